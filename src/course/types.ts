@@ -1,0 +1,174 @@
+/**
+ * What a club, its courses, their holes, tees and features are. These values are complete
+ * and checked: whoever holds one need not ask again whether a field is there or sane.
+ * Lengths in metres, whatever unit the content was written in.
+ */
+import type { Geometry } from "geojson";
+import type { LengthUnit } from "../geo/units.ts";
+
+/** The two sets of ratings the World Handicap System keeps. */
+export type Gender = "men" | "women";
+
+/** A value for each gender; equal where the club writes one for both. */
+export interface PerGender {
+  readonly men: number;
+  readonly women: number;
+}
+
+/** Where something was written, for messages: lines and columns count from 1. */
+export interface Place {
+  /** Path as the club would type it, relative to the content folder. */
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+export interface Club {
+  readonly name: string;
+  readonly place: string | undefined;
+  /** BCP 47 tag of the language the content is written in. */
+  readonly language: string;
+  readonly units: LengthUnit;
+  /** A sentence that says the club is invented; shown in every footer. */
+  readonly invented: string | undefined;
+  readonly contact: {
+    readonly email: string | undefined;
+    readonly telephone: string | undefined;
+    readonly website: string | undefined;
+    readonly address: string | undefined;
+  };
+  readonly cautions: readonly string[];
+  readonly localRules: readonly string[];
+  readonly courses: readonly Course[];
+}
+
+export interface Rating {
+  readonly gender: Gender;
+  readonly courseRating: number;
+  readonly bogeyRating: number | undefined;
+  readonly slopeRating: number;
+  readonly par: number;
+}
+
+/** A set of tees, one marker per hole. */
+export interface TeeSet {
+  readonly id: string;
+  readonly name: string;
+  /** CSS hex colour, `#rrggbb`. */
+  readonly colour: string;
+  readonly ratings: readonly Rating[];
+}
+
+export interface Course {
+  /** Folder name; the course's part of every address. */
+  readonly id: string;
+  readonly name: string;
+  /** Markdown. */
+  readonly description: string;
+  /** ISO date the geometry was surveyed, if the club says. */
+  readonly surveyed: string | undefined;
+  readonly sources: readonly string[];
+  readonly defaultTee: string;
+  /** Half-width of the shot corridor. */
+  readonly corridorMetres: number;
+  /** Longest first. */
+  readonly tees: readonly TeeSet[];
+  /** Features that holes share. */
+  readonly features: readonly Feature[];
+  /** In order of play: 1 to 9 or 1 to 18. */
+  readonly holes: readonly Hole[];
+  /** The DEM, if the course has one: path relative to the content folder, and its proj string where given. */
+  readonly ground: { readonly file: string; readonly crs: string | undefined } | undefined;
+}
+
+export interface Photo {
+  /** Path relative to the content folder. */
+  readonly file: string;
+  readonly alt: string;
+  readonly caption: string | undefined;
+  readonly credit: string | undefined;
+}
+
+export interface Tip {
+  readonly markdown: string;
+  /** Where its first character stands. */
+  readonly place: Place;
+}
+
+export interface Hole {
+  readonly number: number;
+  readonly name: string;
+  /** `NN-words` of its file; the hole's part of its address is its number. */
+  readonly slug: string;
+  readonly par: PerGender;
+  readonly strokeIndex: PerGender;
+  /** The printed card, by tee set. A tee set not used on this hole is absent. */
+  readonly cardMetres: Readonly<Record<string, number>>;
+  readonly photos: readonly Photo[];
+  readonly features: readonly Feature[];
+  readonly tip: Tip;
+  readonly place: Place;
+}
+
+/**
+ * What a feature is for measuring and drawing, worked out once from its tags
+ * (OpenStreetMap's golf, natural, barrier, building, highway and man_made keys).
+ */
+export type FeatureKind =
+  | "line-of-play"
+  | "tee-marker"
+  | "teeing-ground"
+  | "fairway"
+  | "rough"
+  | "green"
+  | "bunker"
+  | "penalty-area-yellow"
+  | "penalty-area-red"
+  | "water"
+  | "out-of-bounds"
+  | "pin"
+  | "path"
+  | "road"
+  | "stream"
+  | "coastline"
+  | "sand"
+  | "scrub"
+  | "heath"
+  | "wood"
+  | "tree"
+  | "cliff"
+  | "ridge"
+  | "rock"
+  | "grassland"
+  | "wall"
+  | "fence"
+  | "hedge"
+  | "building"
+  | "driving-range"
+  | "landmark"
+  | "course"
+  | "other";
+
+export interface Feature {
+  readonly id: string;
+  readonly kind: FeatureKind;
+  readonly name: string | undefined;
+  /** Tee set of a marker or teeing ground. */
+  readonly tee: string | undefined;
+  readonly widthMetres: number | undefined;
+  readonly heightMetres: number | undefined;
+  /** RFC 7946 geometry, never null and never a GeometryCollection. */
+  readonly geometry: Exclude<Geometry, { type: "GeometryCollection" }>;
+  /** The tags as written, for export and drawing details. */
+  readonly tags: Readonly<Record<string, string | number | boolean>>;
+  readonly place: Place;
+}
+
+/** Kinds a ball can be lost or trapped in: these get reach and carry. */
+export const HAZARD_KINDS: ReadonlySet<FeatureKind> = new Set([
+  "bunker",
+  "penalty-area-yellow",
+  "penalty-area-red",
+  "water",
+  "out-of-bounds",
+] satisfies FeatureKind[]);
