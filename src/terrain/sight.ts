@@ -1,0 +1,111 @@
+/**
+ * What can be seen from where.
+ *
+ * The earth's curvature is left out: over 500 m it drops the ground by d²/2R = 20 mm at the
+ * far end and hides 5 mm in the middle, and refraction gives back about an eighth of that.
+ * A survey's heights are not that good.
+ */
+import { contains } from "../geo/area.ts";
+import type { Area, Point } from "../geo/position.ts";
+import { along, directionTo, distanceMetres } from "../geo/vector.ts";
+import type { HeightGrid } from "./grid.ts";
+import { pointsInside } from "./region.ts";
+import { heightAt } from "./sample.ts";
+
+/** Eyes of a standing golfer above the ground; common practice, no source. */
+export const EYE_HEIGHT_METRES = 1.6;
+
+export interface SightOptions {
+  /** Above the ground at the standing point; {@link EYE_HEIGHT_METRES} when left out. */
+  readonly eyeMetres?: number;
+  /** Above the ground at the point looked at: 0 for the turf itself, 2 for a flagstick. */
+  readonly targetMetres?: number;
+  /** What stands on the ground there, metres above it: trees, a wall. */
+  readonly coverMetres?: (point: Point) => number;
+}
+
+export interface Sight {
+  readonly visible: boolean;
+  /** The least room between the line of sight and what lies under it; negative where it is blocked. */
+  readonly clearanceMetres: number;
+  /** Where that is. */
+  readonly tightest: Point;
+  /** Whether part of the ground between is unknown; it is taken not to block. */
+  readonly partlyUnknown: boolean;
+}
+
+/** Ground that the line of sight touches by less than this does not hide the target: grazing, within rounding. */
+const GRAZING_METRES = 1e-3;
+
+/**
+ * Whether one point is seen from another. Ground is tried every half step of the grid
+ * between the two; their own ends do not block. Undefined where the ground at either end
+ * is unknown.
+ */
+export function lineOfSight(grid: HeightGrid, from: Point, to: Point, options: SightOptions = {}): Sight | undefined {
+  const groundFrom = heightAt(grid, from);
+  const groundTo = heightAt(grid, to);
+  if (groundFrom === undefined || groundTo === undefined) return undefined;
+  const eye = groundFrom + (options.eyeMetres ?? EYE_HEIGHT_METRES);
+  const target = groundTo + (options.targetMetres ?? 0);
+  const length = distanceMetres(from, to);
+  const direction = directionTo(from, to);
+  const pieces = Math.max(1, Math.ceil(length / (grid.stepMetres / 2)));
+  let clearanceMetres = Infinity;
+  let tightest = to;
+  let partlyUnknown = false;
+  for (let k = 1; k < pieces; k++) {
+    const share = k / pieces;
+    const point = along(from, direction, length * share);
+    const ground = heightAt(grid, point);
+    if (ground === undefined) {
+      partlyUnknown = true;
+      continue;
+    }
+    const room = eye + (target - eye) * share - ground - (options.coverMetres?.(point) ?? 0);
+    if (room < clearanceMetres) {
+      clearanceMetres = room;
+      tightest = point;
+    }
+  }
+  return { visible: clearanceMetres >= -GRAZING_METRES, clearanceMetres, tightest, partlyUnknown };
+}
+
+export interface AreaSight {
+  /** Share of the area's known ground that is seen, 0 to 1. */
+  readonly share: number;
+  /** How many points of it were tried. */
+  readonly points: number;
+}
+
+/**
+ * How much of an area is seen from a point, by trying points over it at the given spacing
+ * (at most about 400 of them). Undefined where its ground, or the eye's, is unknown.
+ */
+export function visibleShare(
+  grid: HeightGrid,
+  from: Point,
+  area: Area,
+  options: SightOptions & { readonly spacingMetres?: number } = {},
+): AreaSight | undefined {
+  let points = 0;
+  let seen = 0;
+  for (const point of pointsInside(area, options.spacingMetres ?? grid.stepMetres, 400)) {
+    const sight = lineOfSight(grid, from, point, options);
+    if (!sight) continue;
+    points++;
+    if (sight.visible) seen++;
+  }
+  return points === 0 ? undefined : { share: seen / points, points };
+}
+
+/** Cover from areas of one height each, such as woods, for {@link SightOptions.coverMetres}. */
+export function coverFrom(
+  stands: readonly { readonly area: Area; readonly heightMetres: number }[],
+): (point: Point) => number {
+  return (point) =>
+    stands.reduce(
+      (most, { area, heightMetres }) => (heightMetres > most && contains(area, point) ? heightMetres : most),
+      0,
+    );
+}
