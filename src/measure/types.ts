@@ -37,6 +37,9 @@ export interface Bend {
 /** A hazard as seen from one standing point. */
 export interface HazardFigures {
   readonly id: string;
+  /** A hazard that meets the corridor more than once (a burn crossing twice) has an entry for each: this one's number from 1, in order of play. */
+  readonly stretch: number;
+  readonly stretches: number;
   /** `across` when the line of play itself runs through it. */
   readonly position: Side | "across";
   /** Whether any of it lies within the shot corridor. */

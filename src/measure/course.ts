@@ -1,0 +1,36 @@
+/** All figures of a course. */
+import type { Course } from "../course/types.ts";
+import { boxAround } from "../geo/box.ts";
+import { frameAt, type Frame } from "../geo/frame.ts";
+import type { Position } from "../geo/position.ts";
+import { measureHole, type Ground } from "./hole.ts";
+import { placeFeature, positionsOf } from "./place.ts";
+import type { MeasuredCourse } from "./types.ts";
+
+/**
+ * The frame of a course: its origin is the middle of the box around its holes, rounded to
+ * a thousandth of a degree so that a moved bunker does not move every figure's last bit.
+ */
+export function frameOf(course: Course): Frame {
+  const positions: Position[] = course.holes.flatMap((hole) => hole.features.flatMap(positionsOf));
+  const [west, south, east, north] = boxAround(positions.map(([longitude, latitude]) => [longitude, latitude] as const));
+  const round = (value: number): number => Math.round(value * 1000) / 1000;
+  return frameAt([round((west + east) / 2), round((south + north) / 2)]);
+}
+
+/**
+ * Measures every hole of a course in one frame.
+ *
+ * @param ground heights in that frame, where the course has a DEM; without it the heights
+ *   written in the coordinates are used, and without those nothing is said of rise
+ */
+export function measureCourse(course: Course, ground?: Ground): MeasuredCourse {
+  const frame = frameOf(course);
+  const placed = new Map(course.features.map((feature) => [feature.id, placeFeature(feature, frame, true)]));
+  return {
+    course,
+    frame,
+    placed,
+    holes: course.holes.map((hole) => measureHole(course, hole, frame, placed, ground)),
+  };
+}

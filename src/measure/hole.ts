@@ -1,0 +1,151 @@
+/** All figures of one hole. */
+import { HAZARD_KINDS, type Course, type Hole, type TeeSet } from "../course/types.ts";
+import { boxAround, grow, overlaps } from "../geo/box.ts";
+import type { Frame } from "../geo/frame.ts";
+import { lineThrough, locate } from "../geo/line.ts";
+import type { Area, Point } from "../geo/position.ts";
+import { hazardFigures } from "./hazards.ts";
+import { bendsOf, playFrom, type Play } from "./line-of-play.ts";
+import { placeFeature, pointsOf } from "./place.ts";
+import type { GreenFigures, HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "./types.ts";
+
+/** Ground heights where the course has a DEM. */
+export interface Ground {
+  /** Height in metres at a point of the course's plane; undefined where unknown. */
+  heightAt(point: Point): number | undefined;
+}
+
+/** A shared feature further than this from the line of play is none of the hole's business. */
+const NEIGHBOURHOOD_METRES = 130;
+
+/** A shared hazard counts for a hole when it comes this many corridor half-widths near. */
+const SHARED_HAZARD_CORRIDORS = 2;
+
+/** The one feature of a kind that the reader has made sure is there. */
+function only(placed: ReadonlyMap<string, PlacedFeature>, kind: "line-of-play" | "green", hole: Hole): PlacedFeature {
+  for (const one of placed.values()) if (one.feature.kind === kind && !one.shared) return one;
+  throw new Error(`Hole ${hole.number} has no ${kind}; it must be refused before it is measured.`);
+}
+
+/** The hole's drawn line of play, tee to green. */
+export function drawnLine(placed: ReadonlyMap<string, PlacedFeature>, hole: Hole): readonly Point[] {
+  const { shape } = only(placed, "line-of-play", hole);
+  if (shape.type !== "lines") throw new Error(`The line of play of hole ${hole.number} is not a LineString.`);
+  return shape.lines[0]!;
+}
+
+/** The hole's green. */
+export function greenOf(placed: ReadonlyMap<string, PlacedFeature>, hole: Hole): Area {
+  const { shape } = only(placed, "green", hole);
+  if (shape.type !== "areas") throw new Error(`The green of hole ${hole.number} is not a Polygon.`);
+  return shape.areas[0]!;
+}
+
+export function measureHole(
+  course: Course,
+  hole: Hole,
+  frame: Frame,
+  shared: ReadonlyMap<string, PlacedFeature>,
+  ground?: Ground,
+): MeasuredHole {
+  const own = new Map(hole.features.map((feature) => [feature.id, placeFeature(feature, frame, false)]));
+  const drawn = drawnLine(own, hole);
+  const green = greenOf(own, hole);
+  const neighbourhood = grow(boxAround([...drawn, ...green.flat()]), NEIGHBOURHOOD_METRES);
+  const placed = new Map(own);
+  for (const [id, one] of shared) {
+    if (overlaps(boxAround(pointsOf(one.shape)), neighbourhood) && !placed.has(id)) placed.set(id, one);
+  }
+
+  const heightAt = (point: Point, written: number | undefined): number | undefined => ground?.heightAt(point) ?? written;
+  const line = only(own, "line-of-play", hole).feature.geometry;
+  const lastHeight = line.type === "LineString" ? line.coordinates[line.coordinates.length - 1]![2] : undefined;
+  const greenHeight = only(own, "green", hole).heightMetres ?? lastHeight;
+
+  const fromTee = (tee: TeeSet, marker: PlacedFeature): TeeFigures => {
+    const standing = pointsOf(marker.shape)[0]!;
+    const play = playFrom(standing, drawn, green);
+    const teeHeight = heightAt(standing, marker.heightMetres);
+    const middleHeight = heightAt(play.green.middle, greenHeight);
+    return {
+      tee,
+      marker: standing,
+      line: play.line,
+      lengthMetres: play.line.lengthMetres,
+      cardMetres: hole.cardMetres[tee.id],
+      riseMetres: teeHeight === undefined || middleHeight === undefined ? undefined : middleHeight - teeHeight,
+      bends: bendsOf(play.line),
+      green: greenFigures(play),
+      hazards: hazardsFrom(placed, play.line, course.corridorMetres),
+    };
+  };
+
+  const markers = new Map<string, PlacedFeature>();
+  for (const one of own.values()) {
+    if (one.feature.kind === "tee-marker" && one.feature.tee !== undefined) markers.set(one.feature.tee, one);
+  }
+  return {
+    course,
+    hole,
+    frame,
+    placed,
+    corridorMetres: course.corridorMetres,
+    tees: course.tees.flatMap((tee) => {
+      const marker = markers.get(tee.id);
+      return marker ? [fromTee(tee, marker)] : [];
+    }),
+  };
+}
+
+/** Front, middle and back as one walks to them: along the line of play. */
+function greenFigures({ line, green }: Play): GreenFigures {
+  return {
+    ...green,
+    frontMetres: line.lengthMetres - green.depthMetres / 2,
+    middleMetres: line.lengthMetres,
+    backMetres: line.lengthMetres + green.depthMetres / 2,
+  };
+}
+
+/** Hazards from the start of a line, in order of reach: all of the hole's own, and the shared ones that come near. */
+export function hazardsFrom(
+  placed: ReadonlyMap<string, PlacedFeature>,
+  line: TeeFigures["line"],
+  corridorMetres: number,
+): HazardFigures[] {
+  const figures: HazardFigures[] = [];
+  for (const one of placed.values()) {
+    if (!HAZARD_KINDS.has(one.feature.kind)) continue;
+    for (const figure of hazardFigures(one, line, corridorMetres)) {
+      const near = Math.abs(figure.offsetMetres) <= corridorMetres * SHARED_HAZARD_CORRIDORS;
+      if (one.shared && !figure.inCorridor && !near) continue;
+      figures.push(figure);
+    }
+  }
+  return figures.sort((a, b) => a.reachMetres - b.reachMetres || (a.id < b.id ? -1 : 1));
+}
+
+/** A standing point anywhere on the hole: the way still to play and the hazards on it. */
+export function measureFrom(hole: MeasuredHole, standing: Point): Pick<TeeFigures, "line" | "hazards" | "green"> {
+  const drawn = drawnLine(hole.placed, hole.hole);
+  const play = playFrom(standing, drawn, greenOf(hole.placed, hole.hole));
+  return {
+    line: play.line,
+    green: greenFigures(play),
+    hazards: hazardsFrom(hole.placed, play.line, hole.corridorMetres),
+  };
+}
+
+/** Station and offset of a feature's centre along a line of play. */
+export function whereIs(one: PlacedFeature, line: TeeFigures["line"]): { station: number; offset: number } {
+  const points = pointsOf(one.shape);
+  const centre: Point = [
+    points.reduce((sum, [x]) => sum + x, 0) / points.length,
+    points.reduce((sum, [, y]) => sum + y, 0) / points.length,
+  ];
+  return locate(line, centre);
+}
+
+/** The line of play from the longest tee set; the drawn line where no tee is marked. */
+export const longestLine = (hole: MeasuredHole): TeeFigures["line"] =>
+  hole.tees[0]?.line ?? lineThrough(drawnLine(hole.placed, hole.hole));
