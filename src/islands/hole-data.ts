@@ -46,6 +46,9 @@ export interface MeasuredPlace {
 
 export interface HazardData {
   readonly id: string;
+  /** Which meeting with the corridor this is, from 1 in order of play, and of how many. */
+  readonly stretch: number;
+  readonly stretches: number;
   readonly position: Side | "across";
   readonly inCorridor: boolean;
   readonly reach: MeasuredPlace;
@@ -63,7 +66,7 @@ export interface TeeData {
   readonly lengthMetres: number;
   /** Distances along the line of play, as the page prints them. */
   readonly green: { readonly front: MeasuredPlace; readonly middle: MeasuredPlace; readonly back: MeasuredPlace };
-  /** In order of reach. */
+  /** In order of reach; a hazard that meets the shot corridor twice is here twice. */
   readonly hazards: readonly HazardData[];
 }
 
@@ -195,6 +198,8 @@ function teeData({ tee, marker, line, lengthMetres, green, hazards }: TeeFigures
     },
     hazards: hazards.map((hazard) => ({
       id: hazard.id,
+      stretch: hazard.stretch,
+      stretches: hazard.stretches,
       position: hazard.position,
       inCorridor: hazard.inCorridor,
       reach: place(hazard.reachPoint, hazard.reachMetres),

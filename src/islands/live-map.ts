@@ -1,0 +1,93 @@
+/**
+ * Offers the live map where a page has a place for it, and loads it only when asked.
+ *
+ *   <div id="live-map" data-map="hole|course" data-source="hole.json" data-tee="yellow" data-unit="yards"></div>
+ *   <button type="button" data-live-map-open aria-controls="live-map" hidden>Open live map</button>
+ *
+ * `data-state` on the slot says where it stands: absent, then `loading`, `ready` or `failed`.
+ * When it fails the plate stays and one line says why.
+ */
+import type { CourseData, HoleData } from "./hole-data.ts";
+import type { OpenMap, OpenMapInput } from "./map/open-map.ts";
+import { readGolfer, watchGolfer } from "./map/golfer.ts";
+import { MapFailure, WORDS } from "./map/words.ts";
+
+const slot = document.getElementById("live-map");
+if (slot !== null) offer(slot);
+
+function offer(slot: HTMLElement): void {
+  const opener = document.querySelector<HTMLButtonElement>("[data-live-map-open]") ?? openerIn(slot);
+  const status = document.createElement("p");
+  status.className = "live-map-status";
+  status.setAttribute("role", "status");
+  opener.after(status);
+  let map: OpenMap | undefined;
+
+  const say = (state: "loading" | "ready" | "failed" | undefined, line: string): void => {
+    if (state === undefined) delete slot.dataset["state"];
+    else slot.dataset["state"] = state;
+    status.textContent = line;
+    opener.disabled = state === "loading";
+    opener.hidden = state === "ready";
+  };
+  const close = (): void => {
+    map?.remove();
+    map = undefined;
+    say(undefined, "");
+    opener.focus({ preventScroll: true });
+  };
+  const fail = (failure: MapFailure): void => {
+    map?.remove();
+    map = undefined;
+    console.warn("Live map:", failure.failure, failure.cause ?? "");
+    say("failed", failure.message);
+  };
+
+  opener.addEventListener("click", () => {
+    if (slot.dataset["state"] === "loading") return;
+    say("loading", WORDS.loading);
+    void open(slot, close, fail).then(
+      (opened) => {
+        map = opened;
+        say("ready", "");
+        opened.focus();
+      },
+      (cause: unknown) => fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause)),
+    );
+  });
+  slot.addEventListener("keydown", (event) => {
+    if (event.key === "Escape" && map !== undefined) close();
+  });
+  watchGolfer(slot, (golfer) => map?.setGolfer(golfer));
+  opener.hidden = false;
+}
+
+async function open(slot: HTMLElement, close: () => void, fail: (failure: MapFailure) => void): Promise<OpenMap> {
+  const isCourse = slot.dataset["map"] === "course";
+  const address = new URL(slot.dataset["source"] ?? (isCourse ? "course.json" : "hole.json"), document.baseURI);
+  const rest = { slot, address, golfer: readGolfer(slot), fonts: fontsOf(slot), close, fail };
+  if (isCourse) {
+    const [{ openCourseMap }, data] = await Promise.all([import("./map/course-map.ts"), fetched<CourseData>(address)]);
+    return openCourseMap({ ...rest, data } satisfies OpenMapInput<CourseData>);
+  }
+  const [{ openHoleMap }, data] = await Promise.all([import("./map/hole-map.ts"), fetched<HoleData>(address)]);
+  return openHoleMap({ ...rest, data } satisfies OpenMapInput<HoleData>);
+}
+
+/** Our own build wrote the file, so its shape is taken on trust. */
+async function fetched<Data>(address: URL): Promise<Data> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address.pathname} answered ${response.status}`);
+  return await response.json() as Data;
+}
+
+const fontsOf = (element: HTMLElement): string[] =>
+  getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 2);
+
+function openerIn(slot: HTMLElement): HTMLButtonElement {
+  const made = document.createElement("button");
+  made.type = "button";
+  made.textContent = WORDS.open;
+  slot.before(made);
+  return made;
+}

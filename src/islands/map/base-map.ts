@@ -1,0 +1,158 @@
+/** A MapLibre map in a panel: opened, watched and closed. Nothing here knows golf. */
+import "maplibre-gl/dist/maplibre-gl.css";
+import "./live-map.css";
+import type { GeoJSONSource, StyleSpecification } from "maplibre-gl";
+import type { Camera, ViewSize } from "./camera.ts";
+import type { LonLat } from "../hole-data.ts";
+import type { MapColours, Scheme } from "./colours.ts";
+import type { Panel } from "./panel.ts";
+import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
+import { Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
+import { metresPerPixel } from "./camera.ts";
+import { mapColours } from "./colours.ts";
+import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
+import { MapFailure, WORDS } from "./words.ts";
+
+/** A worker that never answers is a map that never comes; a slow phone still makes it in this. */
+const READY_WITHIN_MS = 20_000;
+
+const HIGHEST_ZOOM = 21;
+
+export interface BaseMapInput {
+  readonly panel: Panel;
+  readonly title: string;
+  readonly camera: (view: ViewSize) => Camera;
+  readonly style: (colours: MapColours) => StyleSpecification;
+  /** Fills the style's empty sources; called again after a change of scheme. */
+  readonly fill: (map: BaseMap) => void;
+  /** A tap, or Enter at the cross. */
+  readonly choose: (position: LonLat, map: BaseMap) => void;
+  readonly close: () => void;
+  readonly fail: (failure: MapFailure) => void;
+}
+
+export interface BaseMap {
+  setData(source: string, data: GeoJSON.FeatureCollection): void;
+  /** At the middle of the view. */
+  metresPerPixel(): number;
+  /** Puts the keyboard on the map. */
+  focus(): void;
+  remove(): void;
+}
+
+/**
+ * Resolves when the first full picture is drawn.
+ *
+ * @throws MapFailure when there is no WebGL 2 or no picture comes
+ */
+export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
+  const { panel } = input;
+  setWorkerUrl(workerUrl);
+  const scheme = matchMedia("(prefers-color-scheme: dark)");
+  const schemeNow = (): Scheme => (scheme.matches ? "dark" : "light");
+  const opening = (): Camera => input.camera({ width: panel.view.clientWidth, height: panel.view.clientHeight });
+  const camera = opening();
+  const map = made(() => new MapLibreMap({
+    container: panel.view,
+    style: input.style(mapColours(schemeNow())),
+    ...camera,
+    minZoom: camera.zoom - 2.5,
+    maxZoom: HIGHEST_ZOOM,
+    attributionControl: false,
+    cooperativeGestures: true,
+    // Play goes up, always: a turned map would no longer be the plate.
+    dragRotate: false,
+    pitchWithRotate: false,
+    touchPitch: false,
+    renderWorldCopies: false,
+    locale: {
+      "Map.Title": input.title,
+      "CooperativeGesturesHandler.WindowsHelpText": WORDS.wheel("Ctrl"),
+      "CooperativeGesturesHandler.MacHelpText": WORDS.wheel("⌘"),
+      "CooperativeGesturesHandler.MobileHelpText": WORDS.touch,
+    },
+  }));
+  map.touchZoomRotate.disableRotation();
+  map.keyboard.disableRotation();
+
+  const drawPatterns = (): void => {
+    map.setMissingStyleImageResolver((id) => {
+      const pattern = Object.entries(patterns(mapColours(schemeNow()))).find(([name]) => name === id)?.[1];
+      if (pattern !== undefined && !map.hasImage(id)) map.addImage(id, pattern, { pixelRatio: PATTERN_PIXEL_RATIO });
+    });
+  };
+  drawPatterns();
+
+  const canvas = map.getCanvas();
+  // Screen readers must hand the arrow keys to the map, which "region" does not ask for.
+  canvas.setAttribute("role", "application");
+  canvas.setAttribute("aria-describedby", panel.keysId);
+
+  const base: BaseMap = {
+    setData(source, data) {
+      map.getSource<GeoJSONSource>(source)?.setData(data);
+    },
+    metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
+    focus: () => canvas.focus({ preventScroll: true }),
+    remove() {
+      scheme.removeEventListener("change", restyle);
+      map.remove();
+    },
+  };
+  function restyle(): void {
+    map.setStyle(input.style(mapColours(schemeNow())), { diff: false });
+    map.once("style.load", () => input.fill(base));
+  }
+
+  const told = (): void => {
+    const { lng, lat } = map.getCenter();
+    panel.view.dataset["camera"] = [lng, lat, map.getZoom(), map.getBearing()].join(" ");
+  };
+  map.on("moveend", told);
+  map.on("click", ({ lngLat }) => input.choose([lngLat.lng, lngLat.lat], base));
+  canvas.addEventListener("keydown", (event) => {
+    if (event.key === "Enter" || event.key === " ") {
+      event.preventDefault();
+      const { lng, lat } = map.getCenter();
+      input.choose([lng, lat], base);
+    }
+  });
+  panel.buttons.zoomIn.addEventListener("click", () => map.zoomIn());
+  panel.buttons.zoomOut.addEventListener("click", () => map.zoomOut());
+  panel.buttons.reset.addEventListener("click", () => map.easeTo(opening()));
+  panel.buttons.close.addEventListener("click", input.close);
+
+  try {
+    await firstPicture(map, () => input.fill(base));
+  } catch (cause) {
+    base.remove();
+    throw cause;
+  }
+  told();
+  map.on("webglcontextlost", () => input.fail(new MapFailure("lost", undefined)));
+  scheme.addEventListener("change", restyle);
+  return base;
+}
+
+function made(make: () => MapLibreMap): MapLibreMap {
+  try {
+    return make();
+  } catch (cause) {
+    throw new MapFailure("webgl", cause);
+  }
+}
+
+function firstPicture(map: MapLibreMap, fill: () => void): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const late = setTimeout(() => reject(new MapFailure("data", new Error("no picture in time"))), READY_WITHIN_MS);
+    const settle = (act: () => void): void => {
+      clearTimeout(late);
+      act();
+    };
+    map.once("error", ({ error }) => settle(() => reject(new MapFailure("data", error))));
+    map.once("load", () => {
+      fill();
+      map.once("idle", () => settle(resolve));
+    });
+  });
+}

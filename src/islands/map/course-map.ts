@@ -1,0 +1,53 @@
+/** The live map of a course: tap a hole, and its page opens. */
+import type { FeatureCollection } from "geojson";
+import type { CourseData } from "../hole-data.ts";
+import type { OpenMap, OpenMapInput } from "./open-map.ts";
+import { openBaseMap } from "./base-map.ts";
+import { courseCamera } from "./camera.ts";
+import { collection, line, point } from "./geojson.ts";
+import { nearestHole } from "./nearest.ts";
+import { panel as makePanel } from "./panel.ts";
+import { mapStyle, SOURCES } from "./style.ts";
+import { WORDS } from "./words.ts";
+
+/** Half a fingertip, CSS pixels. */
+const TOUCH_PIXELS = 22;
+
+export async function openCourseMap({ slot, data, address, fonts, close, fail }: OpenMapInput<CourseData>): Promise<OpenMap> {
+  const panel = makePanel(slot, { reset: WORDS.resetCourse, keys: WORDS.courseKeys, hint: WORDS.courseHint });
+  try {
+    const map = await openBaseMap({
+      panel,
+      title: WORDS.courseMap(data.course.name),
+      camera: (view) => courseCamera(data.bounds, data.origin, view),
+      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, fonts }),
+      fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
+      choose(position, opened) {
+        const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());
+        if (hole === undefined) panel.showLine(WORDS.noHole);
+        else window.location.assign(new URL(hole.path, address));
+      },
+      close,
+      fail,
+    });
+    return {
+      remove() {
+        map.remove();
+        panel.remove();
+      },
+      // Lines and numbers are the same from every tee.
+      setGolfer: () => undefined,
+      focus: () => map.focus(),
+    };
+  } catch (cause) {
+    panel.remove();
+    throw cause;
+  }
+}
+
+/** Each hole's line, and its number where it starts. */
+const holeLines = (data: CourseData): FeatureCollection =>
+  collection(data.holes.flatMap((hole) => {
+    const start = hole.line[0];
+    return start === undefined ? [] : [line(hole.line, { hole: hole.number }), point(start, { hole: hole.number })];
+  }));

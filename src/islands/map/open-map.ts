@@ -1,0 +1,23 @@
+/** What opening a map takes and gives, whichever map it is. */
+import type { Golfer } from "./golfer.ts";
+import type { MapFailure } from "./words.ts";
+
+export interface OpenMap {
+  remove(): void;
+  /** The golfer changed tee or unit. */
+  setGolfer(golfer: Golfer): void;
+  /** Puts the keyboard on the map. */
+  focus(): void;
+}
+
+export interface OpenMapInput<Data> {
+  readonly slot: HTMLElement;
+  readonly data: Data;
+  /** Where the data came from: addresses within it are relative to it. */
+  readonly address: URL;
+  readonly golfer: Golfer;
+  /** Families as CSS knows them, for names on the map. */
+  readonly fonts: readonly string[];
+  readonly close: () => void;
+  readonly fail: (failure: MapFailure) => void;
+}

@@ -1,0 +1,69 @@
+/**
+ * Small repeating marks, so ground reads by texture and not by hue alone. Made from
+ * numbers: no image is fetched and no canvas needed. Drawn at twice the size they show.
+ */
+import type { MapColours } from "./colours.ts";
+
+export type PatternName = "scrub" | "wood" | "heath" | "sand" | "water" | "out";
+
+export interface Pattern {
+  readonly width: number;
+  readonly height: number;
+  /** RGBA, rows from the top. */
+  readonly data: Uint8ClampedArray;
+}
+
+/** Pixels of a pattern to one CSS pixel. */
+export const PATTERN_PIXEL_RATIO = 2;
+
+/** A mark: signed distance in pixels from its edge, negative within. */
+type Mark = (x: number, y: number) => number;
+
+const disc = (cx: number, cy: number, radius: number): Mark => (x, y) => Math.hypot(x - cx, y - cy) - radius;
+
+const ring = (cx: number, cy: number, radius: number, stroke: number): Mark => (x, y) =>
+  Math.abs(Math.hypot(x - cx, y - cy) - radius) - stroke / 2;
+
+/** A stroke between two points. */
+const bar = (x1: number, y1: number, x2: number, y2: number, stroke: number): Mark => (x, y) => {
+  const t = Math.min(1, Math.max(0, ((x - x1) * (x2 - x1) + (y - y1) * (y2 - y1)) / ((x2 - x1) ** 2 + (y2 - y1) ** 2)));
+  return Math.hypot(x - x1 - t * (x2 - x1), y - y1 - t * (y2 - y1)) - stroke / 2;
+};
+
+const tuft = (x: number, y: number): Mark[] => [
+  bar(x, y, x - 4, y - 7, 1.6),
+  bar(x, y, x, y - 9, 1.6),
+  bar(x, y, x + 4, y - 7, 1.6),
+];
+
+export function patterns(colours: MapColours): Readonly<Record<PatternName, Pattern>> {
+  return {
+    scrub: paint(36, colours.scrubEdge, 0.85, [...tuft(10, 14), ...tuft(28, 32)]),
+    wood: paint(40, colours.woodEdge, 0.8, [ring(11, 11, 7, 1.6), ring(30, 30, 8, 1.6), disc(13, 13, 1.5), disc(32, 32, 1.5)]),
+    heath: paint(28, colours.scrubEdge, 0.6, [bar(4, 8, 8, 4, 1.5), bar(8, 4, 12, 8, 1.5), bar(18, 22, 22, 18, 1.5), bar(22, 18, 26, 22, 1.5)]),
+    sand: paint(24, colours.bunkerEdge, 0.55, [disc(4, 5, 1.1), disc(15, 3, 1), disc(9, 13, 1.1), disc(20, 15, 1), disc(4, 21, 1), disc(15, 21, 1.1)]),
+    water: paint(48, colours.waterEdge, 0.5, [bar(4, 10, 20, 10, 1.2), bar(28, 22, 42, 22, 1.2), bar(8, 36, 26, 36, 1.2)]),
+    out: paint(24, colours.ink, 0.35, [bar(0, 24, 24, 0, 1.4), bar(-12, 12, 12, -12, 1.4), bar(12, 36, 36, 12, 1.4)]),
+  };
+}
+
+function paint(size: number, colour: string, opacity: number, marks: readonly Mark[]): Pattern {
+  const [red, green, blue] = channels(colour);
+  const data = new Uint8ClampedArray(size * size * 4);
+  for (let y = 0; y < size; y++) {
+    for (let x = 0; x < size; x++) {
+      const nearest = Math.min(...marks.map((mark) => mark(x + 0.5, y + 0.5)));
+      // One pixel of soft edge.
+      const cover = Math.min(1, Math.max(0, 0.5 - nearest));
+      data.set([red, green, blue, Math.round(255 * opacity * cover)], (y * size + x) * 4);
+    }
+  }
+  return { width: size, height: size, data };
+}
+
+/** @throws RangeError unless the colour is `#rrggbb`. */
+export function channels(colour: string): readonly [red: number, green: number, blue: number] {
+  const match = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(colour);
+  if (match === null) throw new RangeError(`A pattern's colour is written #rrggbb, not ${colour}.`);
+  return [parseInt(match[1]!, 16), parseInt(match[2]!, 16), parseInt(match[3]!, 16)];
+}

@@ -1,0 +1,234 @@
+/**
+ * The map's looks: colours and data in, a MapLibre style out. Pure; the plate's palette
+ * gives the colours, so map and plate are one sheet.
+ *
+ * No `glyphs`: MapLibre then draws letters from the page's own fonts, and nothing is fetched.
+ */
+import type { ExpressionSpecification, LayerSpecification, StyleSpecification } from "maplibre-gl";
+import type { FeatureKind } from "../../course/types.ts";
+import type { LonLat, MapFeatures } from "../hole-data.ts";
+import type { MapColours } from "./colours.ts";
+import type { PatternName } from "./patterns.ts";
+import { nameLabels } from "./labels.ts";
+
+/** Sources the map fills while it runs. */
+export const SOURCES = { features: "features", names: "names", play: "play", measure: "measure" } as const;
+
+interface Ground {
+  readonly kinds: readonly FeatureKind[];
+  readonly fill: keyof MapColours;
+  readonly edge?: keyof MapColours;
+  readonly pattern?: PatternName;
+}
+
+/** Areas from the bottom of the sheet up. */
+const GROUND: readonly Ground[] = [
+  { kinds: ["course", "grassland", "rough", "driving-range"], fill: "rough" },
+  { kinds: ["heath"], fill: "heath", pattern: "heath" },
+  { kinds: ["rock"], fill: "rock" },
+  { kinds: ["sand"], fill: "beach", pattern: "sand" },
+  { kinds: ["water", "coastline"], fill: "water", edge: "waterEdge", pattern: "water" },
+  { kinds: ["penalty-area-yellow", "penalty-area-red"], fill: "water", pattern: "water" },
+  { kinds: ["scrub"], fill: "scrub", edge: "scrubEdge", pattern: "scrub" },
+  { kinds: ["wood"], fill: "wood", edge: "woodEdge", pattern: "wood" },
+  { kinds: ["fairway"], fill: "fairway", edge: "fairwayEdge" },
+  { kinds: ["teeing-ground"], fill: "tee", edge: "fairwayEdge" },
+  { kinds: ["green"], fill: "green", edge: "greenEdge" },
+  { kinds: ["bunker"], fill: "bunker", edge: "bunkerEdge", pattern: "sand" },
+  { kinds: ["out-of-bounds"], fill: "outOfBounds", pattern: "out" },
+  { kinds: ["building"], fill: "building", edge: "ink" },
+];
+
+interface Stroke {
+  readonly id: string;
+  readonly kinds: readonly FeatureKind[];
+  readonly colour: keyof MapColours;
+  readonly width: number;
+  readonly dashes?: readonly number[];
+}
+
+const STROKES: readonly Stroke[] = [
+  { id: "road", kinds: ["road"], colour: "road", width: 5 },
+  { id: "path", kinds: ["path"], colour: "path", width: 1.5, dashes: [3, 2] },
+  { id: "wall", kinds: ["wall", "fence"], colour: "ink", width: 1.5 },
+  { id: "hedge", kinds: ["hedge"], colour: "woodEdge", width: 3 },
+  { id: "cliff", kinds: ["cliff", "ridge"], colour: "rockEdge", width: 2, dashes: [1, 1] },
+  { id: "penalty-yellow", kinds: ["penalty-area-yellow"], colour: "stakeYellow", width: 2.5, dashes: [2, 1.5] },
+  { id: "penalty-red", kinds: ["penalty-area-red"], colour: "stakeRed", width: 2.5, dashes: [2, 1.5] },
+  { id: "boundary", kinds: ["out-of-bounds"], colour: "stakeWhite", width: 2.5, dashes: [2, 1.5] },
+];
+
+const kindIs = (kinds: readonly FeatureKind[]): ExpressionSpecification => ["in", ["get", "kind"], ["literal", [...kinds]]];
+
+const IS_AREA: ExpressionSpecification = ["==", ["geometry-type"], "Polygon"];
+const IS_LINE: ExpressionSpecification = ["==", ["geometry-type"], "LineString"];
+const IS_POINT: ExpressionSpecification = ["==", ["geometry-type"], "Point"];
+
+export interface StyleInput {
+  readonly colours: MapColours;
+  readonly features: MapFeatures;
+  readonly origin: LonLat;
+  /** Families as CSS knows them; the first that is there draws the names. */
+  readonly fonts: readonly string[];
+}
+
+export function mapStyle({ colours, features, origin, fonts }: StyleInput): StyleSpecification {
+  const empty = { type: "FeatureCollection" as const, features: [] };
+  return {
+    version: 8,
+    sources: {
+      [SOURCES.features]: { type: "geojson", data: features, tolerance: 0.1, maxzoom: 18 },
+      [SOURCES.names]: { type: "geojson", data: nameLabels(features, origin) },
+      [SOURCES.play]: { type: "geojson", data: empty },
+      [SOURCES.measure]: { type: "geojson", data: empty },
+    },
+    layers: [
+      { id: "paper", type: "background", paint: { "background-color": colours.rough } },
+      ...GROUND.flatMap((ground) => groundLayers(ground, colours)),
+      ...waterLines(colours),
+      ...STROKES.map((stroke) => strokeLayer(stroke, colours)),
+      ...pointLayers(colours),
+      ...playLayers(colours, fonts),
+      ...nameLayers(colours, fonts),
+      ...measureLayers(colours),
+    ],
+  };
+}
+
+function groundLayers({ kinds, fill, edge, pattern }: Ground, colours: MapColours): LayerSpecification[] {
+  const filter: ExpressionSpecification = ["all", IS_AREA, kindIs(kinds)];
+  const base = { source: SOURCES.features, filter };
+  const id = kinds[0]!;
+  return [
+    { id, type: "fill", ...base, paint: { "fill-color": colours[fill], "fill-antialias": true, ...(fill === "outOfBounds" && { "fill-opacity": 0.3 }) } },
+    ...(pattern === undefined ? [] : [{ id: `${id}-pattern`, type: "fill" as const, ...base, paint: { "fill-pattern": pattern } }]),
+    ...(edge === undefined ? [] : [{ id: `${id}-edge`, type: "line" as const, ...base, paint: { "line-color": colours[edge], "line-width": 1 } }]),
+  ];
+}
+
+/** Burns and shores drawn as lines; a burn is as wide as it is when its width is known. */
+function waterLines(colours: MapColours): LayerSpecification[] {
+  const filter: ExpressionSpecification = ["all", IS_LINE, kindIs(["stream", "water", "coastline", "penalty-area-yellow", "penalty-area-red"])];
+  const metres: ExpressionSpecification = ["coalesce", ["get", "widthMetres"], 2];
+  return [{
+    id: "burn",
+    type: "line",
+    source: SOURCES.features,
+    filter,
+    layout: { "line-cap": "round", "line-join": "round" },
+    paint: {
+      "line-color": colours.water,
+      // About 0.33 m to a pixel at zoom 17 and mid latitudes, halving with each zoom.
+      "line-width": ["interpolate", ["exponential", 2], ["zoom"], 14, ["max", 1, ["*", 0.4, metres]], 17, ["max", 1.5, ["*", 3, metres]], 20, ["*", 24, metres]],
+    },
+  }];
+}
+
+function strokeLayer({ id, kinds, colour, width, dashes }: Stroke, colours: MapColours): LayerSpecification {
+  return {
+    id,
+    type: "line",
+    source: SOURCES.features,
+    filter: ["all", ["!=", ["geometry-type"], "Point"], kindIs(kinds)],
+    layout: { "line-join": "round" },
+    paint: { "line-color": colours[colour], "line-width": width, ...(dashes && { "line-dasharray": [...dashes] }) },
+  };
+}
+
+function pointLayers(colours: MapColours): LayerSpecification[] {
+  const dot = (id: string, kinds: readonly FeatureKind[], fill: string, stroke: string, radius: number): LayerSpecification => ({
+    id,
+    type: "circle",
+    source: SOURCES.features,
+    filter: ["all", IS_POINT, kindIs(kinds)],
+    paint: { "circle-color": fill, "circle-radius": radius, "circle-stroke-color": stroke, "circle-stroke-width": 1.5 },
+  });
+  return [
+    dot("trees", ["tree", "wood"], colours.wood, colours.woodEdge, 5),
+    dot("landmarks", ["landmark", "building", "rock"], colours.paper, colours.ink, 4.5),
+    dot("pins", ["pin"], colours.accent, colours.paper, 4),
+  ];
+}
+
+/** Line of play and tee markers of the chosen tee set; hole lines and numbers on the course map. */
+function playLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
+  return [
+    {
+      id: "line-of-play",
+      type: "line",
+      source: SOURCES.play,
+      filter: ["all", IS_LINE, ["!", ["has", "hole"]]],
+      paint: { "line-color": colours.ink, "line-width": 1.5, "line-dasharray": [4, 3], "line-opacity": 0.75 },
+    },
+    {
+      id: "hole-lines",
+      type: "line",
+      source: SOURCES.play,
+      filter: ["all", IS_LINE, ["has", "hole"]],
+      layout: { "line-cap": "round", "line-join": "round" },
+      paint: { "line-color": colours.ink, "line-width": 2, "line-opacity": 0.85 },
+    },
+    {
+      id: "tees",
+      type: "circle",
+      source: SOURCES.play,
+      filter: ["all", IS_POINT, ["has", "colour"]],
+      layout: { "circle-sort-key": ["case", ["get", "chosen"], 1, 0] },
+      paint: {
+        "circle-color": ["get", "colour"],
+        "circle-radius": ["case", ["get", "chosen"], 7, 4.5],
+        "circle-stroke-color": colours.ink,
+        "circle-stroke-width": ["case", ["get", "chosen"], 2, 1],
+      },
+    },
+    {
+      id: "green-marks",
+      type: "circle",
+      source: SOURCES.play,
+      filter: ["all", IS_POINT, ["has", "green"]],
+      paint: { "circle-color": colours.paper, "circle-radius": 2.5, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.25 },
+    },
+    {
+      id: "hole-numbers",
+      type: "symbol",
+      source: SOURCES.play,
+      filter: ["all", IS_POINT, ["has", "hole"]],
+      layout: { "text-field": ["to-string", ["get", "hole"]], "text-font": [...fonts], "text-size": 18, "text-allow-overlap": true },
+      paint: { "text-color": colours.ink, "text-halo-color": colours.paper, "text-halo-width": 2.5 },
+    },
+  ];
+}
+
+function nameLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
+  return [{
+    id: "names",
+    type: "symbol",
+    source: SOURCES.names,
+    layout: {
+      "text-field": ["get", "text"],
+      "text-font": [...fonts],
+      "text-size": 13,
+      "text-max-width": 8,
+      "text-padding": 4,
+      "text-variable-anchor": ["center", "top", "bottom", "left", "right"],
+      "text-radial-offset": 0.6,
+      "symbol-sort-key": ["get", "rank"],
+    },
+    paint: { "text-color": colours.ink, "text-halo-color": colours.paper, "text-halo-width": 1.75 },
+  }];
+}
+
+function measureLayers(colours: MapColours): LayerSpecification[] {
+  const source = SOURCES.measure;
+  return [
+    { id: "legs-halo", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.paper, "line-width": 6, "line-opacity": 0.9 } },
+    { id: "legs", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.accent, "line-width": 2.5 } },
+    {
+      id: "point",
+      type: "circle",
+      source,
+      filter: IS_POINT,
+      paint: { "circle-color": colours.accent, "circle-radius": 6, "circle-stroke-color": colours.paper, "circle-stroke-width": 2.5 },
+    },
+  ];
+}
