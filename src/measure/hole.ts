@@ -2,7 +2,7 @@
 import { HAZARD_KINDS, type Course, type Hole, type TeeSet } from "../course/types.ts";
 import { boxAround, grow, overlaps } from "../geo/box.ts";
 import type { Frame } from "../geo/frame.ts";
-import { lineThrough, locate } from "../geo/line.ts";
+import { lineThrough } from "../geo/line.ts";
 import type { Area, Point } from "../geo/position.ts";
 import { hazardFigures } from "./hazards.ts";
 import { bendsOf, playFrom, type Play } from "./line-of-play.ts";
@@ -136,15 +136,6 @@ export function measureFrom(hole: MeasuredHole, standing: Point): Pick<TeeFigure
   };
 }
 
-/** Station and offset of a feature's centre along a line of play. */
-export function whereIs(one: PlacedFeature, line: TeeFigures["line"]): { station: number; offset: number } {
-  const points = pointsOf(one.shape);
-  const centre: Point = [
-    points.reduce((sum, [x]) => sum + x, 0) / points.length,
-    points.reduce((sum, [, y]) => sum + y, 0) / points.length,
-  ];
-  return locate(line, centre);
-}
 
 /** The line of play from the longest tee set; the drawn line where no tee is marked. */
 export const longestLine = (hole: MeasuredHole): TeeFigures["line"] =>

@@ -85,6 +85,15 @@ export function pointsOf(shape: Shape): readonly Point[] {
   return shape.areas.flat(2);
 }
 
+/** The mean of a shape's points: good enough to say in which direction it lies. */
+export function centreOf(shape: Shape): Point {
+  const points = pointsOf(shape);
+  return [
+    points.reduce((sum, [x]) => sum + x, 0) / points.length,
+    points.reduce((sum, [, y]) => sum + y, 0) / points.length,
+  ];
+}
+
 /** The areas of all features of a kind. */
 export function areasOfKind(placed: Iterable<PlacedFeature>, kind: FeatureKind): Area[] {
   const areas: Area[] = [];

@@ -1,0 +1,213 @@
+/**
+ * The figures a tip can ask for: what each needs, and how it is found for a tee set.
+ * A figure is never typed: everything here is read off the measured hole.
+ */
+import { fromUnit, type LengthUnit } from "../geo/units.ts";
+import { fairwayAt } from "../measure/fairway.ts";
+import { stationLeaving } from "../measure/line-of-play.ts";
+import { areasOfKind, centreOf } from "../measure/place.ts";
+import { spanMetres } from "../measure/span.ts";
+import type { HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "../measure/types.ts";
+import { hazardFigures } from "../measure/hazards.ts";
+import { pointAt } from "../geo/line.ts";
+import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
+import type { FigureWords } from "./figure-words.ts";
+import { formatLength } from "./format.ts";
+
+/** One use of a figure in a tip, as written. */
+export interface FigureCall {
+  readonly name: string;
+  readonly target: string | undefined;
+  readonly options: Readonly<Record<string, string>>;
+}
+
+/** A figure for one tee set, or why there is none. */
+export type FigureValue =
+  | { readonly type: "length"; readonly metres: number; readonly meaning: string }
+  | { readonly type: "rise"; readonly metres: number; readonly meaning: string }
+  | { readonly type: "name"; readonly text: string; readonly meaning: string }
+  | { readonly type: "none"; readonly why: string };
+
+/** What a figure is asked with, its target found and its options read. */
+export interface FigureQuestion {
+  readonly hole: MeasuredHole;
+  readonly units: LengthUnit;
+  readonly words: FigureWords;
+  readonly target: PlacedFeature | undefined;
+  readonly other: PlacedFeature | undefined;
+  readonly options: Readonly<Record<string, string>>;
+}
+
+export interface FigureDefinition {
+  readonly target: "feature" | "none";
+  /** Options beside `tee`: a number is in the club's units. */
+  readonly options: Readonly<Record<string, "length" | "count" | "feature" | readonly string[]>>;
+  /** Options without which the figure has no meaning. */
+  readonly required: readonly string[];
+  readonly from: (tee: TeeFigures, question: FigureQuestion) => FigureValue;
+}
+
+const none = (why: string): FigureValue => ({ type: "none", why });
+const length = (metres: number, meaning: string): FigureValue => ({ type: "length", metres, meaning });
+
+/** A feature's name, or its id made readable. */
+export const featureName = ({ feature }: PlacedFeature): string => feature.name ?? feature.id.replaceAll("-", " ");
+
+const say = ({ units, words }: FigureQuestion, metres: number): string => formatLength(metres, units, words.units).text;
+
+/** An option that is a length; the reader of options has made sure it is a number. */
+function metresOf({ options, units }: FigureQuestion, name: string): number | undefined {
+  const written = options[name];
+  return written === undefined ? undefined : fromUnit(Number(written), units);
+}
+
+const nth = ({ options }: FigureQuestion): number => Number(options["n"] ?? "1");
+
+/** The hazard figures of the target: from the hole's list, or worked out for any other feature with an outline. */
+function hazardOf(tee: TeeFigures, question: FigureQuestion): HazardFigures | FigureValue {
+  const target = question.target!;
+  const listed = tee.hazards.filter(({ id }) => id === target.feature.id);
+  const all = listed.length > 0 ? listed : hazardFigures(target, tee.line, question.hole.corridorMetres);
+  if (all.length === 0) return none(`${featureName(target)} has no outline to reach or carry; use :aim or :leaves for a point`);
+  const wanted = nth(question);
+  return all[wanted - 1] ?? none(`${featureName(target)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
+}
+
+const isNone = (value: HazardFigures | FigureValue): value is FigureValue => "type" in value;
+
+const corridor = (question: FigureQuestion): string => say(question, question.hole.corridorMetres);
+
+const greenLength = (key: "frontMetres" | "middleMetres" | "backMetres" | "depthMetres" | "widthMetres", word: "front" | "middle" | "back" | "depth" | "width"): FigureDefinition => ({
+  target: "none",
+  options: {},
+  required: [],
+  from: (tee, { words }) => length(tee.green[key], words.meaning[word]),
+});
+
+/** Every figure by its name in a tip. */
+export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
+  length: {
+    target: "none",
+    options: {},
+    required: [],
+    from: (tee, { words }) => length(tee.lengthMetres, words.meaning.length),
+  },
+  reach: {
+    target: "feature",
+    options: { n: "count" },
+    required: [],
+    from: (tee, question) => {
+      const hazard = hazardOf(tee, question);
+      return isNone(hazard) ? hazard : length(hazard.reachMetres, question.words.meaning.reach(featureName(question.target!), corridor(question)));
+    },
+  },
+  carry: {
+    target: "feature",
+    options: { n: "count", on: ["line"] },
+    required: [],
+    from: (tee, question) => {
+      const hazard = hazardOf(tee, question);
+      if (isNone(hazard)) return hazard;
+      const name = featureName(question.target!);
+      if (question.options["on"] === undefined) return length(hazard.carryMetres, question.words.meaning.carry(name, corridor(question)));
+      return hazard.carryOnLineMetres === undefined
+        ? none(`the line of play does not cross ${name}; leave out on=line`)
+        : length(hazard.carryOnLineMetres, question.words.meaning.carryOnLine(name));
+    },
+  },
+  leaves: {
+    target: "feature",
+    options: { n: "count" },
+    required: [],
+    from: (tee, question) => {
+      const target = question.target!;
+      const meaning = question.words.meaning.leaves(featureName(target));
+      if (target.shape.type === "points") return length(distanceMetres(target.shape.points[0]!, tee.green.middle), meaning);
+      const hazard = hazardOf(tee, question);
+      return isNone(hazard) ? hazard : length(hazard.leavesMetres, meaning);
+    },
+  },
+  layup: {
+    target: "none",
+    options: { leave: "length", drive: "length" },
+    required: ["leave"],
+    from: (tee, question) => {
+      const leave = metresOf(question, "leave")!;
+      const drive = metresOf(question, "drive") ?? 0;
+      const station = stationLeaving(tee.line, leave);
+      if (station === undefined) return none(`the whole hole is shorter than ${say(question, leave)}`);
+      if (station <= drive) return none(`a drive of ${say(question, drive)} is already inside ${say(question, leave)}`);
+      const { meaning } = question.words;
+      const stroke = distanceMetres(pointAt(tee.line, drive), pointAt(tee.line, station));
+      return length(stroke, drive === 0 ? meaning.layup(say(question, leave)) : meaning.layupAfter(say(question, leave), say(question, drive)));
+    },
+  },
+  fairway: {
+    target: "none",
+    options: { drive: "length" },
+    required: ["drive"],
+    from: (tee, question) => {
+      const drive = metresOf(question, "drive")!;
+      const { widthMetres } = fairwayAt(tee.line, drive, areasOfKind(question.hole.placed.values(), "fairway"));
+      return widthMetres > 0
+        ? length(widthMetres, question.words.meaning.fairway(say(question, drive)))
+        : none(`the line of play is not on a fairway ${say(question, drive)} from the ${tee.tee.name} tee`);
+    },
+  },
+  left: {
+    target: "none",
+    options: { drive: "length" },
+    required: ["drive"],
+    from: (tee, question) => {
+      const drive = metresOf(question, "drive")!;
+      return drive < tee.lengthMetres
+        ? length(tee.lengthMetres - drive, question.words.meaning.left(say(question, drive)))
+        : none(`a drive of ${say(question, drive)} is longer than the hole`);
+    },
+  },
+  bend: {
+    target: "none",
+    options: { n: "count" },
+    required: [],
+    from: (tee, question) => {
+      const bend = tee.bends[nth(question) - 1];
+      if (!bend) return none(`the line of play has ${tee.bends.length} turning points from the ${tee.tee.name} tee`);
+      return length(bend.stationMetres, question.words.meaning.bend(bend.side, `${Math.round(bend.angleDegrees)}°`));
+    },
+  },
+  span: {
+    target: "feature",
+    options: { to: "feature" },
+    required: ["to"],
+    from: (_tee, { target, other, words }) =>
+      length(spanMetres(target!, other!), words.meaning.span(featureName(target!), featureName(other!))),
+  },
+  front: greenLength("frontMetres", "front"),
+  middle: greenLength("middleMetres", "middle"),
+  back: greenLength("backMetres", "back"),
+  depth: greenLength("depthMetres", "depth"),
+  width: greenLength("widthMetres", "width"),
+  rise: {
+    target: "none",
+    options: {},
+    required: [],
+    from: (tee, { words }) =>
+      tee.riseMetres === undefined
+        ? none("no heights are known; give the tee markers and the green a third coordinate, or the course a height model")
+        : { type: "rise", metres: tee.riseMetres, meaning: words.meaning.rise },
+  },
+  aim: {
+    target: "feature",
+    options: {},
+    required: [],
+    from: (tee, { target, words }) => {
+      if (target!.feature.name === undefined) return none(`the feature "${target!.feature.id}" has no name to print; give it one`);
+      const name = target!.feature.name;
+      const [standing, next] = [tee.line.points[0]!, tee.line.points[1]!];
+      const turn = turnDegrees(directionTo(standing, next), directionTo(standing, centreOf(target!.shape)));
+      const angle = Math.round(Math.abs(turn));
+      const meaning = angle < 1 ? words.meaning.aimOnLine(name) : words.meaning.aim(name, `${angle}°`, turn < 0 ? "left" : "right");
+      return { type: "name", text: name, meaning };
+    },
+  },
+};

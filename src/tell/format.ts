@@ -1,0 +1,57 @@
+/** Numbers as people read them: whole yards or metres, feet or metres for heights. */
+import { feetFromMetres, inUnit, type LengthUnit } from "../geo/units.ts";
+
+/** A figure ready for a page, in one unit. */
+export interface Formatted {
+  /** The number alone: `192`. */
+  readonly value: string;
+  /** The unit's symbol: `yd`, `m` or `ft`. */
+  readonly unit: string;
+  /** Number and symbol, held together by a no-break space. */
+  readonly text: string;
+  /** Number and unit in full, for a screen reader: `192 yards`. */
+  readonly spoken: string;
+}
+
+/** What units are called in a language; the second of each pair is the plural. */
+export interface UnitWords {
+  readonly yards: { readonly symbol: string; readonly one: string; readonly many: string };
+  readonly metres: { readonly symbol: string; readonly one: string; readonly many: string };
+  readonly feet: { readonly symbol: string; readonly one: string; readonly many: string };
+}
+
+export const ENGLISH_UNITS: UnitWords = {
+  yards: { symbol: "yd", one: "yard", many: "yards" },
+  metres: { symbol: "m", one: "metre", many: "metres" },
+  feet: { symbol: "ft", one: "foot", many: "feet" },
+};
+
+function formatted(number: number, words: UnitWords[keyof UnitWords]): Formatted {
+  // A figure that is not a number must never reach a page, whatever went wrong before.
+  if (!Number.isFinite(number)) throw new RangeError(`A figure must be a finite number, not ${number}.`);
+  // Halves away from zero would print -0; adding zero turns it into 0.
+  const value = String(Math.round(number) + 0);
+  const name = value === "1" || value === "-1" ? words.one : words.many;
+  return { value, unit: words.symbol, text: `${value}\u00a0${words.symbol}`, spoken: `${value} ${name}` };
+}
+
+/**
+ * A horizontal length as a whole number of the unit, the resolution lengths are published
+ * in (World Handicap System, Appendix G).
+ *
+ * @throws RangeError when the length is not finite
+ */
+export const formatLength = (metres: number, unit: LengthUnit, words: UnitWords = ENGLISH_UNITS): Formatted =>
+  formatted(inUnit(metres, unit), words[unit]);
+
+/** A height difference, without its sign: feet where lengths are in yards. */
+export const formatHeight = (metres: number, unit: LengthUnit, words: UnitWords = ENGLISH_UNITS): Formatted =>
+  unit === "yards"
+    ? formatted(Math.abs(feetFromMetres(metres)), words.feet)
+    : formatted(Math.abs(metres), words.metres);
+
+/** Both units, the reader's first: `192 yards, 176 metres`. */
+export function spokenBoth(metres: number, unit: LengthUnit, words: UnitWords = ENGLISH_UNITS): string {
+  const other: LengthUnit = unit === "yards" ? "metres" : "yards";
+  return `${formatLength(metres, unit, words).spoken}, ${formatLength(metres, other, words).spoken}`;
+}

@@ -1,0 +1,150 @@
+import { describe, expect, test } from "vitest";
+import { measureCourse } from "../../src/measure/course.ts";
+import type { MeasuredHole } from "../../src/measure/types.ts";
+import { checkTip, renderTip } from "../../src/tell/tip.ts";
+import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
+
+const FEATURES = [
+  lineFeature("line", "line-of-play", [[0, 0], [0, 398]]),
+  pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back", height: 10 }),
+  pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 12 }),
+  pointFeature("light", "landmark", [30, 700], { name: "Harbour light" }),
+  pointFeature("post", "landmark", [0, 500]),
+  areaFeature("green", "green", box(-10, 385, 10, 415)),
+  areaFeature("fairway", "fairway", box(-15, 150, 15, 370)),
+  areaFeature("pond", "water", box(-30, 100, 30, 120), { name: "Mill & Pond" }),
+  lineFeature("burn", "penalty-area-red", [[-80, 250], [80, 250], [80, 330], [-80, 330]], { widthMetres: 2, name: "the burn" }),
+  areaFeature("left-trap", "bunker", box(-20, 200, -12, 206), { name: "Long Tom" }),
+  areaFeature("right-trap", "bunker", box(12, 200, 20, 206), { name: "Short Tom" }),
+];
+
+const withTip = (markdown: string): MeasuredHole =>
+  measureCourse(course([hole(FEATURES, { tip: { markdown, place: { file: "tarvay/holes/01-test.md", line: 12, column: 1 } } })])).holes[0]!;
+
+const text = (markdown: string, tee?: string): string =>
+  renderTip(withTip(markdown), { units: "yards", idPrefix: "f", ...(tee === undefined ? {} : { tee }) }).text;
+
+/** Yards of a length in metres, as printed; worked out here, not by the code under test. */
+const yd = (metres: number): string => `${Math.round(metres / 0.9144)}\u00a0yd`;
+
+describe("each figure prints what the ground says", () => {
+  const expected: readonly [figure: string, prints: string][] = [
+    [":length", yd(400)],
+    [":reach[pond]", yd(100)],
+    [":carry[pond]{on=line}", yd(120)],
+    [":carry[pond]", yd(Math.hypot(25, 120))],
+    [":carry[burn]{n=2 on=line}", yd(331)],
+    [":leaves[left-trap]", yd(Math.hypot(20, 194))],
+    [":leaves[post]", yd(100)],
+    [":layup{leave=100}", yd(400 - 91.44)],
+    [":layup{leave=100 drive=200}", yd(400 - 91.44 - 182.88)],
+    [":fairway{drive=220}", yd(30)],
+    [":left{drive=250}", yd(400 - 228.6)],
+    [":span[left-trap]{to=right-trap}", yd(24)],
+    [":span[fairway]{to=green}", yd(15)],
+    [":front", yd(385)],
+    [":middle", yd(400)],
+    [":back", yd(415)],
+    [":depth", yd(30)],
+    [":width", yd(20)],
+    [":aim[light]", "Harbour light"],
+    [":length{tee=forward}", yd(350)],
+  ];
+  for (const [figure, prints] of expected) test(`${figure} prints ${prints}`, () => expect(text(figure)).toBe(prints));
+
+  test("a bend that is not there, a rise without heights of the green, are problems, not numbers", () => {
+    expect(() => text(":bend")).toThrow("0 turning points");
+    expect(() => text(":rise")).toThrow("no heights are known");
+  });
+
+  test("another tee set changes the figures, but not a fixed one", () => {
+    expect(text(":length and :length{tee=back}", "forward")).toBe(`${yd(350)} and ${yd(400)}`);
+  });
+});
+
+describe("the page holds more than the number", () => {
+  const { html } = renderTip(withTip("Carry :carry[pond]{on=line}, then aim at :aim[light]."), { units: "yards", idPrefix: "f" });
+
+  test("both units are read aloud, one is seen", () => {
+    expect(html).toContain('<span aria-hidden="true" data-shown>131\u00a0yd</span><span class="visually-hidden" data-spoken>131 yards, 120 metres</span>');
+  });
+
+  test("the meaning opens without a script, and says from where", () => {
+    expect(html).toContain('popovertarget="f-1"');
+    expect(html).toMatch(/<span popover class="figure-meaning" id="f-1">.*to be past Mill &amp; Pond, from the Back tee\./);
+  });
+
+  test("every tee set's metres are there for the settings script", () => {
+    const written = /data-metres="([^"]+)"/.exec(html)![1]!.replaceAll("&quot;", '"');
+    const metres = JSON.parse(written) as Record<string, number>;
+    expect(metres["back"]).toBeCloseTo(120, 2);
+    expect(metres["forward"]).toBeCloseTo(70, 2);
+  });
+});
+
+describe("what a tip may hold", () => {
+  test("raw HTML prints as text and never runs", () => {
+    const { html } = renderTip(withTip('A <b>bold</b> <img src=x onerror="alert(1)"> <script>alert(1)</script>'), { units: "yards", idPrefix: "f" });
+    expect(html).not.toMatch(/<(?:b|img|script)\b/);
+  });
+
+  for (const url of ["javascript:alert(1)", "data:text/html,x", "vbscript:x", "JaVaScRiPt:alert(1)", "//elsewhere.example/x", "file:///etc/passwd"]) {
+    test(`a link to ${url} is not made`, () => {
+      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f" }).html).not.toContain("<a ");
+    });
+  }
+
+  for (const url of ["https://club.example/", "mailto:pro@club.example", "tel:+44123", "../2/", "/card/", "#plate", "map/"]) {
+    test(`a link to ${url} is made`, () => {
+      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f" }).html).toContain("<a ");
+    });
+  }
+
+  test("a colon in prose is prose", () => {
+    expect(text("From the tee:left is dead. Start at 10:30. A note: mind the wind :)")).toBe(
+      "From the tee:left is dead. Start at 10:30. A note: mind the wind :)",
+    );
+  });
+
+  test("a figure in code is code", () => {
+    expect(text("Write `:carry[pond]` for it.")).toBe("Write :carry[pond] for it.");
+  });
+});
+
+describe("mistakes are told with their place and what to type", () => {
+  const told = (markdown: string): string[] =>
+    checkTip(withTip(markdown), "yards").map(({ line, column, message }) => `${line}:${column} ${message}`);
+
+  test("nothing wrong, nothing said", () => expect(told("Carry :carry[pond].")).toEqual([]));
+
+  test("wording", () => {
+    expect(
+      told(
+        [
+          "Carry :cary[pond] and :carry[pnd].",
+          "Then `:carry[pnd]` again :carry[pnd] and :layup.",
+          "",
+          "- Tee :length{tee=bak}, :layup{leave=long}, :fairway{drive=20},",
+          "  :depth[green] :aim[post] :carry[burn]{n=3} :carry :span[pond] :reach[light] :length{unit=m}",
+        ].join("\n"),
+      ),
+    ).toMatchInlineSnapshot(`
+      [
+        "12:7 :cary[pond]: no figure is called "cary"; did you mean "carry", "back" or "aim"?",
+        "12:23 :carry[pnd]: no feature of this hole is called "pnd"; did you mean "pond", "line" or "post"?",
+        "13:26 :carry[pnd]: no feature of this hole is called "pnd"; did you mean "pond", "line" or "post"?",
+        "13:42 :layup: the option leave is missing; write for example :layup{leave=100}",
+        "15:7 :length{tee=bak}: no tee set of this hole is called "bak"; did you mean "back" or "forward"?",
+        "15:25 :layup{leave=long}: leave=long must be a length above 0 and below 1000; write for example leave=100",
+        "15:45 :fairway{drive=20}: the line of play is not on a fairway 20 yd from the Back tee",
+        "16:3 :depth[green]: :depth takes no feature; write :depth without [green]",
+        "16:17 :aim[post]: the feature "post" has no name to print; give it one",
+        "16:28 :carry[burn]{n=3}: the burn meets the shot corridor twice, so there is no n=3",
+        "16:46 :carry: a feature is missing; write for example :carry[pond]",
+        "16:53 :span[pond]: the option to is missing; write for example :span[pond]{to=green}",
+        "16:65 :reach[light]: Harbour light has no outline to reach or carry; use :aim or :leaves for a point",
+        "16:79 :length{unit=m}: no option of :length is called "unit"; did you mean "tee"?",
+      ]
+    `);
+  });
+});
