@@ -1,9 +1,12 @@
 /** The guide's own words in English. */
+import { ENGLISH_FIGURES } from "../tell/figure-words.ts";
 import type { Words } from "./words.ts";
 
 export const english: Words = {
   language: "en",
   locale: "en-GB",
+
+  tell: ENGLISH_FIGURES,
 
   skip: "Skip to the page",
   guide: "Hole guide",
@@ -35,6 +38,7 @@ export const english: Words = {
     building: "Building",
   },
   unnamedHazard: "Hazard",
+  stretch: (name, number) => `${name}, ${["first", "second", "third"][number - 1] ?? `${number}th`} time`,
 
   nav: {
     main: "Guide",
@@ -62,7 +66,7 @@ export const english: Words = {
     yards: "Yards",
     metres: "Metres",
     kept: "Kept on this device only.",
-    changed: (tee, unit) => `Figures from the ${tee} tee, in ${unit}.`,
+    changed: "Figures from the {tee} tee, in {units}.",
   },
 
   holePage: {

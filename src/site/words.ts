@@ -5,6 +5,7 @@
  */
 import type { FeatureKind, Gender } from "../course/types.ts";
 import type { Side } from "../measure/types.ts";
+import type { FigureWords } from "../tell/figure-words.ts";
 import { english } from "./words-english.ts";
 
 /** What a hole can hold that a golfer should be warned of. */
@@ -26,6 +27,9 @@ export interface Words {
   /** Locale for dates and numbers. */
   readonly locale: string;
 
+  /** Units, and how a figure in a tip explains itself. */
+  readonly tell: FigureWords;
+
   readonly skip: string;
   readonly guide: string;
   readonly guideTo: (course: string) => string;
@@ -41,6 +45,8 @@ export interface Words {
   readonly kinds: Readonly<Partial<Record<FeatureKind, string>>>;
   /** For a hazard whose feature has no name and whose kind has no word. */
   readonly unnamedHazard: string;
+  /** A hazard that comes into play more than once: its name and which time. */
+  readonly stretch: (name: string, number: number) => string;
 
   readonly nav: {
     readonly main: string;
@@ -68,7 +74,8 @@ export interface Words {
     readonly yards: string;
     readonly metres: string;
     readonly kept: string;
-    readonly changed: (tee: string, unit: string) => string;
+    /** With {tee} and {units} left for the browser to fill in. */
+    readonly changed: string;
   };
 
   readonly holePage: {

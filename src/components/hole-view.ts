@@ -1,0 +1,158 @@
+/** What a hole page says first, chosen from a hole's figures. No markup here. */
+import type { FeatureKind, PerGender } from "../course/types.ts";
+import { locate } from "../geo/line.ts";
+import { metresFromYards } from "../geo/units.ts";
+import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
+import type { Point } from "../geo/position.ts";
+import { densify } from "../geo/segment.ts";
+import { pointsOf } from "../measure/place.ts";
+import type { HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
+import type { CautionKind, Words } from "../site/words.ts";
+
+/** A hazard counts as a question for the tee shot up to here: 300 yards, a long drive (common practice, no source). */
+export const TEE_SHOT_METRES = metresFromYards(300);
+
+/** Nobody is asked to carry more than this from a tee: 260 yards (common practice, no source). */
+export const LONGEST_CARRY_METRES = metresFromYards(260);
+
+/** Nearer than this a hazard is stepped over, not carried. */
+const NEAREST_METRES = metresFromYards(40);
+
+/** How many hazards the glance has room for. */
+const GLANCE_ROWS = 3;
+
+/** Within this of the line an aim is "on the line". */
+const ON_LINE_DEGREES = 2;
+
+/** A landmark further off the first leg than this is not something to aim at. */
+const AIM_DEGREES = 8;
+
+export interface GlanceRow {
+  /** `carry`: it lies across and must be flown; `reach`: it lies beside and can be found. */
+  readonly ask: "carry" | "reach";
+  readonly hazard: HazardFigures;
+}
+
+/**
+ * The few hazards a golfer on the tee must know of, must-carry ones first: those within
+ * the corridor and within a long drive, not counting what lies past the green.
+ */
+export function glance(tee: TeeFigures): GlanceRow[] {
+  const inPlay = tee.hazards.filter(
+    (hazard) =>
+      hazard.inCorridor &&
+      hazard.carryMetres >= NEAREST_METRES &&
+      hazard.reachMetres <= Math.min(TEE_SHOT_METRES, tee.green.backMetres),
+  );
+  const asks = (hazard: HazardFigures): GlanceRow["ask"] =>
+    hazard.position === "across" && hazard.carryMetres <= Math.min(LONGEST_CARRY_METRES, tee.green.middleMetres) ? "carry" : "reach";
+  const rows = inPlay.map((hazard) => ({ ask: asks(hazard), hazard }));
+  const carries = rows.filter(({ ask }) => ask === "carry");
+  // The nearest carries are not the ones that decide: the furthest is.
+  const deciding = [...carries].sort((a, b) => b.hazard.carryMetres - a.hazard.carryMetres).slice(0, 2);
+  const found = rows.filter(({ ask, hazard }) => ask === "reach" && hazard.reachMetres >= metresFromYards(100));
+  return [...deciding, ...found].slice(0, GLANCE_ROWS);
+}
+
+/** A hazard's name, or what it is; with which time, where it comes into play more than once. */
+export function hazardName(measured: MeasuredHole, { id, stretch, stretches }: HazardFigures, words: Words): string {
+  const feature = measured.placed.get(id)?.feature;
+  const name = feature?.name ?? (feature && words.kinds[feature.kind]) ?? words.unnamedHazard;
+  return stretches > 1 ? words.stretch(name, stretch) : name;
+}
+
+export interface Aim {
+  readonly name: string;
+  /** Degrees right of the first leg, left negative. */
+  readonly offLineDegrees: number;
+  readonly where: "on" | "left" | "right";
+}
+
+/** Every `:aim[id]` in a tip, in order. */
+const aimIds = (markdown: string): string[] => [...markdown.matchAll(/:aim\[([a-z0-9-]+)\]/g)].map(([, id]) => id!);
+
+/**
+ * What to aim at from a tee: what the tip says first, else the landmark nearest the line
+ * of the first leg, else nothing.
+ */
+export function aimFrom(measured: MeasuredHole, tee: TeeFigures): Aim | undefined {
+  const [first, second] = [tee.line.points[0]!, tee.line.points[1]!];
+  const leg = directionTo(first, second);
+  const offLine = (placed: PlacedFeature): number | undefined => {
+    const points = pointsOf(placed.shape);
+    const centre = points[0];
+    return centre && distanceMetres(first, centre) > 1 ? turnDegrees(leg, directionTo(first, centre)) : undefined;
+  };
+  const named = (placed: PlacedFeature | undefined, limit: number): Aim | undefined => {
+    if (!placed) return undefined;
+    const off = offLine(placed);
+    const name = placed.feature.name ?? placed.feature.tags["man_made"];
+    if (off === undefined || Math.abs(off) > limit || typeof name !== "string") return undefined;
+    return { name, offLineDegrees: off, where: Math.abs(off) <= ON_LINE_DEGREES ? "on" : off < 0 ? "left" : "right" };
+  };
+  for (const id of aimIds(measured.hole.tip.markdown)) {
+    const aim = named(measured.placed.get(id), 60);
+    if (aim) return aim;
+  }
+  return [...measured.placed.values()]
+    .filter(({ feature }) => feature.kind === "landmark")
+    .flatMap((placed) => named(placed, AIM_DEGREES) ?? [])
+    .sort((a, b) => Math.abs(a.offLineDegrees) - Math.abs(b.offLineDegrees))[0];
+}
+
+/** The tee set shown until a golfer chooses: the course's default, or the longest on the card. */
+export const firstTee = (measured: MeasuredHole): TeeFigures | undefined =>
+  measured.tees.find(({ tee }) => tee.id === measured.course.defaultTee) ?? measured.tees[0];
+
+/** One figure for every tee set that has it, as the tee control reads it. */
+export function byTee(measured: MeasuredHole, figure: (tee: TeeFigures) => number | undefined): Record<string, number> {
+  const metres: Record<string, number> = {};
+  for (const tee of measured.tees) {
+    const value = figure(tee);
+    if (value !== undefined) metres[tee.tee.id] = Math.round(value * 1000) / 1000;
+  }
+  return metres;
+}
+
+/** "4", or "4 / 5" with men's first where they differ. */
+export const perGender = ({ men, women }: PerGender): string => (men === women ? `${men}` : `${men} / ${women}`);
+
+const CAUTION_OF: Readonly<Partial<Record<FeatureKind, CautionKind>>> = {
+  cliff: "cliff",
+  water: "water",
+  coastline: "water",
+  stream: "water",
+  "penalty-area-yellow": "water",
+  "penalty-area-red": "water",
+  road: "road",
+  "out-of-bounds": "boundary",
+};
+
+/** Beyond this a road or a cliff is scenery. */
+const NEARBY_METRES = 60;
+
+/** Cautions for the ground a hole runs by, in the dictionary's order. */
+export function nearbyCautions(measured: MeasuredHole): CautionKind[] {
+  const line = measured.tees[0]?.line;
+  if (!line) return [];
+  const found = new Set<CautionKind>();
+  for (const { feature, shape } of measured.placed.values()) {
+    const kind = CAUTION_OF[feature.kind];
+    if (!kind || found.has(kind) || DRY.has(`${feature.tags["natural"]}`)) continue;
+    if (spacedPoints(shape).some((point) => near(locate(line, point), line.lengthMetres))) found.add(kind);
+  }
+  const order: readonly CautionKind[] = ["cliff", "water", "road", "boundary"];
+  return order.filter((kind) => found.has(kind));
+}
+
+/** Penalty areas with this ground in them are not water. */
+const DRY: ReadonlySet<string> = new Set(["scrub", "heath", "wood", "grassland", "sand"]);
+
+/** Points no further apart than a long road's or a shore's vertices would let it slip past. */
+function spacedPoints(shape: Shape): readonly Point[] {
+  if (shape.type === "points") return shape.points;
+  return (shape.type === "lines" ? shape.lines : shape.areas.flat()).flatMap((path) => densify(path, NEARBY_METRES / 2));
+}
+
+const near = ({ station, offset }: { station: number; offset: number }, length: number): boolean =>
+  station > -NEARBY_METRES && station < length + NEARBY_METRES && Math.abs(offset) <= NEARBY_METRES;

@@ -1,0 +1,89 @@
+/** Turns the figures of a page to a golfer's tee and unit. No storage, no events. */
+import type { LengthUnit } from "../geo/units.ts";
+import { ENGLISH_UNITS, formatHeight, formatLength, spokenBoth, type UnitWords } from "../tell/format.ts";
+
+/** How figures are worded; a page in another language carries its own. */
+export interface Voice {
+  readonly units: UnitWords;
+  /** Patterns of a rise with `{}` for the height, and the word for none. */
+  readonly up: string;
+  readonly down: string;
+  readonly level: string;
+}
+
+export const ENGLISH_VOICE: Voice = { units: ENGLISH_UNITS, up: "{} up", down: "{} down", level: "level" };
+
+/** Stands where a tee set has no such figure. */
+const NONE = "–";
+
+/**
+ * The metres an element carries for a tee: `data-metres` holds one number, for a figure of
+ * a fixed tee, or an object of numbers by tee set. An object with a single tee set is
+ * fixed to it as well. Undefined for a tee that has no such figure.
+ */
+export function metresFor(written: string, tee: string): number | undefined {
+  let value: unknown;
+  try {
+    value = JSON.parse(written);
+  } catch {
+    return undefined;
+  }
+  if (typeof value === "number") return value;
+  if (typeof value !== "object" || value === null) return undefined;
+  const entries: [string, unknown][] = Object.entries(value);
+  const found = entries.length === 1 ? entries[0]?.[1] : entries.find(([id]) => id === tee)?.[1];
+  return typeof found === "number" ? found : undefined;
+}
+
+/** The tee to show: the golfer's where the page has it, else the page's own first. */
+export const teeOn = (wanted: string | undefined, tees: readonly string[], first: string): string =>
+  wanted !== undefined && tees.includes(wanted) ? wanted : first;
+
+/** A rise in words: "12 ft up". */
+export function riseText(metres: number, units: LengthUnit, voice: Voice): string {
+  const height = formatHeight(metres, units, voice.units);
+  return height.value === "0" ? voice.level : (metres > 0 ? voice.up : voice.down).replace("{}", height.text);
+}
+
+const write = (within: Element, selector: string, text: string): void => {
+  for (const part of within.querySelectorAll(selector)) part.textContent = text;
+};
+
+/** Writes one `[data-metres]` element anew, and the figures of each tee set in the popover it opens. */
+export function rewrite(element: Element, tee: string, units: LengthUnit, voice: Voice): void {
+  const written = element.getAttribute("data-metres") ?? "";
+  const metres = metresFor(written, tee);
+  const isRise = element.getAttribute("data-figure") === "rise";
+  const textOf = (value: number | undefined): string =>
+    value === undefined ? NONE : isRise ? riseText(value, units, voice) : formatLength(value, units, voice.units).text;
+  write(element, "[data-shown]", textOf(metres));
+  if (!isRise) {
+    const length = metres === undefined ? undefined : formatLength(metres, units, voice.units);
+    write(element, "[data-value]", length?.value ?? NONE);
+    write(element, "[data-unit]", length?.unit ?? "");
+    write(element, "[data-spoken]", metres === undefined ? "" : spokenBoth(metres, units, voice.units));
+    write(element, "[data-spoken-unit]", length?.spoken.slice(length.value.length) ?? "");
+  }
+  const meaning = element.getAttribute("popovertarget");
+  const popover = meaning === null ? null : element.ownerDocument.getElementById(meaning);
+  for (const one of popover?.querySelectorAll("[data-tee]") ?? []) {
+    write(one, "b", textOf(metresFor(written, one.getAttribute("data-tee") ?? "")));
+  }
+}
+
+/** Turns a whole page: figures, blocks that belong to a tee, highlighted rows and columns. */
+export function turnPage(root: ParentNode, tee: string, units: LengthUnit, voice: Voice): void {
+  for (const element of root.querySelectorAll("[data-metres]")) rewrite(element, tee, units, voice);
+  for (const element of root.querySelectorAll("[data-for-tee]")) {
+    element.toggleAttribute("hidden", element.getAttribute("data-for-tee") !== tee);
+  }
+  for (const element of root.querySelectorAll("[data-tee-row]")) {
+    element.classList.toggle("chosen", element.getAttribute("data-tee-row") === tee);
+  }
+  for (const element of root.querySelectorAll("[data-tee-column]")) {
+    element.classList.toggle("chosen-column", element.getAttribute("data-tee-column") === tee);
+  }
+  for (const element of root.querySelectorAll("[data-word-yards]")) {
+    element.textContent = element.getAttribute(`data-word-${units}`) ?? units;
+  }
+}

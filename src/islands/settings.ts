@@ -1,0 +1,103 @@
+/**
+ * The golfer's tee and unit: read from this device, applied to the page, kept when
+ * changed. What the page shows now stands on the root element as `data-tee` and
+ * `data-units`; other islands read {@link currentSettings} and listen for {@link SETTINGS_EVENT}.
+ */
+import type { LengthUnit } from "../geo/units.ts";
+import { ENGLISH_VOICE, teeOn, turnPage, type Voice } from "./settings-figures.ts";
+
+/** Sent on `document` after the page has turned to new settings; detail is a {@link PageSettings}. */
+export const SETTINGS_EVENT = "marram:settings";
+
+export interface PageSettings {
+  readonly tee: string;
+  readonly units: LengthUnit;
+}
+
+const UNITS_KEY = "marram.units";
+const teeKey = (course: string): string => `marram.tee.${course}`;
+
+/** Storage may be refused altogether (private windows, policy); then choices last for the page. */
+function stored(key: string): string | null {
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null;
+  }
+}
+
+function store(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value);
+  } catch {
+    // Nothing to do: the choice still holds on this page.
+  }
+}
+
+const isUnit = (value: string | null | undefined): value is LengthUnit => value === "yards" || value === "metres";
+
+/** What the page shows now; undefined on a page that belongs to no course. */
+export function currentSettings(): PageSettings | undefined {
+  const { tee, units } = document.documentElement.dataset;
+  return tee !== undefined && isUnit(units) ? { tee, units } : undefined;
+}
+
+const root = document.documentElement;
+root.classList.add("js");
+const page = document.querySelector<HTMLElement>("[data-course-tees]");
+if (page !== null) start(page);
+
+function start(page: HTMLElement): void {
+  const { course = "", courseTees = "", firstTee = "", courseUnits, voice } = page.dataset;
+  const tees = courseTees.split(" ");
+  const own: LengthUnit = isUnit(courseUnits) ? courseUnits : "yards";
+  const spoken: Voice = voice === undefined ? ENGLISH_VOICE : JSON.parse(voice) as Voice;
+  let wanted = stored(teeKey(course)) ?? undefined;
+  const storedUnits = stored(UNITS_KEY);
+  let units = isUnit(storedUnits) ? storedUnits : own;
+  // The page is built for these; only another choice needs work.
+  let shown: PageSettings = { tee: firstTee, units: own };
+
+  const apply = (): void => {
+    const next: PageSettings = { tee: teeOn(wanted, tees, firstTee), units };
+    if (next.tee !== shown.tee || next.units !== shown.units) turnPage(document, next.tee, next.units, spoken);
+    shown = next;
+    root.dataset["tee"] = next.tee;
+    root.dataset["units"] = next.units;
+    for (const input of document.querySelectorAll<HTMLInputElement>("input[data-setting]")) {
+      input.checked = input.value === (input.dataset["setting"] === "tee" ? next.tee : next.units);
+    }
+  };
+
+  const tell = (): void => {
+    const word = (selector: string): string => document.querySelector(selector)?.textContent?.trim() ?? "";
+    const status = document.getElementById("settings-status");
+    if (status === null) return;
+    status.textContent = (status.dataset["pattern"] ?? "")
+      .replace("{tee}", word(`[data-tee-choice="${CSS.escape(shown.tee)}"]`))
+      .replace("{units}", word(`[data-unit-choice="${shown.units}"]`));
+  };
+
+  apply();
+  document.addEventListener("change", ({ target }) => {
+    if (!(target instanceof HTMLInputElement)) return;
+    if (target.dataset["setting"] === "tee") {
+      wanted = target.value;
+      store(teeKey(course), wanted);
+    } else if (target.dataset["setting"] === "units" && isUnit(target.value)) {
+      units = target.value;
+      store(UNITS_KEY, units);
+    } else return;
+    apply();
+    tell();
+    document.dispatchEvent(new CustomEvent<PageSettings>(SETTINGS_EVENT, { detail: shown }));
+  });
+  // The guide may be open in another tab too.
+  window.addEventListener("storage", ({ key, newValue }) => {
+    if (key === UNITS_KEY && isUnit(newValue)) units = newValue;
+    else if (key === teeKey(course) && newValue !== null) wanted = newValue;
+    else return;
+    apply();
+    document.dispatchEvent(new CustomEvent<PageSettings>(SETTINGS_EVENT, { detail: shown }));
+  });
+}
