@@ -18,7 +18,7 @@ import { simplifyLine } from "./simplify-line.ts";
 
 export interface Contour {
   readonly heightMetres: number;
-  /** At least two points; first and last are the same when closed. Higher ground lies on the right. */
+  /** At least two points; first and last are the same when closed. Higher ground lies on the left. */
   readonly points: readonly Point[];
   readonly closed: boolean;
 }

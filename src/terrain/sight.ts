@@ -7,8 +7,7 @@
  */
 import { contains } from "../geo/area.ts";
 import type { Area, Point } from "../geo/position.ts";
-import { along, directionTo, distanceMetres } from "../geo/vector.ts";
-import type { HeightGrid } from "./grid.ts";
+import { type HeightGrid, columnRowOf } from "./grid.ts";
 import { pointsInside } from "./region.ts";
 import { heightAt } from "./sample.ts";
 
@@ -38,9 +37,9 @@ export interface Sight {
 const GRAZING_METRES = 1e-3;
 
 /**
- * Whether one point is seen from another. Ground is tried every half step of the grid
- * between the two; their own ends do not block. Undefined where the ground at either end
- * is unknown.
+ * Whether one point is seen from another. Ground is tried wherever the line crosses the
+ * grid's own lines, where a crest of the grid stands highest; the two ends do not block.
+ * Undefined where the ground at either end is unknown.
  */
 export function lineOfSight(grid: HeightGrid, from: Point, to: Point, options: SightOptions = {}): Sight | undefined {
   const groundFrom = heightAt(grid, from);
@@ -48,15 +47,11 @@ export function lineOfSight(grid: HeightGrid, from: Point, to: Point, options: S
   if (groundFrom === undefined || groundTo === undefined) return undefined;
   const eye = groundFrom + (options.eyeMetres ?? EYE_HEIGHT_METRES);
   const target = groundTo + (options.targetMetres ?? 0);
-  const length = distanceMetres(from, to);
-  const direction = directionTo(from, to);
-  const pieces = Math.max(1, Math.ceil(length / (grid.stepMetres / 2)));
   let clearanceMetres = Infinity;
   let tightest = to;
   let partlyUnknown = false;
-  for (let k = 1; k < pieces; k++) {
-    const share = k / pieces;
-    const point = along(from, direction, length * share);
+  for (const share of crossingShares(grid, from, to)) {
+    const point: Point = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
     const ground = heightAt(grid, point);
     if (ground === undefined) {
       partlyUnknown = true;
@@ -69,6 +64,18 @@ export function lineOfSight(grid: HeightGrid, from: Point, to: Point, options: S
     }
   }
   return { visible: clearanceMetres >= -GRAZING_METRES, clearanceMetres, tightest, partlyUnknown };
+}
+
+/** Shares of the way from one point to another at which it crosses the grid's columns, then its rows. */
+function* crossingShares(grid: HeightGrid, from: Point, to: Point): Generator<number> {
+  const [column0, row0] = columnRowOf(grid, from);
+  const [column1, row1] = columnRowOf(grid, to);
+  for (const [start, end] of [[column0, column1], [row0, row1]] as const) {
+    const last = Math.max(start, end);
+    for (let line = Math.floor(Math.min(start, end)) + 1; line < last; line++) {
+      yield (line - start) / (end - start);
+    }
+  }
 }
 
 export interface AreaSight {

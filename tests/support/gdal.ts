@@ -6,7 +6,7 @@
  * quietly did not run would look like one that passed.
  */
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { HeightGrid } from "../../src/terrain/grid.ts";
@@ -122,9 +122,8 @@ export function writeGrid(path: string, grid: HeightGrid): void {
 
 /** The numbers of a raster, row by row. */
 export function readBand(path: string): Float32Array {
-  const bare = `${path}.asc`;
-  gdal("gdal_translate", ["-q", "-of", "AAIGrid", "-co", "DECIMAL_PRECISION=6", path, bare]);
-  const text = execFileSync("cat", [bare], { encoding: "utf8", maxBuffer: 512 * 1024 * 1024 });
-  const lines = text.split("\n").filter((line) => /^\s*[-\d]/.test(line));
-  return Float32Array.from(lines.flatMap((line) => line.trim().split(/\s+/).map(Number)));
+  const bare = `${path}.read`;
+  gdal("gdal_translate", ["-q", "-of", "ENVI", "-ot", "Float32", path, bare]);
+  const bytes = readFileSync(bare);
+  return new Float32Array(bytes.buffer, bytes.byteOffset, bytes.length / 4).slice();
 }
