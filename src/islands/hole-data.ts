@@ -13,6 +13,7 @@ import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse, MeasuredHole, PlacedFeature, Side, TeeFigures } from "../measure/types.ts";
 import { HAZARD_KINDS } from "../course/types.ts";
 import { bearingDegrees, directionTo } from "../geo/vector.ts";
+import { positionsOf } from "../measure/place.ts";
 
 /** Raised when a reader of the older shape could misread the newer one. */
 export const DATA_VERSION = 1;
@@ -244,26 +245,15 @@ function flat(geometry: Feature["geometry"]): Feature["geometry"] {
 
 function boundsOf(placed: readonly PlacedFeature[]): Bounds {
   let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { feature: { geometry } } of placed) {
-    for (const [longitude, latitude] of everyPosition(geometry)) {
-      west = Math.min(west, longitude!);
-      south = Math.min(south, latitude!);
-      east = Math.max(east, longitude!);
-      north = Math.max(north, latitude!);
+  for (const { feature } of placed) {
+    for (const [longitude, latitude] of positionsOf(feature)) {
+      west = Math.min(west, longitude);
+      south = Math.min(south, latitude);
+      east = Math.max(east, longitude);
+      north = Math.max(north, latitude);
     }
   }
   return [rounded(west, 7), rounded(south, 7), rounded(east, 7), rounded(north, 7)];
-}
-
-function everyPosition(geometry: Feature["geometry"]): readonly GeoPosition[] {
-  switch (geometry.type) {
-    case "Point": return [geometry.coordinates];
-    case "MultiPoint":
-    case "LineString": return geometry.coordinates;
-    case "MultiLineString":
-    case "Polygon": return geometry.coordinates.flat();
-    case "MultiPolygon": return geometry.coordinates.flat(2);
-  }
 }
 
 const positions = (points: readonly Point[], frame: Frame): LonLat[] => points.map((point) => lonLat(frame.toPosition(point)));

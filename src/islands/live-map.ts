@@ -1,7 +1,7 @@
 /**
  * Offers the live map where a page has a place for it, and loads it only when asked.
  *
- *   <div id="live-map" data-map="hole|course" data-source="hole.json" data-tee="yellow" data-unit="yards"></div>
+ *   <div id="live-map" data-map="hole|course" data-source="hole.json" data-tee="yellow" data-units="yards"></div>
  *   <button type="button" data-live-map-open aria-controls="live-map" hidden>Open live map</button>
  *
  * `data-state` on the slot says where it stands: absent, then `loading`, `ready` or `failed`.

@@ -4,7 +4,7 @@ import "./live-map.css";
 import type { GeoJSONSource, StyleSpecification } from "maplibre-gl";
 import type { Camera, ViewSize } from "./camera.ts";
 import type { LonLat } from "../hole-data.ts";
-import type { MapColours, Scheme } from "./colours.ts";
+import type { MapColours } from "./colours.ts";
 import type { Panel } from "./panel.ts";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
 import { Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
@@ -49,12 +49,15 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   const { panel } = input;
   setWorkerUrl(workerUrl);
   const scheme = matchMedia("(prefers-color-scheme: dark)");
-  const schemeNow = (): Scheme => (scheme.matches ? "dark" : "light");
+  const colours = (): MapColours => {
+    const styles = getComputedStyle(panel.view);
+    return mapColours(scheme.matches ? "dark" : "light", (name) => styles.getPropertyValue(name));
+  };
   const opening = (): Camera => input.camera({ width: panel.view.clientWidth, height: panel.view.clientHeight });
   const camera = opening();
   const map = made(() => new MapLibreMap({
     container: panel.view,
-    style: input.style(mapColours(schemeNow())),
+    style: input.style(colours()),
     ...camera,
     minZoom: camera.zoom - 2.5,
     maxZoom: HIGHEST_ZOOM,
@@ -77,7 +80,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
 
   const drawPatterns = (): void => {
     map.setMissingStyleImageResolver((id) => {
-      const pattern = Object.entries(patterns(mapColours(schemeNow()))).find(([name]) => name === id)?.[1];
+      const pattern = Object.entries(patterns(colours())).find(([name]) => name === id)?.[1];
       if (pattern !== undefined && !map.hasImage(id)) map.addImage(id, pattern, { pixelRatio: PATTERN_PIXEL_RATIO });
     });
   };
@@ -100,7 +103,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     },
   };
   function restyle(): void {
-    map.setStyle(input.style(mapColours(schemeNow())), { diff: false });
+    map.setStyle(input.style(colours()), { diff: false });
     map.once("style.load", () => input.fill(base));
   }
 

@@ -1,17 +1,16 @@
-/** Whose figures the map shows. */
+/** Whose figures the map shows: what the page shows, or where it has no settings, what the slot says. */
 import type { LengthUnit } from "../../geo/units.ts";
+import { currentSettings, SETTINGS_EVENT } from "../settings.ts";
 
 export interface Golfer {
-  /** Tee set id; undefined where the golfer has not chosen. */
+  /** Tee set id; undefined where neither page nor slot names one. */
   readonly tee: string | undefined;
-  readonly unit: LengthUnit;
+  readonly units: LengthUnit;
 }
 
-export function readGolfer(slot: HTMLElement): Golfer {
-  return { tee: slot.dataset["tee"], unit: slot.dataset["unit"] === "metres" ? "metres" : "yards" };
-}
+export const readGolfer = (slot: HTMLElement): Golfer =>
+  currentSettings() ?? { tee: slot.dataset["tee"], units: slot.dataset["units"] === "metres" ? "metres" : "yards" };
 
 export function watchGolfer(slot: HTMLElement, changed: (golfer: Golfer) => void): void {
-  const observer = new MutationObserver(() => changed(readGolfer(slot)));
-  observer.observe(slot, { attributes: true, attributeFilter: ["data-tee", "data-unit"] });
+  document.addEventListener(SETTINGS_EVENT, () => changed(readGolfer(slot)));
 }

@@ -25,7 +25,7 @@ export async function openHoleMap({ slot, data, golfer, fonts, close, fail }: Op
     if (tapped === undefined) return;
     const reading = measure.read(tapped, tee.id);
     map.setData(SOURCES.measure, measured(reading.legs));
-    panel.showReading(readOut(reading, current.unit));
+    panel.showReading(readOut(reading, current.units));
   };
 
   try {

@@ -38,11 +38,11 @@ const tuft = (x: number, y: number): Mark[] => [
 
 export function patterns(colours: MapColours): Readonly<Record<PatternName, Pattern>> {
   return {
-    scrub: paint(36, colours.scrubEdge, 0.85, [...tuft(10, 14), ...tuft(28, 32)]),
-    wood: paint(40, colours.woodEdge, 0.8, [ring(11, 11, 7, 1.6), ring(30, 30, 8, 1.6), disc(13, 13, 1.5), disc(32, 32, 1.5)]),
-    heath: paint(28, colours.scrubEdge, 0.6, [bar(4, 8, 8, 4, 1.5), bar(8, 4, 12, 8, 1.5), bar(18, 22, 22, 18, 1.5), bar(22, 18, 26, 22, 1.5)]),
-    sand: paint(24, colours.bunkerEdge, 0.55, [disc(4, 5, 1.1), disc(15, 3, 1), disc(9, 13, 1.1), disc(20, 15, 1), disc(4, 21, 1), disc(15, 21, 1.1)]),
-    water: paint(48, colours.waterEdge, 0.5, [bar(4, 10, 20, 10, 1.2), bar(28, 22, 42, 22, 1.2), bar(8, 36, 26, 36, 1.2)]),
+    scrub: paint(36, colours["gorse-shade"], 0.75, [...tuft(10, 14), ...tuft(28, 32)]),
+    wood: paint(40, colours["tree-shade"], 0.8, [ring(11, 11, 7, 1.6), ring(30, 30, 8, 1.6), disc(13, 13, 1.5), disc(32, 32, 1.5)]),
+    heath: paint(28, colours.heather, 0.8, [bar(4, 8, 8, 4, 1.5), bar(8, 4, 12, 8, 1.5), bar(18, 22, 22, 18, 1.5), bar(22, 18, 26, 22, 1.5)]),
+    sand: paint(24, colours["sand-dot"], 0.55, [disc(4, 5, 1.1), disc(15, 3, 1), disc(9, 13, 1.1), disc(20, 15, 1), disc(4, 21, 1), disc(15, 21, 1.1)]),
+    water: paint(48, colours["sea-line"], 0.5, [bar(4, 10, 20, 10, 1.2), bar(28, 22, 42, 22, 1.2), bar(8, 36, 26, 36, 1.2)]),
     out: paint(24, colours.ink, 0.35, [bar(0, 24, 24, 0, 1.4), bar(-12, 12, 12, -12, 1.4), bar(12, 36, 36, 12, 1.4)]),
   };
 }

@@ -2,7 +2,7 @@
 import type { LengthUnit } from "../../geo/units.ts";
 import type { FeatureKind } from "../../course/types.ts";
 import type { Reading } from "./measure-tap.ts";
-import { inUnit } from "../../geo/units.ts";
+import { ENGLISH_UNITS, formatLength, spokenBoth } from "../../tell/format.ts";
 
 export interface ReadOut {
   /** Figures to show large, in order. */
@@ -15,8 +15,6 @@ export interface ReadOut {
   readonly spoken: string;
 }
 
-export const UNIT_SHORT: Readonly<Record<LengthUnit, string>> = { yards: "yd", metres: "m" };
-
 const KIND_WORDS: Partial<Record<FeatureKind, string>> = {
   bunker: "Bunker",
   "penalty-area-yellow": "Penalty area, yellow",
@@ -27,9 +25,6 @@ const KIND_WORDS: Partial<Record<FeatureKind, string>> = {
   fairway: "Fairway",
 };
 
-/** Whole units, as the page prints them. */
-export const wholeUnits = (metres: number, unit: LengthUnit): number => Math.round(inUnit(metres, unit));
-
 export function readOut(reading: Reading, unit: LengthUnit): ReadOut {
   const { tee, fromTeeMetres, toFrontMetres, toMiddleMetres, toBackMetres } = reading;
   const onGreen = toFrontMetres === undefined;
@@ -39,24 +34,19 @@ export function readOut(reading: Reading, unit: LengthUnit): ReadOut {
     ["Middle", toMiddleMetres],
     ["Back", toBackMetres],
   ];
-  const both = (metres: number): string => inBothUnits(metres, unit);
-  const under = underWords(reading, (metres) => `${wholeUnits(metres, unit)} ${UNIT_SHORT[unit]}`);
+  const both = (metres: number): string => spokenBoth(metres, unit);
+  const under = underWords(reading, (metres) => formatLength(metres, unit).text);
   const underSpoken = underWords(reading, both);
   const green = onGreen
     ? `On the green: ${both(toMiddleMetres)} from its middle.`
     : `To the green: front ${both(toFrontMetres)}; middle ${both(toMiddleMetres)}${toBackMetres === undefined ? "" : `; back ${both(toBackMetres)}`}.`;
   return {
     figures: lengths.flatMap(([label, metres]) =>
-      metres === undefined ? [] : [{ label, value: String(wholeUnits(metres, unit)) }]),
-    unit: UNIT_SHORT[unit],
+      metres === undefined ? [] : [{ label, value: formatLength(metres, unit).value }]),
+    unit: ENGLISH_UNITS[unit].symbol,
     under,
     spoken: [`From the ${tee.name} tee ${both(fromTeeMetres)}.`, green, underSpoken].filter(Boolean).join(" "),
   };
-}
-
-function inBothUnits(metres: number, first: LengthUnit): string {
-  const second: LengthUnit = first === "yards" ? "metres" : "yards";
-  return `${wholeUnits(metres, first)} ${first}, ${wholeUnits(metres, second)} ${second}`;
 }
 
 function underWords({ under }: Reading, length: (metres: number) => string): string | undefined {

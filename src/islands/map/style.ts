@@ -16,7 +16,7 @@ export const SOURCES = { features: "features", names: "names", play: "play", mea
 
 interface Ground {
   readonly kinds: readonly FeatureKind[];
-  readonly fill: keyof MapColours;
+  readonly fill: keyof MapColours | undefined;
   readonly edge?: keyof MapColours;
   readonly pattern?: PatternName;
 }
@@ -26,17 +26,18 @@ const GROUND: readonly Ground[] = [
   { kinds: ["course", "grassland", "rough", "driving-range"], fill: "rough" },
   { kinds: ["heath"], fill: "heath", pattern: "heath" },
   { kinds: ["rock"], fill: "rock" },
-  { kinds: ["sand"], fill: "beach", pattern: "sand" },
-  { kinds: ["water", "coastline"], fill: "water", edge: "waterEdge", pattern: "water" },
-  { kinds: ["penalty-area-yellow", "penalty-area-red"], fill: "water", pattern: "water" },
-  { kinds: ["scrub"], fill: "scrub", edge: "scrubEdge", pattern: "scrub" },
-  { kinds: ["wood"], fill: "wood", edge: "woodEdge", pattern: "wood" },
-  { kinds: ["fairway"], fill: "fairway", edge: "fairwayEdge" },
-  { kinds: ["teeing-ground"], fill: "tee", edge: "fairwayEdge" },
-  { kinds: ["green"], fill: "green", edge: "greenEdge" },
-  { kinds: ["bunker"], fill: "bunker", edge: "bunkerEdge", pattern: "sand" },
-  { kinds: ["out-of-bounds"], fill: "outOfBounds", pattern: "out" },
-  { kinds: ["building"], fill: "building", edge: "ink" },
+  { kinds: ["sand"], fill: "strand", pattern: "sand" },
+  { kinds: ["water", "coastline"], fill: "sea", edge: "sea-ink", pattern: "water" },
+  { kinds: ["penalty-area-yellow", "penalty-area-red"], fill: "sea", pattern: "water" },
+  { kinds: ["scrub"], fill: "scrub", edge: "gorse", pattern: "scrub" },
+  { kinds: ["wood"], fill: "wood", edge: "tree", pattern: "wood" },
+  { kinds: ["fairway"], fill: "fairway", edge: "fairway-edge" },
+  { kinds: ["teeing-ground"], fill: "tee", edge: "tee-edge" },
+  { kinds: ["green"], fill: "green", edge: "green-edge" },
+  { kinds: ["bunker"], fill: "sand", edge: "sand-edge", pattern: "sand" },
+  // Only hatched: what lies out of bounds is still ground, road or shore.
+  { kinds: ["out-of-bounds"], fill: undefined, pattern: "out" },
+  { kinds: ["building"], fill: "building", edge: "building-edge" },
 ];
 
 interface Stroke {
@@ -49,13 +50,13 @@ interface Stroke {
 
 const STROKES: readonly Stroke[] = [
   { id: "road", kinds: ["road"], colour: "road", width: 5 },
-  { id: "path", kinds: ["path"], colour: "path", width: 1.5, dashes: [3, 2] },
+  { id: "path", kinds: ["path"], colour: "road-edge", width: 1.5, dashes: [3, 2] },
   { id: "wall", kinds: ["wall", "fence"], colour: "ink", width: 1.5 },
-  { id: "hedge", kinds: ["hedge"], colour: "woodEdge", width: 3 },
-  { id: "cliff", kinds: ["cliff", "ridge"], colour: "rockEdge", width: 2, dashes: [1, 1] },
-  { id: "penalty-yellow", kinds: ["penalty-area-yellow"], colour: "stakeYellow", width: 2.5, dashes: [2, 1.5] },
-  { id: "penalty-red", kinds: ["penalty-area-red"], colour: "stakeRed", width: 2.5, dashes: [2, 1.5] },
-  { id: "boundary", kinds: ["out-of-bounds"], colour: "stakeWhite", width: 2.5, dashes: [2, 1.5] },
+  { id: "hedge", kinds: ["hedge"], colour: "tree-shade", width: 3 },
+  { id: "cliff", kinds: ["cliff", "ridge"], colour: "hachure", width: 2, dashes: [1, 1] },
+  { id: "penalty-yellow", kinds: ["penalty-area-yellow"], colour: "stake-yellow", width: 2.5, dashes: [2, 1.5] },
+  { id: "penalty-red", kinds: ["penalty-area-red"], colour: "stake-red", width: 2.5, dashes: [2, 1.5] },
+  { id: "boundary", kinds: ["out-of-bounds"], colour: "stake-white", width: 2.5, dashes: [2, 1.5] },
 ];
 
 const kindIs = (kinds: readonly FeatureKind[]): ExpressionSpecification => ["in", ["get", "kind"], ["literal", [...kinds]]];
@@ -83,7 +84,7 @@ export function mapStyle({ colours, features, origin, fonts }: StyleInput): Styl
       [SOURCES.measure]: { type: "geojson", data: empty },
     },
     layers: [
-      { id: "paper", type: "background", paint: { "background-color": colours.rough } },
+      { id: "paper", type: "background", paint: { "background-color": colours.ground } },
       ...GROUND.flatMap((ground) => groundLayers(ground, colours)),
       ...waterLines(colours),
       ...STROKES.map((stroke) => strokeLayer(stroke, colours)),
@@ -100,7 +101,7 @@ function groundLayers({ kinds, fill, edge, pattern }: Ground, colours: MapColour
   const base = { source: SOURCES.features, filter };
   const id = kinds[0]!;
   return [
-    { id, type: "fill", ...base, paint: { "fill-color": colours[fill], "fill-antialias": true, ...(fill === "outOfBounds" && { "fill-opacity": 0.3 }) } },
+    ...(fill === undefined ? [] : [{ id, type: "fill" as const, ...base, paint: { "fill-color": colours[fill] } }]),
     ...(pattern === undefined ? [] : [{ id: `${id}-pattern`, type: "fill" as const, ...base, paint: { "fill-pattern": pattern } }]),
     ...(edge === undefined ? [] : [{ id: `${id}-edge`, type: "line" as const, ...base, paint: { "line-color": colours[edge], "line-width": 1 } }]),
   ];
@@ -117,7 +118,7 @@ function waterLines(colours: MapColours): LayerSpecification[] {
     filter,
     layout: { "line-cap": "round", "line-join": "round" },
     paint: {
-      "line-color": colours.water,
+      "line-color": colours.sea,
       // About 0.33 m to a pixel at zoom 17 and mid latitudes, halving with each zoom.
       "line-width": ["interpolate", ["exponential", 2], ["zoom"], 14, ["max", 1, ["*", 0.4, metres]], 17, ["max", 1.5, ["*", 3, metres]], 20, ["*", 24, metres]],
     },
@@ -144,9 +145,9 @@ function pointLayers(colours: MapColours): LayerSpecification[] {
     paint: { "circle-color": fill, "circle-radius": radius, "circle-stroke-color": stroke, "circle-stroke-width": 1.5 },
   });
   return [
-    dot("trees", ["tree", "wood"], colours.wood, colours.woodEdge, 5),
+    dot("trees", ["tree", "wood"], colours.tree, colours["tree-shade"], 5),
     dot("landmarks", ["landmark", "building", "rock"], colours.paper, colours.ink, 4.5),
-    dot("pins", ["pin"], colours.accent, colours.paper, 4),
+    dot("pins", ["pin"], colours.flag, colours.paper, 4),
   ];
 }
 
@@ -194,7 +195,7 @@ function playLayers(colours: MapColours, fonts: readonly string[]): LayerSpecifi
       source: SOURCES.play,
       filter: ["all", IS_POINT, ["has", "hole"]],
       layout: { "text-field": ["to-string", ["get", "hole"]], "text-font": [...fonts], "text-size": 18, "text-allow-overlap": true },
-      paint: { "text-color": colours.ink, "text-halo-color": colours.paper, "text-halo-width": 2.5 },
+      paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2.5 },
     },
   ];
 }
@@ -214,7 +215,7 @@ function nameLayers(colours: MapColours, fonts: readonly string[]): LayerSpecifi
       "text-radial-offset": 0.6,
       "symbol-sort-key": ["get", "rank"],
     },
-    paint: { "text-color": colours.ink, "text-halo-color": colours.paper, "text-halo-width": 1.75 },
+    paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 1.75 },
   }];
 }
 
@@ -222,13 +223,13 @@ function measureLayers(colours: MapColours): LayerSpecification[] {
   const source = SOURCES.measure;
   return [
     { id: "legs-halo", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.paper, "line-width": 6, "line-opacity": 0.9 } },
-    { id: "legs", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.accent, "line-width": 2.5 } },
+    { id: "legs", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.flag, "line-width": 2.5 } },
     {
       id: "point",
       type: "circle",
       source,
       filter: IS_POINT,
-      paint: { "circle-color": colours.accent, "circle-radius": 6, "circle-stroke-color": colours.paper, "circle-stroke-width": 2.5 },
+      paint: { "circle-color": colours.flag, "circle-radius": 6, "circle-stroke-color": colours.paper, "circle-stroke-width": 2.5 },
     },
   ];
 }

@@ -1,0 +1,90 @@
+/** One browser for the browser tests, and pages that keep a record of what went wrong on them. */
+import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
+import { BROWSER_VARIABLE, findBrowser } from "./find-browser.ts";
+
+/** The widths every page is looked at in. */
+export const PHONE = { width: 390, height: 844 } as const;
+export const DESK = { width: 1440, height: 900 } as const;
+
+/** Chromium drawing WebGL in software, and keeping itself off the network. */
+const SWITCHES = [
+  "--no-sandbox",
+  "--use-angle=swiftshader",
+  "--enable-unsafe-swiftshader",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-default-apps",
+  "--disable-domain-reliability",
+  "--disable-sync",
+  "--no-first-run",
+  "--no-pings",
+  "--metrics-recording-only",
+  "--force-color-profile=srgb",
+];
+
+export async function launch(extra: readonly string[] = []): Promise<Browser> {
+  const executablePath = findBrowser();
+  if (executablePath === undefined) {
+    throw new Error(`No browser: run "node tests/support/ensure-browser.ts", or set ${BROWSER_VARIABLE}.`);
+  }
+  return chromium.launch({ executablePath, args: [...SWITCHES, ...extra] });
+}
+
+/** What a page did that it should not have. */
+export interface Record {
+  /** Errors thrown or written to the console, refusals by the security policy among them. */
+  readonly errors: string[];
+  /** Requests to any address but the site's own. */
+  readonly foreign: string[];
+  /** Own addresses that answered 400 or above. */
+  readonly missing: string[];
+}
+
+export interface WatchedPage {
+  readonly page: Page;
+  readonly record: Record;
+  /** Forgets what was recorded, for a page used again. */
+  forget(): void;
+}
+
+/**
+ * A page that is watched. A request that would leave the site is recorded and refused, so
+ * a test fails instead of reaching out.
+ *
+ * @param origin the site's own origin, `http://127.0.0.1:1234`
+ */
+export async function watchedPage(browser: Browser, origin: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
+  const context = await browser.newContext({ viewport: PHONE, ...options });
+  const page = await context.newPage();
+  const record: Record = { errors: [], foreign: [], missing: [] };
+  await context.route("**/*", async (route) => {
+    const address = route.request().url();
+    if (isOwn(address, origin)) return route.fallback();
+    record.foreign.push(address);
+    return route.abort();
+  });
+  // Workers' requests do not pass the route; the event still tells of them.
+  context.on("request", (request) => {
+    if (!isOwn(request.url(), origin) && !record.foreign.includes(request.url())) record.foreign.push(request.url());
+  });
+  context.on("response", (response) => {
+    if (response.status() >= 400) record.missing.push(`${response.status()} ${response.url()}`);
+  });
+  page.on("pageerror", (error) => record.errors.push(`thrown: ${error.message}`));
+  page.on("console", (message) => {
+    if (message.type() === "error") record.errors.push(`console: ${message.text()}`);
+  });
+  return {
+    page,
+    record,
+    forget() {
+      record.errors.length = 0;
+      record.foreign.length = 0;
+      record.missing.length = 0;
+    },
+  };
+}
+
+/** Data and blob addresses never leave the page. */
+const isOwn = (address: string, origin: string): boolean =>
+  address === origin || address.startsWith(`${origin}/`) || /^(data|blob|about):/.test(address);
