@@ -19,7 +19,7 @@ import { type Spot, spotsIn } from "./region.ts";
 import { type Gradient, risePercentToward } from "./slope.ts";
 
 export interface TierThresholds {
-  /** Least height between the plateaus. */
+  /** Least height between the plateaus, at the bank and in their means. */
   readonly stepMetres: number;
   /** Least share of the green on each. */
   readonly share: number;
@@ -96,6 +96,8 @@ export function tiersOf(
   const isUpper = ({ point: [x, y] }: Spot): boolean => dot([x - bank[0], y - bank[1]], up) > 0;
   const upper = tier(spots.filter(isUpper), spots.length);
   const lower = tier(spots.filter((spot) => !isUpper(spot)), spots.length);
+  // A ridge or a roll is fitted by a step against plateaus that fall the other way; its two sides are about as high.
+  if (upper.heightMetres - lower.heightMetres < Math.max(thresholds.stepMetres, stepMetres / 2)) return undefined;
   return { upper, lower, stepMetres, upDegrees, bank: { point: bank, breadthMetres: breadth }, plateaus: fit.gradient };
 }
 
