@@ -24,6 +24,11 @@ function restitution(normalSpeed: number): number {
   return normalSpeed < 20 ? 0.51 - 0.0375 * normalSpeed + 0.000903 * normalSpeed ** 2 : 0.12;
 }
 
+/** How far a rolling ball goes on level turf, metres: v^2 / (2 * 5/7 * resistance * g). */
+export function rollMetres(speedMetresPerSecond: number, turf: Turf = FAIRWAY): number {
+  return speedMetresPerSecond ** 2 / (2 * (5 / 7) * turf.rollingResistance * STANDARD_GRAVITY);
+}
+
 /**
  * Run after the first touch, metres along the flight's last direction, on level turf: bounces, then
  * roll. Negative when a spinning ball comes back.
@@ -68,6 +73,5 @@ export function runMetres(landing: Pick<Flight, 'landingAngleDegrees' | 'landing
     run += (along * 2 * up) / STANDARD_GRAVITY;
     down = up;
   }
-  const deceleration = (5 / 7) * turf.rollingResistance * STANDARD_GRAVITY;
-  return run + (along * Math.abs(along)) / (2 * deceleration);
+  return run + Math.sign(along) * rollMetres(along, turf);
 }
