@@ -1,11 +1,11 @@
-import { degrees } from '../geo/units.ts';
-import type { Air } from './air.ts';
-import type { CoefficientSet } from './coefficients/types.ts';
-import type { FlightResult } from './result.ts';
-import { fly } from './trajectory.ts';
-import type { Flight, Launch } from './trajectory.ts';
-import { turnShotWind } from './wind.ts';
-import type { ShotWind } from './wind.ts';
+import { degrees } from "../geo/units.ts";
+import type { Air } from "./air.ts";
+import type { CoefficientSet } from "./coefficients/types.ts";
+import type { FlightResult } from "./result.ts";
+import { fly } from "./trajectory.ts";
+import type { Flight, Launch } from "./trajectory.ts";
+import { turnShotWind } from "./wind.ts";
+import type { ShotWind } from "./wind.ts";
 
 /** What an aimed flight takes place in. */
 export interface AimedConditions {

@@ -1,6 +1,6 @@
-import { STANDARD_GRAVITY } from './ball.ts';
-import { firstRefusal, refuseOutside } from './result.ts';
-import type { FlightResult } from './result.ts';
+import { STANDARD_GRAVITY } from "./ball.ts";
+import { firstRefusal, refuseOutside } from "./result.ts";
+import type { FlightResult } from "./result.ts";
 
 /** What the flight needs to know of the air; taken as the same all along the flight. */
 export interface Air {
@@ -82,10 +82,10 @@ export function dynamicViscosity(temperatureKelvin: number): number {
 export function airFrom(statement: AirStatement): FlightResult<{ readonly air: Air }> {
   const { heightMetres, temperatureCelsius, relativeHumidity = 0, seaLevelPressurePascals = SEA_LEVEL_PASCALS } = statement;
   const refusal = firstRefusal(
-    refuseOutside('The height of the course', heightMetres, MINIMUM_HEIGHT_METRES, MAXIMUM_HEIGHT_METRES, 'm'),
-    temperatureCelsius === undefined ? null : refuseOutside('The temperature', temperatureCelsius, -30, 50, 'degrees Celsius'),
-    refuseOutside('The relative humidity', relativeHumidity, 0, 1, '(a share, not per cent)'),
-    refuseOutside('The sea-level pressure', seaLevelPressurePascals, 87_000, 108_500, 'Pa'),
+    refuseOutside("The height of the course", heightMetres, MINIMUM_HEIGHT_METRES, MAXIMUM_HEIGHT_METRES, "m"),
+    temperatureCelsius === undefined ? null : refuseOutside("The temperature", temperatureCelsius, -30, 50, "degrees Celsius"),
+    refuseOutside("The relative humidity", relativeHumidity, 0, 1, "(a share, not per cent)"),
+    refuseOutside("The sea-level pressure", seaLevelPressurePascals, 87_000, 108_500, "Pa"),
   );
   if (refusal) return refusal;
   const kelvin =

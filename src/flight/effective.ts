@@ -1,18 +1,18 @@
-import { radians } from '../geo/units.ts';
-import { flyAimed } from './aimed.ts';
-import type { AimedConditions, AimedFlight } from './aimed.ts';
-import type { Air } from './air.ts';
-import { COEFFICIENT_SETS } from './coefficients/sets.ts';
-import type { CoefficientSet, CoefficientSetId } from './coefficients/types.ts';
-import { guessSpeed, launchAtSpeed, LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from './family.ts';
-import { flyStandard, launchForCarry } from './launch.ts';
-import { firstRefusal, refuse, refuseOutside } from './result.ts';
-import type { FlightRefusal, FlightResult } from './result.ts';
-import { runMetres } from './run.ts';
-import { findSpeed } from './search.ts';
-import type { Flight, Launch } from './trajectory.ts';
-import { refuseWind, STILL, windOnShot } from './wind.ts';
-import type { ShotWind, Wind } from './wind.ts';
+import { radians } from "../geo/units.ts";
+import { flyAimed } from "./aimed.ts";
+import type { AimedConditions, AimedFlight } from "./aimed.ts";
+import type { Air } from "./air.ts";
+import { COEFFICIENT_SETS } from "./coefficients/sets.ts";
+import type { CoefficientSet, CoefficientSetId } from "./coefficients/types.ts";
+import { guessSpeed, launchAtSpeed, LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "./family.ts";
+import { flyStandard, launchForCarry } from "./launch.ts";
+import { firstRefusal, refuse, refuseOutside } from "./result.ts";
+import type { FlightRefusal, FlightResult } from "./result.ts";
+import { runMetres } from "./run.ts";
+import { findSpeed } from "./search.ts";
+import type { Flight, Launch } from "./trajectory.ts";
+import { refuseWind, STILL, windOnShot } from "./wind.ts";
+import type { ShotWind, Wind } from "./wind.ts";
 
 /** Air and wind of the day. */
 export interface DayConditions {
@@ -78,12 +78,12 @@ export interface SolveOptions {
 
 function refuseDay(riseMetres: number, bearingDegrees: number, day: DayConditions): FlightRefusal | null {
   return firstRefusal(
-    refuseOutside('The rise to the target', riseMetres, -GREATEST_RISE_METRES, GREATEST_RISE_METRES, 'm'),
+    refuseOutside("The rise to the target", riseMetres, -GREATEST_RISE_METRES, GREATEST_RISE_METRES, "m"),
     Number.isFinite(bearingDegrees)
       ? null
-      : refuse('not-a-number', `The bearing of the shot is not a finite number (${String(bearingDegrees)}). Give degrees clockwise from north.`),
-    refuseOutside('The air density', day.air.densityKilogramsPerCubicMetre, 0.5, 2, 'kg/m3'),
-    refuseOutside('The kinematic viscosity', day.air.kinematicViscositySquareMetresPerSecond, 1e-6, 1e-4, 'm2/s'),
+      : refuse("not-a-number", `The bearing of the shot is not a finite number (${String(bearingDegrees)}). Give degrees clockwise from north.`),
+    refuseOutside("The air density", day.air.densityKilogramsPerCubicMetre, 0.5, 2, "kg/m3"),
+    refuseOutside("The kinematic viscosity", day.air.kinematicViscositySquareMetresPerSecond, 1e-6, 1e-4, "m2/s"),
     day.wind === undefined ? null : refuseWind(day.wind),
   );
 }
@@ -111,13 +111,13 @@ function solveSet(
     // A ball that never gets up to the target is short of it by the whole distance.
     return { missMetres: flown.ok ? flown.distanceMetres - distanceMetres : -distanceMetres, flown };
   });
-  const asked = `${distanceMetres.toFixed(1)} m away and ${riseMetres.toFixed(1)} m up`;
-  const tooLong = refuse('too-long', `No stroke up to ${LONGEST_CARRY_METRES.toFixed(0)} m of level carry reaches a target ${asked} in this air and wind. Give a nearer target, such as a place to lay up.`);
-  const tooShort = refuse('too-short', `Even a stroke of ${SHORTEST_CARRY_METRES.toFixed(0)} m of level carry flies past a target ${asked} in this air and wind. Give a target further away.`);
-  if (!answer.found) return answer.side === 'short' ? tooLong : tooShort;
+  const asked = `${distanceMetres.toFixed(1)} m away and ${Math.abs(riseMetres).toFixed(1)} m ${riseMetres < 0 ? "down" : "up"}`;
+  const tooLong = refuse("too-long", `No stroke up to ${LONGEST_CARRY_METRES.toFixed(0)} m of level carry reaches a target ${asked} in this air and wind. Give a nearer target, such as a place to lay up.`);
+  const tooShort = refuse("too-short", `Even a stroke of ${SHORTEST_CARRY_METRES.toFixed(0)} m of level carry flies past a target ${asked} in this air and wind. Give a target further away.`);
+  if (!answer.found) return answer.side === "short" ? tooLong : tooShort;
   const { flown } = answer.trial;
   if (!flown.ok || Math.abs(answer.trial.missMetres) > 0.1) {
-    return refuse('unreachable', `No stroke of the family comes down on a target ${asked}: it is too steep. Give a target further away or less high.`);
+    return refuse("unreachable", `No stroke of the family comes down on a target ${asked}: it is too steep. Give a target further away or less high.`);
   }
   const launch = launchAtSpeed(answer.speedMetresPerSecond);
   const level = flyStandard(launch, coefficients, options.stepSeconds);
@@ -153,7 +153,7 @@ function spreadOf(one: number, other: number): Spread {
  */
 export function effectiveLength(target: ShotTarget, day: DayConditions, options: SolveOptions = {}): FlightResult<EffectiveLength> {
   const refusal = firstRefusal(
-    refuseOutside('The distance to the target', target.distanceMetres, 1, FURTHEST_TARGET_METRES, 'm'),
+    refuseOutside("The distance to the target", target.distanceMetres, 1, FURTHEST_TARGET_METRES, "m"),
     refuseDay(target.riseMetres, target.bearingDegrees, day),
   );
   if (refusal) return refusal;

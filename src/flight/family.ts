@@ -1,5 +1,5 @@
-import { METRES_PER_YARD } from '../geo/units.ts';
-import type { Launch } from './trajectory.ts';
+import { METRES_PER_YARD } from "../geo/units.ts";
+import type { Launch } from "./trajectory.ts";
 
 // The family is our own choice: plausible full strokes from a wedge to a driver, smooth in ball speed,
 // with figures as club players see them (common practice, no source). Only how a launch *changes* its

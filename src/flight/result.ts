@@ -1,15 +1,15 @@
 /** Why a flight question could not be answered. */
 export type FlightRefusalReason =
   /** An input is NaN or infinite. */
-  | 'not-a-number'
+  | "not-a-number"
   /** An input is a number, but outside what the model will answer for. */
-  | 'out-of-range'
+  | "out-of-range"
   /** The shot asked for is shorter than the shortest launch of the family. */
-  | 'too-short'
+  | "too-short"
   /** The shot asked for is longer than the longest launch of the family, in these conditions. */
-  | 'too-long'
+  | "too-long"
   /** The ball never comes down through the height asked for. */
-  | 'unreachable';
+  | "unreachable";
 
 /** A refusal: what is wrong, then what to give instead. */
 export interface FlightRefusal {
@@ -40,11 +40,11 @@ export function refuseOutside(
   maximum: number,
   unit: string,
 ): FlightRefusal | null {
-  if (typeof value !== 'number' || !Number.isFinite(value)) {
-    return refuse('not-a-number', `${name} is not a finite number (${String(value)}). Give a number from ${minimum} to ${maximum} ${unit}.`);
+  if (typeof value !== "number" || !Number.isFinite(value)) {
+    return refuse("not-a-number", `${name} is not a finite number (${String(value)}). Give a number from ${minimum} to ${maximum} ${unit}.`);
   }
   if (value < minimum || value > maximum) {
-    return refuse('out-of-range', `${name} is ${value} ${unit}. Give a number from ${minimum} to ${maximum} ${unit}.`);
+    return refuse("out-of-range", `${name} is ${value} ${unit}. Give a number from ${minimum} to ${maximum} ${unit}.`);
   }
   return null;
 }

@@ -1,4 +1,4 @@
-import { FASTEST_LAUNCH_METRES_PER_SECOND, SLOWEST_LAUNCH_METRES_PER_SECOND } from './family.ts';
+import { FASTEST_LAUNCH_METRES_PER_SECOND, SLOWEST_LAUNCH_METRES_PER_SECOND } from "./family.ts";
 
 /** What one trial of a ball speed gave. */
 export interface SpeedTrial {
@@ -25,7 +25,7 @@ const MOST_TRIALS = 80;
 export function findSpeed<Trial extends SpeedTrial>(
   guess: number,
   tryAt: (speedMetresPerSecond: number) => Trial,
-): { readonly found: true; readonly speedMetresPerSecond: number; readonly trial: Trial } | { readonly found: false; readonly side: 'long' | 'short' } {
+): { readonly found: true; readonly speedMetresPerSecond: number; readonly trial: Trial } | { readonly found: false; readonly side: "long" | "short" } {
   let low = SLOWEST_LAUNCH_METRES_PER_SECOND;
   let high = FASTEST_LAUNCH_METRES_PER_SECOND;
   let lowTried = false;
@@ -40,11 +40,11 @@ export function findSpeed<Trial extends SpeedTrial>(
       return { found: true, speedMetresPerSecond: speed - miss / measured, trial };
     }
     if (miss < 0) {
-      if (speed >= FASTEST_LAUNCH_METRES_PER_SECOND) return { found: false, side: 'short' };
+      if (speed >= FASTEST_LAUNCH_METRES_PER_SECOND) return { found: false, side: "short" };
       low = speed;
       lowTried = true;
     } else {
-      if (speed <= SLOWEST_LAUNCH_METRES_PER_SECOND) return { found: false, side: 'long' };
+      if (speed <= SLOWEST_LAUNCH_METRES_PER_SECOND) return { found: false, side: "long" };
       high = speed;
       highTried = true;
     }
@@ -59,5 +59,5 @@ export function findSpeed<Trial extends SpeedTrial>(
     if (next === speed || high - low < 1e-9) return { found: true, speedMetresPerSecond: speed, trial };
     speed = next;
   }
-  return { found: false, side: last && last.miss < 0 ? 'short' : 'long' };
+  return { found: false, side: last && last.miss < 0 ? "short" : "long" };
 }

@@ -1,10 +1,10 @@
-import { BALL_AREA_SQUARE_METRES, BALL_MASS_KILOGRAMS, RADIANS_PER_SECOND_PER_RPM, STANDARD_GRAVITY } from './ball.ts';
-import type { Air } from './air.ts';
-import type { CoefficientSet } from './coefficients/types.ts';
-import { firstRefusal, refuse, refuseOutside } from './result.ts';
-import type { FlightRefusal, FlightResult } from './result.ts';
-import { windShare } from './wind.ts';
-import type { ShotWind } from './wind.ts';
+import { BALL_AREA_SQUARE_METRES, BALL_MASS_KILOGRAMS, RADIANS_PER_SECOND_PER_RPM, STANDARD_GRAVITY } from "./ball.ts";
+import type { Air } from "./air.ts";
+import type { CoefficientSet } from "./coefficients/types.ts";
+import { firstRefusal, refuse, refuseOutside } from "./result.ts";
+import type { FlightRefusal, FlightResult } from "./result.ts";
+import { windShare } from "./wind.ts";
+import type { ShotWind } from "./wind.ts";
 
 /** How the ball leaves the club: straight ahead, spinning about a level axis square to the aim. */
 export interface Launch {
@@ -128,7 +128,7 @@ export function fly(launch: Launch, conditions: FlightConditions, visit?: (point
   let time = 0;
   visit?.(pointOf(0, state));
   while (time < LONGEST_FLIGHT_SECONDS) {
-    const nearGround = windy && wind.profile === 'log' && state[2]! - slope * state[0]! < NEAR_GROUND_METRES;
+    const nearGround = windy && wind.profile === "log" && state[2]! - slope * state[0]! < NEAR_GROUND_METRES;
     const step = nearGround ? stepSeconds / NEAR_GROUND_PARTS : stepSeconds;
     before.set(state);
     rateOf(state, k1);
@@ -143,7 +143,7 @@ export function fly(launch: Launch, conditions: FlightConditions, visit?: (point
     if (before[5]! > 0 && state[5]! <= 0) apex = apexBetween(before, state, step);
     if (state[5]! < 0 && state[2]! <= rise) {
       if (before[2]! < rise) {
-        return refuse('unreachable', `The ball rises ${apex.toFixed(1)} m and never comes down on ground ${rise} m higher. Give a lower target or a longer shot.`);
+        return refuse("unreachable", `The ball rises ${apex.toFixed(1)} m and never comes down on ground ${rise} m higher. Give a lower target or a longer shot.`);
       }
       const share = shareAtHeight(before, state, step, rise);
       const landed = between(before, state, step, share);
@@ -164,22 +164,22 @@ export function fly(launch: Launch, conditions: FlightConditions, visit?: (point
     time += step;
     visit?.(pointOf(time, state));
   }
-  return refuse('unreachable', `The ball is still in the air after ${LONGEST_FLIGHT_SECONDS} s. Give a landing height nearer the start.`);
+  return refuse("unreachable", `The ball is still in the air after ${LONGEST_FLIGHT_SECONDS} s. Give a landing height nearer the start.`);
 }
 
 function refuseFlight(launch: Launch, conditions: FlightConditions): FlightRefusal | null {
   const { air, wind, riseMetres = 0, groundSlope = 0, stepSeconds = STEP_SECONDS } = conditions;
   return firstRefusal(
-    refuseOutside('The launch speed', launch.speedMetresPerSecond, 1, 120, 'm/s'),
-    refuseOutside('The launch angle', launch.angleDegrees, 0.1, 89.9, 'degrees'),
-    refuseOutside('The spin', launch.spinRpm, 0, 15_000, 'rpm'),
-    refuseOutside('The air density', air.densityKilogramsPerCubicMetre, 0, 2, 'kg/m3'),
-    refuseOutside('The kinematic viscosity', air.kinematicViscositySquareMetresPerSecond, 1e-6, 1e-3, 'm2/s'),
-    wind === undefined ? null : refuseOutside('The wind along the shot', wind.alongMetresPerSecond, -50, 50, 'm/s'),
-    wind === undefined ? null : refuseOutside('The wind across the shot', wind.rightMetresPerSecond, -50, 50, 'm/s'),
-    refuseOutside('The rise', riseMetres, -10_000, 1000, 'm'),
-    refuseOutside('The slope of the ground', groundSlope, -10, 10, '(rise per length)'),
-    refuseOutside('The step', stepSeconds, 1e-5, 0.2, 's'),
+    refuseOutside("The launch speed", launch.speedMetresPerSecond, 1, 120, "m/s"),
+    refuseOutside("The launch angle", launch.angleDegrees, 0.1, 89.9, "degrees"),
+    refuseOutside("The spin", launch.spinRpm, 0, 15_000, "rpm"),
+    refuseOutside("The air density", air.densityKilogramsPerCubicMetre, 0, 2, "kg/m3"),
+    refuseOutside("The kinematic viscosity", air.kinematicViscositySquareMetresPerSecond, 1e-6, 1e-3, "m2/s"),
+    wind === undefined ? null : refuseOutside("The wind along the shot", wind.alongMetresPerSecond, -50, 50, "m/s"),
+    wind === undefined ? null : refuseOutside("The wind across the shot", wind.rightMetresPerSecond, -50, 50, "m/s"),
+    refuseOutside("The rise", riseMetres, -10_000, 1000, "m"),
+    refuseOutside("The slope of the ground", groundSlope, -10, 10, "(rise per length)"),
+    refuseOutside("The step", stepSeconds, 1e-5, 0.2, "s"),
   );
 }
 

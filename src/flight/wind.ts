@@ -1,5 +1,5 @@
-import { firstRefusal, refuse, refuseOutside } from './result.ts';
-import type { FlightRefusal } from './result.ts';
+import { firstRefusal, refuse, refuseOutside } from "./result.ts";
+import type { FlightRefusal } from "./result.ts";
 
 /** Wind as a forecast gives it. */
 export interface Wind {
@@ -12,9 +12,9 @@ export interface Wind {
 /** How the wind changes with height. */
 export type WindProfile =
   /** Logarithmic over open short grass: what the guide uses. */
-  | 'log'
+  | "log"
   /** The same at every height: for comparing with published or independent figures. */
-  | 'uniform';
+  | "uniform";
 
 /** Wind as one shot meets it, 10 m above the ground. */
 export interface ShotWind {
@@ -26,7 +26,7 @@ export interface ShotWind {
 }
 
 /** No wind at all. */
-export const STILL: ShotWind = { alongMetresPerSecond: 0, rightMetresPerSecond: 0, profile: 'log' };
+export const STILL: ShotWind = { alongMetresPerSecond: 0, rightMetresPerSecond: 0, profile: "log" };
 
 /** Height above ground a forecast's wind speed is for, metres (from memory: the meteorological standard). */
 export const WIND_REFERENCE_HEIGHT_METRES = 10;
@@ -44,7 +44,7 @@ const LOG_REFERENCE = Math.log(WIND_REFERENCE_HEIGHT_METRES / ROUGHNESS_LENGTH_M
  * all at or below the roughness length z0 = 0.03 m (logarithmic wind profile; z0 from memory).
  */
 export function windShare(profile: WindProfile, heightAboveGroundMetres: number): number {
-  if (profile === 'uniform') return 1;
+  if (profile === "uniform") return 1;
   if (heightAboveGroundMetres <= ROUGHNESS_LENGTH_METRES) return 0;
   return Math.log(heightAboveGroundMetres / ROUGHNESS_LENGTH_METRES) / LOG_REFERENCE;
 }
@@ -54,7 +54,7 @@ export function windShare(profile: WindProfile, heightAboveGroundMetres: number)
  *
  * @param bearingDegrees direction of the shot, degrees clockwise from true north
  */
-export function windOnShot(wind: Wind, bearingDegrees: number, profile: WindProfile = 'log'): ShotWind {
+export function windOnShot(wind: Wind, bearingDegrees: number, profile: WindProfile = "log"): ShotWind {
   // The wind blows towards fromDegrees + 180.
   const angle = ((wind.fromDegrees + 180 - bearingDegrees) * Math.PI) / 180;
   return {
@@ -78,9 +78,9 @@ export function turnShotWind(wind: ShotWind, radians: number): ShotWind {
 /** Refuses a wind that is not finite, negative in speed, or stronger than the model answers for. */
 export function refuseWind(wind: Wind): FlightRefusal | null {
   return firstRefusal(
-    refuseOutside('The wind speed', wind.speedMetresPerSecond, 0, MAXIMUM_WIND_METRES_PER_SECOND, 'm/s'),
+    refuseOutside("The wind speed", wind.speedMetresPerSecond, 0, MAXIMUM_WIND_METRES_PER_SECOND, "m/s"),
     Number.isFinite(wind.fromDegrees)
       ? null
-      : refuse('not-a-number', `The wind direction is not a finite number (${String(wind.fromDegrees)}). Give the degrees from north it blows from.`),
+      : refuse("not-a-number", `The wind direction is not a finite number (${String(wind.fromDegrees)}). Give the degrees from north it blows from.`),
   );
 }

@@ -1,7 +1,7 @@
-import { airFrom, STANDARD_AIR } from '../../src/flight/air.ts';
-import { effectiveLength } from '../../src/flight/effective.ts';
-import type { DayConditions, ShotTarget } from '../../src/flight/effective.ts';
-import { STEP_SECONDS } from '../../src/flight/trajectory.ts';
+import { airFrom, STANDARD_AIR } from "../../src/flight/air.ts";
+import { effectiveLength } from "../../src/flight/effective.ts";
+import type { DayConditions, ShotTarget } from "../../src/flight/effective.ts";
+import { STEP_SECONDS } from "../../src/flight/trajectory.ts";
 
 /** One line of the benchmark. */
 export interface FlightBenchLine {
@@ -27,7 +27,7 @@ function worstErrorMetres(day: DayConditions): { worst: number; compared: number
     const reference = effectiveLength(target, day, { stepSeconds: STEP_SECONDS / 10 });
     if (!answer.ok || !reference.ok) continue;
     compared += 1;
-    for (const id of ['smitsSmith1994', 'bearmanHarvey1976'] as const) {
+    for (const id of ["smitsSmith1994", "bearmanHarvey1976"] as const) {
       worst = Math.max(worst, Math.abs(answer.bySet[id].lengthMetres - reference.bySet[id].lengthMetres));
     }
   }
@@ -63,13 +63,13 @@ export async function flightBench(): Promise<FlightBenchLine[]> {
 
   const lines: FlightBenchLine[] = [];
   // Times first, so that the first hole is one a browser meets unprepared.
-  for (const [name, day] of [['7 m/s of wind', windy], ['still air', still]] as const) {
+  for (const [name, day] of [["7 m/s of wind", windy], ["still air", still]] as const) {
     const { median, first } = medianHoleMilliseconds(day);
-    lines.push({ name: `12 effective lengths, ${name}`, value: median, unit: 'ms', note: `median of ${TIMED_HOLES} holes; the first took ${first.toFixed(1)} ms; limit 10 ms` });
+    lines.push({ name: `12 effective lengths, ${name}`, value: median, unit: "ms", note: `median of ${TIMED_HOLES} holes; the first took ${first.toFixed(1)} ms; limit 10 ms` });
   }
-  for (const [name, day] of [['still air', still], ['7 m/s of wind', windy], ['14 m/s of wind', stormy]] as const) {
+  for (const [name, day] of [["still air", still], ["7 m/s of wind", windy], ["14 m/s of wind", stormy]] as const) {
     const { worst, compared } = worstErrorMetres(day);
-    lines.push({ name: `effective length error, ${name}`, value: worst * 1000, unit: 'mm', note: `worst of ${compared} targets by both sets, against a tenth of the step` });
+    lines.push({ name: `effective length error, ${name}`, value: worst * 1000, unit: "mm", note: `worst of ${compared} targets by both sets, against a tenth of the step` });
   }
   return lines;
 }

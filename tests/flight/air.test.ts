@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { airDensity, airFrom, dynamicViscosity, pressurePascals, STANDARD_AIR, standardTemperatureKelvin } from '../../src/flight/air.ts';
+import { describe, expect, it } from "vitest";
+import { airDensity, airFrom, dynamicViscosity, pressurePascals, STANDARD_AIR, standardTemperatureKelvin } from "../../src/flight/air.ts";
 
 // Height m, density ratio, temperature K, pressure hPa, kinematic viscosity 1e-5 m2/s.
 // Published: International Standard Atmosphere (ISO 2533) table, engineeringtoolbox.com, geometric height.
@@ -52,8 +52,8 @@ function airAt(statement: Parameters<typeof airFrom>[0]) {
   return answer.air;
 }
 
-describe('standard atmosphere', () => {
-  it.each(STANDARD_ATMOSPHERE)('at %d m matches ISO 2533 to one in the last printed digit', (height, densityRatio, kelvin, hectopascals, viscosity) => {
+describe("standard atmosphere", () => {
+  it.each(STANDARD_ATMOSPHERE)("at %d m matches ISO 2533 to one in the last printed digit", (height, densityRatio, kelvin, hectopascals, viscosity) => {
     const air = airAt({ heightMetres: height });
     expect(Math.abs(air.densityKilogramsPerCubicMetre / 1.225 - densityRatio)).toBeLessThan(0.0001);
     expect(Math.abs(standardTemperatureKelvin(height) - kelvin)).toBeLessThan(0.1);
@@ -61,7 +61,7 @@ describe('standard atmosphere', () => {
     expect(Math.abs(air.kinematicViscositySquareMetresPerSecond * 1e5 - viscosity)).toBeLessThan(0.001);
   });
 
-  it('is the standard air when nothing but sea level is stated', () => {
+  it("is the standard air when nothing but sea level is stated", () => {
     // Published: ISO 2533, 1.225 kg/m3.
     expect(STANDARD_AIR.densityKilogramsPerCubicMetre).toBeCloseTo(1.225, 6);
     expect(airAt({ heightMetres: 0 })).toEqual(STANDARD_AIR);
@@ -69,13 +69,13 @@ describe('standard atmosphere', () => {
   });
 });
 
-describe('moist air', () => {
-  it.each(MOIST)('at %d degrees, %d Pa, humidity %d is within 0.07 %% of CIPM-2007', (celsius, pascals, humidity, published) => {
+describe("moist air", () => {
+  it.each(MOIST)("at %d degrees, %d Pa, humidity %d is within 0.07 %% of CIPM-2007", (celsius, pascals, humidity, published) => {
     expect(cipm2007(celsius, pascals, humidity)).toBeCloseTo(published, 5);
     expect(Math.abs(airDensity(pascals, celsius + 273.15, humidity) / published - 1)).toBeLessThan(0.0007);
   });
 
-  it('stays within 0.07 % of CIPM-2007 over golfing weather', () => {
+  it("stays within 0.07 % of CIPM-2007 over golfing weather", () => {
     let worst = 0;
     for (let celsius = -5; celsius <= 40; celsius += 5) {
       for (const pascals of [80_000, 95_000, 101_325, 105_000]) {
@@ -87,7 +87,7 @@ describe('moist air', () => {
     expect(worst).toBeLessThan(0.0007);
   });
 
-  it('is lighter when warmer, damper, higher or under lower pressure', () => {
+  it("is lighter when warmer, damper, higher or under lower pressure", () => {
     const density = (statement: Parameters<typeof airFrom>[0]) => airAt(statement).densityKilogramsPerCubicMetre;
     const plain = density({ heightMetres: 20, temperatureCelsius: 15, relativeHumidity: 0.5 });
     expect(density({ heightMetres: 20, temperatureCelsius: 25, relativeHumidity: 0.5 })).toBeLessThan(plain);
@@ -97,24 +97,24 @@ describe('moist air', () => {
   });
 });
 
-it('has the viscosity of the standard at 15 degrees', () => {
+it("has the viscosity of the standard at 15 degrees", () => {
   // From memory: 1.7894e-5 Pa s, ISO 2533.
   expect(dynamicViscosity(288.15)).toBeCloseTo(1.7894e-5, 9);
 });
 
-describe('refusals', () => {
+describe("refusals", () => {
   it.each([
-    [{ heightMetres: NaN }, 'not-a-number'],
-    [{ heightMetres: 9000 }, 'out-of-range'],
-    [{ heightMetres: 0, temperatureCelsius: 80 }, 'out-of-range'],
-    [{ heightMetres: 0, temperatureCelsius: Infinity }, 'not-a-number'],
-    [{ heightMetres: 0, relativeHumidity: 75 }, 'out-of-range'],
-    [{ heightMetres: 0, seaLevelPressurePascals: 1013.25 }, 'out-of-range'],
-  ] as const)('%o', (statement, reason) => {
+    [{ heightMetres: NaN }, "not-a-number"],
+    [{ heightMetres: 9000 }, "out-of-range"],
+    [{ heightMetres: 0, temperatureCelsius: 80 }, "out-of-range"],
+    [{ heightMetres: 0, temperatureCelsius: Infinity }, "not-a-number"],
+    [{ heightMetres: 0, relativeHumidity: 75 }, "out-of-range"],
+    [{ heightMetres: 0, seaLevelPressurePascals: 1013.25 }, "out-of-range"],
+  ] as const)("%o", (statement, reason) => {
     expect(airFrom(statement)).toMatchObject({ ok: false, reason });
   });
 
-  it('say what is wrong, then what to give', () => {
+  it("say what is wrong, then what to give", () => {
     expect(airFrom({ heightMetres: 0, relativeHumidity: 75 })).toMatchInlineSnapshot(`
       {
         "message": "The relative humidity is 75 (a share, not per cent). Give a number from 0 to 1 (a share, not per cent).",

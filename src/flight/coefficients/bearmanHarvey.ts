@@ -1,5 +1,5 @@
-import { RADIANS_PER_SECOND_PER_RPM } from '../ball.ts';
-import type { CoefficientSet } from './types.ts';
+import { RADIANS_PER_SECOND_PER_RPM } from "../ball.ts";
+import type { CoefficientSet } from "./types.ts";
 
 // Bearman and Harvey 1976, "Golf ball aerodynamics", Aeronautical Quarterly 27, 112-122, figures 7 and 8,
 // ball with hexagonal dimples, as digitised in a university course's code. Rows rpm, columns m/s.
@@ -49,9 +49,9 @@ function between(table: Float64Array, speed: number, spin: number): number {
  * wedge's spin above 6,000 rpm adds no more lift. Taken by speed and not by Reynolds number, so air
  * of another viscosity changes the density of the force only.
  */
-export const BEARMAN_HARVEY_1976: CoefficientSet<'bearmanHarvey1976'> = {
-  id: 'bearmanHarvey1976',
-  source: 'Bearman and Harvey 1976, Aeronautical Quarterly 27, 112-122, figures 7 and 8, digitised',
+export const BEARMAN_HARVEY_1976: CoefficientSet<"bearmanHarvey1976"> = {
+  id: "bearmanHarvey1976",
+  source: "Bearman and Harvey 1976, Aeronautical Quarterly 27, 112-122, figures 7 and 8, digitised",
   drag: (speed, spin) => between(DRAG, speed, spin),
   lift: (speed, spin) => between(LIFT, speed, spin),
   spinRate: () => 0,

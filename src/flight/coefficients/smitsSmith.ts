@@ -1,5 +1,5 @@
-import { BALL_DIAMETER_METRES, BALL_RADIUS_METRES } from '../ball.ts';
-import type { CoefficientSet } from './types.ts';
+import { BALL_DIAMETER_METRES, BALL_RADIUS_METRES } from "../ball.ts";
+import type { CoefficientSet } from "./types.ts";
 
 /**
  * Smits and Smith 1994, "A new aerodynamic model of a golf ball in flight", Science and Golf II,
@@ -13,9 +13,9 @@ import type { CoefficientSet } from './types.ts';
  * Measured for S 0.08 to 0.20 and Re 70,000 to 210,000. Irons and wedges spin more (S 0.3 and up) and
  * the longest drives fly faster, so there the formula is extrapolated, as printed; it stays finite.
  */
-export const SMITS_SMITH_1994: CoefficientSet<'smitsSmith1994'> = {
-  id: 'smitsSmith1994',
-  source: 'Smits and Smith 1994, Science and Golf II, pp. 340-347',
+export const SMITS_SMITH_1994: CoefficientSet<"smitsSmith1994"> = {
+  id: "smitsSmith1994",
+  source: "Smits and Smith 1994, Science and Golf II, pp. 340-347",
   drag(speed, spin, viscosity) {
     const reynolds = (speed * BALL_DIAMETER_METRES) / viscosity;
     return 0.24 + (0.18 * spin * BALL_RADIUS_METRES) / speed + 0.06 * Math.sin((Math.PI * (reynolds - 90_000)) / 200_000);

@@ -1,5 +1,5 @@
 /** Names of the coefficient sets the guide's figures are worked out with. */
-export type CoefficientSetId = 'smitsSmith1994' | 'bearmanHarvey1976';
+export type CoefficientSetId = "smitsSmith1994" | "bearmanHarvey1976";
 
 /**
  * Aerodynamic coefficients of a ball. The force is half the air density times frontal area times
