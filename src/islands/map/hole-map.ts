@@ -1,9 +1,12 @@
 /** The live map of one hole: tap, and it says how far. */
 import type { FeatureCollection } from "geojson";
 import type { Golfer } from "./golfer.ts";
+import type { LengthUnit } from "../../geo/units.ts";
 import type { HoleData, LonLat } from "../hole-data.ts";
+import type { Reading } from "./measure-tap.ts";
 import type { BaseMap } from "./base-map.ts";
 import type { OpenMap, OpenMapInput } from "./open-map.ts";
+import { formatLength } from "../../tell/format.ts";
 import { openBaseMap } from "./base-map.ts";
 import { holeCamera } from "./camera.ts";
 import { collection, line, point } from "./geojson.ts";
@@ -24,7 +27,7 @@ export async function openHoleMap({ slot, data, golfer, fonts, close, fail }: Op
     map.setData(SOURCES.play, play(data, tee.id));
     if (tapped === undefined) return;
     const reading = measure.read(tapped, tee.id);
-    map.setData(SOURCES.measure, measured(reading.legs));
+    map.setData(SOURCES.measure, measured(reading, current.units));
     panel.showReading(readOut(reading, current.units));
   };
 
@@ -73,5 +76,17 @@ function play(data: HoleData, teeId: string): FeatureCollection {
   ]);
 }
 
-const measured = (legs: readonly [LonLat, LonLat, LonLat]): FeatureCollection =>
-  collection([line(legs, {}), point(legs[1], {})]);
+/** Both legs with their lengths beside them, and where a hazard under the point is reached and carried. */
+function measured({ legs, fromTeeMetres, toMiddleMetres, under }: Reading, units: LengthUnit): FeatureCollection {
+  const label = (metres: number): string => formatLength(metres, units).value;
+  const halfway = ([x1, y1]: LonLat, [x2, y2]: LonLat): LonLat => [(x1 + x2) / 2, (y1 + y2) / 2];
+  const [tee, at, middle] = legs;
+  return collection([
+    line(legs, {}),
+    point(at, { tapped: true }),
+    point(halfway(tee, at), { leg: label(fromTeeMetres) }),
+    point(halfway(at, middle), { leg: label(toMiddleMetres) }),
+    ...(under?.hazards ?? []).flatMap(({ reach, carry }) =>
+      [reach, carry].map(({ position, metres }) => point(position, { edge: label(metres) }))),
+  ]);
+}

@@ -91,7 +91,7 @@ export function mapStyle({ colours, features, origin, fonts }: StyleInput): Styl
       ...pointLayers(colours),
       ...playLayers(colours, fonts),
       ...nameLayers(colours, fonts),
-      ...measureLayers(colours),
+      ...measureLayers(colours, fonts),
     ],
   };
 }
@@ -219,7 +219,7 @@ function nameLayers(colours: MapColours, fonts: readonly string[]): LayerSpecifi
   }];
 }
 
-function measureLayers(colours: MapColours): LayerSpecification[] {
+function measureLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
   const source = SOURCES.measure;
   return [
     { id: "legs-halo", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.paper, "line-width": 6, "line-opacity": 0.9 } },
@@ -228,8 +228,30 @@ function measureLayers(colours: MapColours): LayerSpecification[] {
       id: "point",
       type: "circle",
       source,
-      filter: IS_POINT,
+      filter: ["has", "tapped"],
       paint: { "circle-color": colours.flag, "circle-radius": 6, "circle-stroke-color": colours.paper, "circle-stroke-width": 2.5 },
     },
+    {
+      id: "edges",
+      type: "circle",
+      source,
+      filter: ["has", "edge"],
+      paint: { "circle-color": colours.paper, "circle-radius": 4, "circle-stroke-color": colours.flag, "circle-stroke-width": 2 },
+    },
+    ...(["leg", "edge"] as const).map((property): LayerSpecification => ({
+      id: `${property}-figures`,
+      type: "symbol",
+      source,
+      filter: ["has", property],
+      layout: {
+        "text-field": ["get", property],
+        "text-font": [...fonts],
+        "text-size": property === "leg" ? 19 : 15,
+        "text-variable-anchor": ["right", "left", "top", "bottom"],
+        "text-radial-offset": 0.6,
+        "text-allow-overlap": property === "leg",
+      },
+      paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2.5 },
+    })),
   ];
 }

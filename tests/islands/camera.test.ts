@@ -1,0 +1,68 @@
+import { describe, expect, test } from "vitest";
+import { courseCamera, holeCamera, metresPerPixel, zoomFor, type Camera } from "../../src/islands/map/camera.ts";
+import { courseData, holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import { pixelOf } from "../support/mercator.ts";
+import { sample } from "./sample.ts";
+
+const measured = sample();
+const data = holeData(measured.holes[0]!, "yards");
+
+describe("scale", () => {
+  test("is that of 256 pixel tiles, one zoom apart", () => {
+    // Computed, regression, from 156543.03392804 cos(latitude) / 2^zoom for 256 pixel tiles:
+    // 4.777314 m to the pixel at zoom 15 on the equator, 0.667860 m at zoom 17 and 56 degrees.
+    expect(metresPerPixel(14, 0)).toBeCloseTo(4.777314, 6);
+    expect(metresPerPixel(16, 56)).toBeCloseTo(0.66786, 6);
+  });
+
+  test("zoom and scale undo each other", () => {
+    for (const zoom of [12, 15.5, 20]) expect(zoomFor(metresPerPixel(zoom, 56.5), 56.5)).toBeCloseTo(zoom, 10);
+  });
+});
+
+const views = [{ width: 358, height: 560 }, { width: 1200, height: 640 }, { width: 200, height: 900 }];
+
+describe.each(views)("a hole in $width by $height", (view) => {
+  const camera = holeCamera(data, view);
+  const seen = (position: LonLat) => pixelOf(position, camera, view);
+
+  test("is wholly in view", () => {
+    for (const { marker, green } of data.tees) {
+      for (const { x, y } of [seen(marker), seen(green.front.position), seen(green.back.position)]) {
+        expect(x).toBeGreaterThan(0);
+        expect(x).toBeLessThan(view.width);
+        expect(y).toBeGreaterThan(0);
+        expect(y).toBeLessThan(view.height);
+      }
+    }
+  });
+
+  test("plays up the middle", () => {
+    const tee = seen(data.tees[0]!.marker);
+    const green = seen(data.tees[0]!.green.middle.position);
+    expect(tee.y).toBeGreaterThan(green.y);
+    expect(Math.abs(tee.x - green.x)).toBeLessThan(1);
+    expect(Math.abs(tee.x - view.width / 2)).toBeLessThan(1);
+  });
+
+  test("fills the view one way or the other", () => {
+    const tee = seen(data.tees[0]!.marker);
+    const green = seen(data.tees[0]!.green.back.position);
+    const metres = 415 + 90;
+    const pixels = metres / metresPerPixel(camera.zoom, camera.center[1]);
+    expect(Math.max(pixels / view.height, 90 / metresPerPixel(camera.zoom, camera.center[1]) / view.width)).toBeCloseTo(1, 2);
+    expect(tee.y - green.y).toBeLessThan(view.height);
+  });
+});
+
+test("a course is shown north up, all of it", () => {
+  const course = courseData(measured, "yards", () => "");
+  const view = { width: 358, height: 400 };
+  const camera: Camera = courseCamera(course.bounds, course.origin, view);
+  expect(camera.bearing).toBe(0);
+  const [west, south, east, north] = course.bounds;
+  for (const corner of [[west, south], [east, north]] as const) {
+    const { x, y } = pixelOf(corner, camera, view);
+    expect(Math.min(x, y, view.width - x, view.height - y)).toBeGreaterThan(0);
+  }
+});

@@ -1,0 +1,119 @@
+import { describe, expect, test } from "vitest";
+import { PALETTE } from "../../src/draw/palette.ts";
+import { contains } from "../../src/geo/area.ts";
+import { courseData, holeData } from "../../src/islands/hole-data.ts";
+import { longHex, mapColours } from "../../src/islands/map/colours.ts";
+import { nameLabels } from "../../src/islands/map/labels.ts";
+import { nearestHole } from "../../src/islands/map/nearest.ts";
+import { channels, patterns } from "../../src/islands/map/patterns.ts";
+import { mapStyle } from "../../src/islands/map/style.ts";
+import { FRAME } from "../support/flat-course.ts";
+import { sample } from "./sample.ts";
+
+const measured = sample();
+const data = holeData(measured.holes[0]!, "yards");
+const fonts = ["Sheet Sans"];
+const style = (scheme: "light" | "dark") =>
+  mapStyle({ colours: PALETTE[scheme], features: data.features, origin: data.origin, fonts });
+
+describe("style", () => {
+  test("fetches nothing: no glyphs, no sprite, no tiles, no address anywhere", () => {
+    const made = style("light");
+    expect(made.glyphs).toBeUndefined();
+    expect(made.sprite).toBeUndefined();
+    expect(JSON.stringify(made)).not.toMatch(/https?:|\/\//);
+  });
+
+  test("has the plate's colours by day and by night", () => {
+    const fairway = (scheme: "light" | "dark") => JSON.stringify(style(scheme).layers.find(({ id }) => id === "fairway"));
+    expect(fairway("light")).toContain(PALETTE.light.fairway);
+    expect(fairway("dark")).toContain(PALETTE.dark.fairway);
+    expect(fairway("dark")).not.toContain(PALETTE.light.fairway);
+  });
+
+  test("draws every kind of feature of the hole", () => {
+    const text = JSON.stringify(style("light").layers.map((layer) => ("filter" in layer ? layer.filter : undefined)));
+    const kinds = new Set(data.features.features.map(({ properties }) => properties.kind));
+    expect(kinds.size).toBeGreaterThan(5);
+    for (const kind of kinds) expect(text).toContain(`"${kind}"`);
+  });
+
+  test("puts bunkers over fairways, fairways over rough, and names over ground", () => {
+    const ids = style("light").layers.map(({ id }) => id);
+    const order = ["paper", "course", "fairway", "green", "bunker", "line-of-play", "names", "legs"];
+    const places = order.map((id) => ids.indexOf(id));
+    expect(places).not.toContain(-1);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+describe("colours", () => {
+  test("are the page's own where its style sheet names them", () => {
+    const page: Record<string, string> = { "--plate-fairway": " #123456", "--plate-sea": "#abc", "--plate-ink": "rebeccapurple" };
+    const colours = mapColours("light", (name) => page[name] ?? "");
+    expect(colours.fairway).toBe("#123456");
+    expect(colours.sea).toBe("#aabbcc");
+    expect(colours.ink).toBe(PALETTE.light.ink);
+    expect(colours.green).toBe(PALETTE.light.green);
+  });
+
+  test("only hex is read", () => {
+    expect(longHex("#ABCDEF")).toBe("#ABCDEF");
+    expect(longHex("")).toBeUndefined();
+    expect(longHex("#12345")).toBeUndefined();
+  });
+});
+
+describe("patterns", () => {
+  test.each(Object.entries(patterns(PALETTE.light)))("%s is a square with marks and gaps", (_, { width, height, data: pixels }) => {
+    expect(width).toBe(height);
+    expect(pixels).toHaveLength(width * height * 4);
+    const alphas = Array.from({ length: width * height }, (_unused, i) => pixels[i * 4 + 3]!);
+    expect(Math.max(...alphas)).toBeGreaterThan(60);
+    expect(alphas.filter((alpha) => alpha === 0).length / alphas.length).toBeGreaterThan(0.4);
+  });
+
+  test("a colour that is not #rrggbb is refused", () => {
+    expect(channels("#0a10ff")).toEqual([10, 16, 255]);
+    expect(() => channels("red")).toThrow("A pattern's colour is written #rrggbb, not red.");
+  });
+});
+
+describe("names", () => {
+  const labels = nameLabels(data.features, data.origin);
+
+  test("stand once each, hazards first in rank", () => {
+    expect(labels.features.map(({ properties }) => properties.text).sort()).toEqual(["The Bay", "The Burn", "The Gully", "The Light"]);
+    const rank = (text: string) => labels.features.find(({ properties }) => properties.text === text)!.properties.rank;
+    expect(rank("The Gully")).toBeLessThan(rank("The Light"));
+  });
+
+  test("stand inside what they name", () => {
+    const [longitude, latitude] = labels.features.find(({ properties }) => properties.text === "The Bay")!.geometry.coordinates;
+    const ring = [[-400, -100], [-70, -100], [-70, 500], [-400, 500], [-400, -100]] as const;
+    expect(contains([ring], FRAME.toPlane([longitude!, latitude!]))).toBe(true);
+  });
+
+  test("of a line stand on its middle", () => {
+    const [longitude, latitude] = labels.features.find(({ properties }) => properties.text === "The Burn")!.geometry.coordinates;
+    const [x, y] = FRAME.toPlane([longitude!, latitude!]);
+    expect(x).toBeCloseTo(0, 1);
+    expect(y).toBeCloseTo(300, 1);
+  });
+});
+
+describe("a tap on the course", () => {
+  const course = courseData(measured, "yards", (hole) => `${hole}/`);
+  const near = (x: number, y: number, within: number) => {
+    const [longitude, latitude] = FRAME.toPosition([x, y]);
+    return nearestHole(course, [longitude, latitude], within)?.number;
+  };
+
+  test("finds the hole whose line is near, and none further off", () => {
+    expect(near(10, 200, 15)).toBe(7);
+    expect(near(20, 200, 15)).toBeUndefined();
+    expect(near(0, -10, 15)).toBe(7);
+    expect(near(0, -20, 15)).toBeUndefined();
+  });
+});
