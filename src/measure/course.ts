@@ -3,7 +3,8 @@ import type { Course } from "../course/types.ts";
 import { boxAround } from "../geo/box.ts";
 import { frameAt, type Frame } from "../geo/frame.ts";
 import type { Position } from "../geo/position.ts";
-import { measureHole, type Ground } from "./hole.ts";
+import type { HeightGrid } from "../terrain/grid.ts";
+import { measureHole } from "./hole.ts";
 import { placeFeature, positionsOf } from "./place.ts";
 import type { MeasuredCourse } from "./types.ts";
 
@@ -24,13 +25,14 @@ export function frameOf(course: Course): Frame {
  * @param ground heights in that frame, where the course has a DEM; without it the heights
  *   written in the coordinates are used, and without those nothing is said of rise
  */
-export function measureCourse(course: Course, ground?: Ground): MeasuredCourse {
+export function measureCourse(course: Course, ground?: HeightGrid): MeasuredCourse {
   const frame = frameOf(course);
   const placed = new Map(course.features.map((feature) => [feature.id, placeFeature(feature, frame, true)]));
   return {
     course,
     frame,
     placed,
+    ground,
     holes: course.holes.map((hole) => measureHole(course, hole, frame, placed, ground)),
   };
 }

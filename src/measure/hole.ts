@@ -4,16 +4,12 @@ import { boxAround, grow, overlaps } from "../geo/box.ts";
 import type { Frame } from "../geo/frame.ts";
 import { lineThrough } from "../geo/line.ts";
 import type { Area, Point } from "../geo/position.ts";
+import type { HeightGrid } from "../terrain/grid.ts";
+import { heightAt as groundHeight } from "../terrain/sample.ts";
 import { hazardFigures } from "./hazards.ts";
 import { bendsOf, playFrom, type Play } from "./line-of-play.ts";
 import { placeFeature, pointsOf } from "./place.ts";
 import type { GreenFigures, HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "./types.ts";
-
-/** Ground heights where the course has a DEM. */
-export interface Ground {
-  /** Height in metres at a point of the course's plane; undefined where unknown. */
-  heightAt(point: Point): number | undefined;
-}
 
 /** A shared feature further than this from the line of play is none of the hole's business. */
 const NEIGHBOURHOOD_METRES = 130;
@@ -46,7 +42,7 @@ export function measureHole(
   hole: Hole,
   frame: Frame,
   shared: ReadonlyMap<string, PlacedFeature>,
-  ground?: Ground,
+  ground?: HeightGrid,
 ): MeasuredHole {
   const own = new Map(hole.features.map((feature) => [feature.id, placeFeature(feature, frame, false)]));
   const drawn = drawnLine(own, hole);
@@ -57,7 +53,8 @@ export function measureHole(
     if (overlaps(boxAround(pointsOf(one.shape)), neighbourhood) && !placed.has(id)) placed.set(id, one);
   }
 
-  const heightAt = (point: Point, written: number | undefined): number | undefined => ground?.heightAt(point) ?? written;
+  const heightAt = (point: Point, written: number | undefined): number | undefined =>
+    (ground && groundHeight(ground, point)) ?? written;
   const line = only(own, "line-of-play", hole).feature.geometry;
   const lastHeight = line.type === "LineString" ? line.coordinates[line.coordinates.length - 1]![2] : undefined;
   const greenHeight = only(own, "green", hole).heightMetres ?? lastHeight;

@@ -5,6 +5,7 @@
 import type { Frame } from "../geo/frame.ts";
 import type { Line } from "../geo/line.ts";
 import type { Area, Point } from "../geo/position.ts";
+import type { HeightGrid } from "../terrain/grid.ts";
 import type { Course, Feature, Hole, TeeSet } from "../course/types.ts";
 
 /** A feature laid into the plane. */
@@ -129,4 +130,6 @@ export interface MeasuredCourse {
   readonly holes: readonly MeasuredHole[];
   /** Shared features, placed. */
   readonly placed: ReadonlyMap<string, PlacedFeature>;
+  /** The ground in the course's frame, where the course has a height model. */
+  readonly ground: HeightGrid | undefined;
 }

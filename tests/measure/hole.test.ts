@@ -6,6 +6,7 @@ import { stationLeaving } from "../../src/measure/line-of-play.ts";
 import { areasOfKind } from "../../src/measure/place.ts";
 import type { HazardFigures, MeasuredHole, TeeFigures } from "../../src/measure/types.ts";
 import type { Feature } from "../../src/course/types.ts";
+import { gridOf } from "../../src/terrain/grid.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 
 /** A straight hole due north: back tee at 0, forward tee at 50, green from 385 to 415, 20 wide. */
@@ -66,7 +67,7 @@ describe("length", () => {
 
   test("a height model takes precedence over written heights", () => {
     const features = straight().hole.features;
-    const ground = { heightAt: ([, y]: readonly [number, number]) => 100 + y / 10 };
+    const ground = gridOf({ west: -300, east: 300, south: -500, north: 500 }, 10, ([, y]) => 100 + y / 10);
     // The frame's origin is somewhere on the hole, so only the difference is known: 400 m at a tenth.
     expect(measureCourse(course([hole(features)]), ground).holes[0]!.tees[0]!.riseMetres).toBeCloseTo(40, 2);
   });
