@@ -75,7 +75,7 @@ export function parseCrsSetting(file: string, setting: string | undefined): CrsS
  * @throws HeightsError when neither setting nor file names a system that can be computed.
  */
 export function crsOf(file: string, setting: CrsSetting, keys: GeoKeys | null): Crs {
-  if (setting.horizontal !== undefined) return namedCrs(file, setting.horizontal, "crs");
+  if (setting.horizontal !== undefined) return namedCrs(file, setting.horizontal, "crs says");
   const projected = keys?.ProjectedCSTypeGeoKey;
   const geographic = keys?.GeographicTypeGeoKey;
   const code = keys?.GTModelTypeGeoKey === 2 ? geographic : projected ?? geographic;
@@ -91,23 +91,30 @@ export function crsOf(file: string, setting: CrsSetting, keys: GeoKeys | null): 
       `defines coordinates of its own instead of naming them by an EPSG code. Add them to ground in course.yaml: ${EXAMPLES}.`,
     );
   }
-  return namedCrs(file, `EPSG:${code}`, "it");
+  return namedCrs(file, `EPSG:${code}`, "is in");
 }
 
-function namedCrs(file: string, text: string, speaker: string): Crs {
+function namedCrs(file: string, text: string, verb: string): Crs {
   const definition = definitionOf(text);
   if (definition === undefined) {
     throw new HeightsError(
       file,
       /^EPSG:\d+$/i.test(text)
-        ? `${speaker === "crs" ? "crs says" : "it is in"} ${text.toUpperCase()}, whose definition is not built in. Look up its PROJ string (epsg.io prints it) and add it to ground in course.yaml: crs: "+proj=...".`
+        ? `${verb} ${text.toUpperCase()}, whose definition is not built in. Look up its PROJ string (projinfo -o PROJ ${text.toUpperCase()} prints it) and add it to ground in course.yaml: crs: "+proj=...".`
         : `crs says "${text}", which is neither an EPSG code nor a proj string. Write ${EXAMPLES}.`,
+    );
+  }
+  // proj4 answers NaN for a grid it lacks, or, where the grid is marked optional, is some 100 m off without a word.
+  if (/\+nadgrids=(?!@null\b)/.test(definition)) {
+    throw new HeightsError(
+      file,
+      `crs "${text}" asks for a shift grid (+nadgrids), and those are not built in. Give the datum by +towgs84= instead, or convert the file to WGS 84 or UTM first.`,
     );
   }
   try {
     const converter = proj4("EPSG:4326", definition);
     const name = /^EPSG:/i.test(text) ? text.toUpperCase() : text;
-    // A definition can be read and still fail when used, as with a missing grid file: try it once.
+    // A definition can be read and still fail when used: try it once.
     converter.forward([0, 0]);
     return {
       name,
@@ -124,7 +131,7 @@ function namedCrs(file: string, text: string, speaker: string): Crs {
   } catch (cause) {
     throw new HeightsError(
       file,
-      `crs "${text}" cannot be computed (${cause instanceof Error ? cause.message : String(cause)}). Shift grids (+nadgrids) are not built in: give the datum by +towgs84=, or convert the file to WGS 84 or UTM first.`,
+      `crs "${text}" cannot be computed (${cause instanceof Error ? cause.message : String(cause)}). Check it against the PROJ string of your grid, or convert the file to WGS 84 or UTM first.`,
       { cause },
     );
   }
