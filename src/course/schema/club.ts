@@ -1,0 +1,57 @@
+/** What club.yaml may say. */
+import * as z from "zod";
+import { expects, group, line } from "./fields.ts";
+
+const isLanguageTag = (tag: string): boolean => {
+  try {
+    return Intl.getCanonicalLocales(tag).length === 1;
+  } catch {
+    return false;
+  }
+};
+
+const isWebAddress = (text: string): boolean => {
+  const url = URL.canParse(text) ? new URL(text) : undefined;
+  return url !== undefined && (url.protocol === "https:" || url.protocol === "http:");
+};
+
+const sentences = (field: string, example: string) =>
+  z.array(line("a sentence", `- "${example}"`, 1000), expects("a list of sentences", `${field}: [ "${example}" ]`));
+
+export const clubSchema = group(
+  {
+    name: line("the club's name", "name: Sample Links Golf Club"),
+    place: line("where the club is", "place: Isle of Sample").optional(),
+    language: z
+      .string(expects("a language tag such as en, de or pt-BR", "language: en"))
+      .refine(isLanguageTag)
+      .default("en"),
+    units: z.enum(["yards", "metres"], expects("yards or metres", "units: yards")).default("yards"),
+    invented: line("a sentence", 'invented: "This club is invented."', 1000).optional(),
+    contact: group(
+      {
+        email: z
+          .string(expects("an e-mail address", "email: office@example.org"))
+          .regex(/^[^\s@<>"]+@[^\s@<>"]+\.[^\s@<>"]+$/)
+          .max(254)
+          .optional(),
+        telephone: z
+          .string(expects("a telephone number in quotes", 'telephone: "+44 1632 960000"'))
+          .regex(/^\+?[\d\s()./-]{3,30}$/)
+          .optional(),
+        website: z
+          .string(expects("a web address", "website: https://example.org/"))
+          .max(500)
+          .refine(isWebAddress)
+          .optional(),
+        address: z.string(expects("an address", 'address: "1 Shore Road, Sample"')).min(1).max(500).optional(),
+      },
+      "a group",
+    ).optional(),
+    cautions: sentences("cautions", "Cross the road with care.").default([]),
+    localRules: sentences("localRules", "Stones in bunkers are movable obstructions.").default([]),
+  },
+  "a group",
+);
+
+export type ClubFile = z.infer<typeof clubSchema>;

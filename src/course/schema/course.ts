@@ -1,0 +1,76 @@
+/** What course.yaml may say. Its features are read by {@link checkFeatures}. */
+import * as z from "zod";
+import { expects, fileName, group, line, numberWithin, slug, wholeNumber } from "./fields.ts";
+
+/** Half-width of the shot corridor where a course does not say: common practice, no source. */
+export const DEFAULT_CORRIDOR_METRES = 25;
+
+const isDate = (text: string): boolean => {
+  const date = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
+};
+
+const rating = group(
+  {
+    gender: z.enum(["men", "women"], expects("men or women", "gender: men")),
+    // Nine holes are rated at about half of eighteen, so the range holds both.
+    courseRating: numberWithin(20, 90, "a Course Rating from 20 to 90", "courseRating: 71.2"),
+    bogeyRating: numberWithin(20, 140, "a Bogey Rating from 20 to 140", "bogeyRating: 95.1").optional(),
+    // Rules of Handicapping, definition of Slope Rating: 55 to 155.
+    slopeRating: wholeNumber(55, 155, "a Slope Rating, a whole number from 55 to 155", "slopeRating: 128"),
+    par: wholeNumber(3, 90, "the par of these tees, a whole number", "par: 72"),
+  },
+  "a rating",
+);
+
+const teeSet = group(
+  {
+    id: slug("lower-case letters, digits and hyphens", "id: yellow"),
+    name: line("the name of the tees", "name: Yellow", 60),
+    colour: z
+      .string(expects("a colour as # and six hexadecimal digits, in quotes", 'colour: "#e0b400"'))
+      .regex(/^#[0-9a-fA-F]{6}$/),
+    ratings: z
+      .array(rating, expects("a list of ratings", "- { gender: men, courseRating: 71.2, slopeRating: 128, par: 72 }"))
+      .default([]),
+  },
+  "a tee set",
+);
+
+export const courseSchema = group(
+  {
+    name: line("the course's name", "name: Sample Links"),
+    description: z.string(expects("a text", "description: A links course.")).max(20_000).default(""),
+    surveyed: z
+      .string(expects("the date of the survey as year-month-day", "surveyed: 2026-05-14"))
+      .refine(isDate)
+      .optional(),
+    sources: z
+      .array(
+        line("where the geometry comes from", '- "Survey by the club"', 500),
+        expects("a list of sentences", 'sources: [ "Survey by the club" ]'),
+      )
+      .default([]),
+    defaultTee: slug("the id of a tee set", "defaultTee: yellow"),
+    corridorMetres: numberWithin(
+      5,
+      100,
+      "the half-width of the shot corridor in metres, from 5 to 100",
+      `corridorMetres: ${DEFAULT_CORRIDOR_METRES}`,
+    ).default(DEFAULT_CORRIDOR_METRES),
+    tees: z
+      .array(teeSet, expects("a list of tee sets, longest first", 'tees: and below it - { id: yellow, name: Yellow, colour: "#e0b400" }'))
+      .min(1),
+    ground: group(
+      {
+        heights: fileName("a file in the course's folder", "heights: ground/height.tif"),
+        crs: line("a coordinate system as a proj string", 'crs: "+proj=utm +zone=29 +datum=WGS84"', 1000).optional(),
+      },
+      "a group",
+    ).optional(),
+    features: z.unknown().optional(),
+  },
+  "a group",
+);
+
+export type CourseFile = z.infer<typeof courseSchema>;

@@ -1,0 +1,63 @@
+/** Zod's issues as findings: one for each place at fault, in the words of our fields. */
+import type * as z from "zod";
+import { errorAt, type Finding, type Path } from "./finding.ts";
+import { insteadOf, shown } from "./wording.ts";
+
+type Issue = z.core.$ZodIssue;
+
+const toPath = (path: readonly PropertyKey[]): Path =>
+  path.map((step) => (typeof step === "number" ? step : String(step)));
+
+/** The value at a path of plain data; undefined when the way ends early. */
+export function valueAt(value: unknown, path: Path): unknown {
+  let at = value;
+  for (const step of path) {
+    if (at === null || typeof at !== "object" || !Object.hasOwn(at, step)) return undefined;
+    at = Reflect.get(at, step);
+  }
+  return at;
+}
+
+/** The field a path ends in, with its list position where it is an entry: `tees[2]`, counted from 1. */
+export function fieldName(path: Path): string {
+  const last = path[path.length - 1];
+  if (last === undefined) return "The file";
+  if (typeof last === "string") return last;
+  return `${path[path.length - 2] ?? "entry"}[${last + 1}]`;
+}
+
+function* flatten(data: unknown, issues: readonly Issue[], prefix: Path): Generator<Finding> {
+  for (const issue of issues) {
+    const path = [...prefix, ...toPath(issue.path)];
+    if (issue.code === "unrecognized_keys") {
+      const names = issue.message.split("\n");
+      for (const key of issue.keys) {
+        yield errorAt([...path, key], "unknown-field", `There is no field ${JSON.stringify(key)} here. ${insteadOf(key, names)}`, "key");
+      }
+      continue;
+    }
+    if (issue.code === "invalid_union" && isGroup(valueAt(data, path))) {
+      // A group was written, so the complaint of the branch that takes groups is the useful one.
+      const branch = issue.errors.find((errors) => errors.some(({ path: inner, code }) => inner.length > 0 || code === "unrecognized_keys"));
+      if (branch) {
+        yield* flatten(data, branch, path);
+        continue;
+      }
+    }
+    const value = valueAt(data, path);
+    const name = fieldName(path);
+    yield errorAt(path, value === undefined ? "missing-field" : "wrong-value", `${name} is ${shown(value)}: ${issue.message}`);
+  }
+}
+
+const isGroup = (value: unknown): boolean => value !== null && typeof value === "object" && !Array.isArray(value);
+
+/** One finding for each place a schema refused; several complaints about one value are one mistake. */
+export function findingsFromIssues(data: unknown, issues: readonly Issue[]): Finding[] {
+  const seen = new Map<string, Finding>();
+  for (const finding of flatten(data, issues, [])) {
+    const key = JSON.stringify(finding.path);
+    if (!seen.has(key)) seen.set(key, finding);
+  }
+  return [...seen.values()];
+}

@@ -1,0 +1,34 @@
+/** How messages name what they found. */
+import { nearestNames } from "./nearest.ts";
+
+const LONGEST_QUOTE = 40;
+
+/** A text in quotes, shortened, line ends made visible. */
+export const quote = (text: string): string =>
+  JSON.stringify(text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text);
+
+/** A value as a message shows it: `"four"`, `3.5`, `a list`. */
+export function shown(value: unknown): string {
+  if (value === undefined) return "missing";
+  if (value === null) return "empty";
+  if (typeof value === "string") return value === "" ? "an empty text" : quote(value);
+  if (typeof value === "number" || typeof value === "boolean" || typeof value === "bigint") return String(value);
+  if (Array.isArray(value)) return value.length === 0 ? "an empty list" : "a list";
+  return "a group of fields";
+}
+
+/** Words in a row: `a, b or c`. */
+export function oneOf(names: readonly string[], joint = "or"): string {
+  if (names.length < 2) return names.join("");
+  return `${names.slice(0, -1).join(", ")} ${joint} ${names[names.length - 1]}`;
+}
+
+/** What to type instead of a name that does not exist: the nearest valid ones, or all of them. */
+export function insteadOf(typed: string, valid: readonly string[]): string {
+  const near = nearestNames(typed, valid);
+  if (near.length > 0) return `Did you mean ${oneOf(near)}?`;
+  return valid.length === 0 ? "There is none to choose from." : `Write ${oneOf(valid)}.`;
+}
+
+/** `1 position`, `2 positions`. */
+export const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? "" : "s"}`;

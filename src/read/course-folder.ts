@@ -1,0 +1,206 @@
+/** One course folder: course.yaml, the hole pages, and what they must agree on. */
+import { join } from "node:path";
+import type { Diagnostic } from "../course/diagnostic.ts";
+import { checkHoleFeatures, checkRound, checkSharedFeatures, checkTeeSets, writtenTees } from "../course/schema/agreement.ts";
+import { courseSchema, type CourseFile } from "../course/schema/course.ts";
+import { checkFeatures, type CheckedFeature, type WrittenFeature } from "../course/schema/features.ts";
+import { errorAt, type Finding } from "../course/schema/finding.ts";
+import { findingsFromIssues, valueAt } from "../course/schema/issues.ts";
+import { checkWhereabouts, middle } from "../course/schema/whereabouts.ts";
+import type { Course, Hole, Photo, Place } from "../course/types.ts";
+import { checkAsset, HEIGHTS, PHOTO } from "./asset.ts";
+import { HOLE_FILE, holeFrom, placeFeatures, readHoleFile, type HolePage } from "./hole-file.ts";
+import { listFolder } from "./listing.ts";
+import { checkMarkdown } from "./markdown-text.ts";
+import { readTextFile, systemFault } from "./text-file.ts";
+import { parseYaml, type YamlSource } from "./yaml-source.ts";
+
+export interface CourseResult {
+  /** The course with those of its holes that are in order; undefined when course.yaml is not. */
+  readonly course: Course | undefined;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Files read at a time: enough to keep a disk busy, few enough for any limit on open files. */
+const AT_ONCE = 16;
+
+interface CoursePage {
+  readonly file: string;
+  readonly yaml: YamlSource | undefined;
+  readonly front: CourseFile | undefined;
+  readonly teeIds: readonly string[] | undefined;
+  readonly written: readonly WrittenFeature[];
+  readonly features: readonly CheckedFeature[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * @param folder the content folder.
+ * @param id the course's folder in it.
+ */
+export async function readCourseFolder(folder: string, id: string): Promise<CourseResult> {
+  const page = await readCourseFile(folder, id);
+  const { files, diagnostics: listed } = await holeFiles(folder, id);
+  const holes: HolePage[] = [];
+  for (let i = 0; i < files.length; i += AT_ONCE) {
+    holes.push(...(await Promise.all(files.slice(i, i + AT_ONCE).map((file) => readHoleFile(folder, file)))));
+  }
+  const diagnostics: Diagnostic[] = [...page.diagnostics, ...listed, ...holes.flatMap((hole) => hole.diagnostics)];
+  const faulty = new Set(diagnostics.filter(({ severity }) => severity === "error").map(({ file }) => file));
+  const add = (found: readonly Diagnostic[]): void => {
+    diagnostics.push(...found);
+    for (const { file, severity } of found) if (severity === "error") faulty.add(file);
+  };
+
+  const context = { teeIds: page.teeIds, sharedIds: new Set(page.written.flatMap(({ id: own }) => own ?? [])) };
+  for (const hole of holes) {
+    if (hole.yaml && hole.written) add(checkHoleFeatures(hole.written, hole.card, context).map(hole.yaml.toDiagnostic));
+  }
+  add(whereabouts([page, ...holes]));
+  add(round(page, holes, listed.length === 0));
+  const photos = new Map<string, readonly Photo[]>();
+  for (const hole of holes) {
+    const { found, diagnostics: missing } = await holePhotos(folder, id, hole);
+    photos.set(hole.file, found);
+    add(missing);
+  }
+
+  const sound = holes.flatMap((hole) => (faulty.has(hole.file) ? [] : (holeFrom(hole, photos.get(hole.file) ?? []) ?? [])));
+  sound.sort((a, b) => a.number - b.number);
+  const course = faulty.has(page.file) ? undefined : courseFrom(id, page, sound);
+  return { course, diagnostics };
+}
+
+async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
+  const file = `${id}/course.yaml`;
+  const nothing = { file, yaml: undefined, front: undefined, teeIds: undefined, written: [], features: [] };
+  const text = await readTextFile(folder, file);
+  if (!text.ok) {
+    if (!text.missing) return { ...nothing, diagnostics: text.diagnostics };
+    const misnamed = (await listFolder(join(folder, id)).catch(() => [])).find(({ name }) => /^course\.(ya?ml|json|md|txt)$/i.test(name));
+    const advice = misnamed ? `Rename ${misnamed.name} to course.yaml.` : `Write ${file}.`;
+    return { ...nothing, diagnostics: [{ file, line: 1, column: 1, severity: "error", rule: "file-missing", message: `There is no course.yaml in ${id}/: expected the course's name and tee sets in it. ${advice}` }] };
+  }
+  const parsed = parseYaml(text.source);
+  if (!parsed.ok) return { ...nothing, diagnostics: parsed.diagnostics };
+  const { yaml } = parsed;
+  const findings: Finding[] = [];
+  const result = courseSchema.safeParse(yaml.value);
+  if (!result.success) findings.push(...findingsFromIssues(yaml.value, result.error.issues));
+  const shared = valueAt(yaml.value, ["features"]);
+  const features = shared === undefined ? { features: [], written: [], findings: [] } : checkFeatures(shared, ["features"]);
+  findings.push(...features.findings, ...checkSharedFeatures(features.written));
+  const tees = writtenTees(yaml.value);
+  findings.push(...checkTeeSets(tees));
+  const diagnostics: Diagnostic[] = [];
+  if (result.success) {
+    diagnostics.push(...checkMarkdown({ markdown: result.data.description, place: yaml.placeOf(["description"]) })
+      // Where a line of a folded text stands in the file is anyone's guess, so the field is named instead.
+      .map((diagnostic) => ({ ...diagnostic, ...yaml.placeOf(["description"]) })));
+    const { ground } = result.data;
+    if (ground) {
+      const fault = await checkAsset(join(folder, id), id, ground.heights, HEIGHTS);
+      if (fault) findings.push(errorAt(["ground", "heights"], fault.rule, fault.message));
+    }
+  }
+  return {
+    file,
+    yaml,
+    front: result.success ? result.data : undefined,
+    teeIds: tees.ids?.filter((tee) => tee !== undefined),
+    written: features.written,
+    features: features.features,
+    diagnostics: [...diagnostics, ...findings.map(yaml.toDiagnostic)],
+  };
+}
+
+/** The hole pages of a course in order, and a word about files that look like one but are not. */
+async function holeFiles(folder: string, id: string): Promise<{ files: string[]; diagnostics: Diagnostic[] }> {
+  const holes = `${id}/holes`;
+  const at = (file: string): Place => ({ file, line: 1, column: 1 });
+  let entries;
+  try {
+    entries = await listFolder(join(folder, holes));
+  } catch (error) {
+    const message = `The folder ${holes}/ cannot be read: ${systemFault(error)}. Write a page for each hole, such as ${holes}/01-name.md.`;
+    return { files: [], diagnostics: [{ ...at(`${id}/course.yaml`), severity: "error", rule: "folder-missing", message }] };
+  }
+  const files: string[] = [];
+  const diagnostics: Diagnostic[] = [];
+  for (const { name, kind } of entries) {
+    if (HOLE_FILE.test(name)) {
+      files.push(`${holes}/${name}`);
+      continue;
+    }
+    if (kind === "folder" || !looksLikeHole(name)) continue;
+    const number = /^(\d{1,2})(?!\d)/.exec(name)?.[1];
+    const message = number === undefined
+      ? `The file is not read: a hole page's name starts with the hole's number. Rename it, for example to 07-${slugOf(name)}.md.`
+      : `The file is not read: a hole page is named with lower-case words joined by hyphens and ends in .md. Rename it to ${[number, slugOf(name.slice(number.length))].filter(Boolean).join("-")}.md.`;
+    diagnostics.push({ ...at(`${holes}/${name}`), severity: "warning", rule: "file-name", message });
+  }
+  if (files.length === 0 && diagnostics.length === 0) {
+    diagnostics.push({ ...at(`${id}/course.yaml`), severity: "error", rule: "hole-missing", message: `There are no hole pages in ${holes}/. Write one for each hole, such as ${holes}/01-name.md.` });
+  }
+  return { files, diagnostics };
+}
+
+const NOT_HOLES = new Set(["readme", "notes", "license", "index"]);
+
+const looksLikeHole = (name: string): boolean => {
+  const [stem, ending] = [name.replace(/\.[^.]*$/, "").toLowerCase(), /\.[^.]*$/.exec(name)?.[0].toLowerCase() ?? ""];
+  if (NOT_HOLES.has(stem)) return false;
+  return [".md", ".markdown", ".mdown", ".mkd", ".mdx"].includes(ending) || (/^\d/.test(name) && [".txt", ".yaml", ".yml", ""].includes(ending));
+};
+
+const slugOf = (name: string): string =>
+  name.replace(/\.[^.]*$/, "").normalize("NFD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
+
+function whereabouts(pages: readonly (HolePage | CoursePage)[]): Diagnostic[] {
+  const centre = middle(pages.flatMap(({ features }) => features));
+  if (centre === undefined) return [];
+  return pages.flatMap(({ yaml, features }) =>
+    yaml === undefined ? [] : features.flatMap((feature) => checkWhereabouts(feature, centre).map(yaml.toDiagnostic)));
+}
+
+function round(page: CoursePage, holes: readonly HolePage[], allNamed: boolean): Diagnostic[] {
+  const numbered = holes.flatMap(({ file, number, strokeIndex }) => (number === undefined ? [] : [{ file, number, strokeIndex }]));
+  const complete = allNamed && numbered.length === holes.length && holes.length > 0;
+  return checkRound(numbered, page.file, complete).map(({ file, ...finding }) => {
+    const yaml = file === page.file ? page.yaml : holes.find((hole) => hole.file === file)?.yaml;
+    return yaml?.toDiagnostic(finding) ?? { file, line: 1, column: 1, severity: finding.severity, rule: finding.rule, message: finding.message };
+  });
+}
+
+async function holePhotos(folder: string, id: string, { front, yaml }: HolePage): Promise<{ found: Photo[]; diagnostics: Diagnostic[] }> {
+  const found: Photo[] = [];
+  const diagnostics: Diagnostic[] = [];
+  const photos = valueAt(yaml?.value, ["photos"]);
+  if (yaml === undefined || !Array.isArray(photos)) return { found, diagnostics };
+  const shown = `${id}/photos`;
+  for (const [i, photo] of photos.entries()) {
+    const file = valueAt(photo, ["file"]);
+    if (typeof file !== "string" || file === "") continue;
+    const fault = await checkAsset(join(folder, shown), shown, file, PHOTO);
+    if (fault) diagnostics.push(yaml.toDiagnostic(errorAt(["photos", i, "file"], fault.rule, fault.message)));
+  }
+  for (const { file, alt, caption, credit } of front?.photos ?? []) found.push({ file: `${shown}/${file}`, alt, caption, credit });
+  return { found, diagnostics };
+}
+
+function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: readonly Hole[]): Course | undefined {
+  if (front === undefined || yaml === undefined) return undefined;
+  return {
+    id,
+    name: front.name,
+    description: front.description.trim(),
+    surveyed: front.surveyed,
+    sources: front.sources,
+    defaultTee: front.defaultTee,
+    corridorMetres: front.corridorMetres,
+    tees: front.tees.map((tee) => ({ ...tee, ratings: tee.ratings.map((rating) => ({ ...rating, bogeyRating: rating.bogeyRating })) })),
+    features: placeFeatures(features, yaml),
+    holes,
+    ground: front.ground && { file: `${id}/${front.ground.heights}`, crs: front.ground.crs },
+  };
+}

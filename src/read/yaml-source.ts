@@ -1,0 +1,158 @@
+/**
+ * YAML as plain values whose every part can be found again in the file.
+ */
+import { isAlias, isMap, isNode, isScalar, isSeq, parseDocument, Scalar, visit, type Document, type Node, type Pair } from "yaml";
+import type { Diagnostic } from "../course/diagnostic.ts";
+import type { Place } from "../course/types.ts";
+import type { Finding, Path } from "../course/schema/finding.ts";
+import { liftNumbers, offsetInNumbers, type Lifted, type Skeleton } from "./lift-numbers.ts";
+import type { SourceText } from "./source-text.ts";
+import { yamlMessage } from "./yaml-errors.ts";
+
+/** Aliases that may be followed in one file; more is an attack or a mistake, not a golf course. */
+const MOST_ALIASES = 100;
+
+export interface YamlSource {
+  readonly value: unknown;
+  /** Where the field or value at a path is written; for a path that is not there, its nearest parent. */
+  placeOf(path: Path, at?: "key" | "value"): Place;
+  toDiagnostic(finding: Finding): Diagnostic;
+}
+
+export type YamlResult =
+  | { readonly ok: true; readonly yaml: YamlSource }
+  | { readonly ok: false; readonly diagnostics: readonly Diagnostic[] };
+
+const parse = (text: string): Document.Parsed =>
+  parseDocument(text, {
+    version: "1.2",
+    schema: "core",
+    strict: true,
+    stringKeys: true,
+    // Doubled fields are reported below, by name.
+    uniqueKeys: false,
+    prettyErrors: false,
+    logLevel: "silent",
+  });
+
+/** Puts lifted arrays back as values; false where one of them is not a value of its own (it stands in a text or a comment). */
+function restore(document: Document.Parsed, lifted: ReadonlyMap<number, Lifted>): boolean {
+  let restored = 0;
+  visit(document, {
+    Seq(_, node) {
+      const start = node.range?.[0];
+      const back = start === undefined ? undefined : lifted.get(start);
+      if (back === undefined || !node.flow || node.items.length > 0 || node.range![1] !== back.end || node.anchor !== undefined) return undefined;
+      restored++;
+      const scalar = new Scalar(back.value);
+      scalar.range = node.range!;
+      return scalar;
+    },
+  });
+  return restored === lifted.size;
+}
+
+function parseQuickly(text: string): Document.Parsed {
+  const skeleton: Skeleton = liftNumbers(text);
+  if (skeleton.lifted.size > 0) {
+    const document = parse(skeleton.text);
+    if (document.errors.length === 0 && document.warnings.length === 0 && restore(document, skeleton.lifted)) return document;
+  }
+  return parse(text);
+}
+
+/**
+ * Reads the part of a file from `start` to `end` as one YAML document.
+ *
+ * @param whole parses without the shortcut for coordinates; for tests that hold the two to each other.
+ */
+export function parseYaml(source: SourceText, start = 0, end = source.text.length, whole = false): YamlResult {
+  const text = source.text.slice(start, end);
+  const say = (offset: number, rule: string, message: string): Diagnostic => ({
+    ...source.placeAt(start + Math.min(offset, text.length)),
+    severity: "error",
+    rule,
+    message,
+  });
+  let document: Document.Parsed;
+  let value: unknown;
+  try {
+    document = whole ? parse(text) : parseQuickly(text);
+    const problems = [
+      ...[...document.errors, ...document.warnings].map((error) => say(error.pos[0], "yaml", yamlMessage(error.code, error.message))),
+      ...doubledFields(document).map(({ name, offset }) =>
+        say(offset, "doubled-field", `The field ${JSON.stringify(name)} is written twice in this group. Keep one of them.`)),
+    ];
+    if (problems.length > 0) return { ok: false, diagnostics: problems };
+    value = document.toJS({ maxAliasCount: MOST_ALIASES });
+  } catch (error) {
+    if (error instanceof ReferenceError) {
+      return { ok: false, diagnostics: [say(0, "yaml-aliases", `Aliases (*name) multiply to more than ${MOST_ALIASES} copies. Write the values out instead.`)] };
+    }
+    if (error instanceof RangeError) {
+      return { ok: false, diagnostics: [say(0, "yaml-depth", "Groups or lists are nested too deeply to read. Hole pages need about ten levels; look for brackets that are not closed.")] };
+    }
+    throw error;
+  }
+  const placeOf = (path: Path, at: "key" | "value" = "value"): Place =>
+    source.placeAt(start + offsetOf(document, text, path, at));
+  return {
+    ok: true,
+    yaml: {
+      value,
+      placeOf,
+      toDiagnostic: ({ path, at, severity, rule, message }) => ({ ...placeOf(path, at), severity, rule, message }),
+    },
+  };
+}
+
+function doubledFields(document: Document.Parsed): { name: string; offset: number }[] {
+  const doubled: { name: string; offset: number }[] = [];
+  visit(document, {
+    Map(_, map) {
+      const seen = new Set<string>();
+      for (const { key } of map.items) {
+        if (!isScalar(key)) continue;
+        const name = String(key.value);
+        if (seen.has(name)) doubled.push({ name, offset: key.range?.[0] ?? 0 });
+        seen.add(name);
+      }
+    },
+  });
+  return doubled;
+}
+
+const startOf = (node: unknown): number | undefined => (isNode(node) ? node.range?.[0] : undefined);
+
+/** Offset of the field or value at a path, or of the innermost group or list on the way to it. */
+function offsetOf(document: Document.Parsed, text: string, path: Path, at: "key" | "value"): number {
+  let node: Node | null | undefined = document.contents;
+  let offset = startOf(node) ?? 0;
+  for (const [depth, step] of path.entries()) {
+    if (isAlias(node)) node = node.resolve(document);
+    if (isMap(node)) {
+      const pair: Pair | undefined = node.items.find(({ key }) => isScalar(key) && String(key.value) === String(step));
+      if (pair === undefined) return offset;
+      const keyOffset = startOf(pair.key) ?? offset;
+      const last = depth === path.length - 1;
+      if (last && at === "key") return keyOffset;
+      const value: unknown = pair.value;
+      node = isNode(value) ? value : undefined;
+      const valueOffset = startOf(node);
+      // A value left empty has no extent of its own, and a group below its name is best found by the name.
+      const empty = isScalar(node) && node.value === null && node.range?.[0] === node.range?.[1];
+      const below = (isMap(node) || isSeq(node)) && !node.flow;
+      offset = valueOffset === undefined || empty || below ? keyOffset : valueOffset;
+    } else if (isSeq(node)) {
+      const item: unknown = typeof step === "number" ? node.items[step] : undefined;
+      if (!isNode(item)) return offset;
+      node = item;
+      offset = startOf(item) ?? offset;
+    } else if (isScalar(node) && Array.isArray(node.value)) {
+      return offsetInNumbers(text, offset, path.slice(depth));
+    } else {
+      return offset;
+    }
+  }
+  return offset;
+}
