@@ -16,9 +16,8 @@ const slot = document.getElementById("live-map");
 if (slot !== null) offer(slot);
 
 function offer(slot: HTMLElement): void {
-  const opener = document.querySelector<HTMLButtonElement>("[data-live-map-open]") ?? openerIn(slot);
-  const status = document.createElement("p");
-  status.className = "live-map-status";
+  const opener = document.querySelector<HTMLButtonElement>("[data-live-map-open], .open-map") ?? openerIn(slot);
+  const status = document.createElement("div");
   status.setAttribute("role", "status");
   opener.after(status);
   let map: OpenMap | undefined;
@@ -28,7 +27,8 @@ function offer(slot: HTMLElement): void {
     else slot.dataset["state"] = state;
     status.textContent = line;
     opener.disabled = state === "loading";
-    opener.hidden = state === "ready";
+    // Under the map, where nobody could see what the keyboard is on.
+    for (const child of slot.children) if (!child.classList.contains("live-map")) child.toggleAttribute("inert", state === "ready");
   };
   const close = (): void => {
     map?.remove();
@@ -50,6 +50,7 @@ function offer(slot: HTMLElement): void {
       (opened) => {
         map = opened;
         say("ready", "");
+        slot.scrollIntoView({ block: "start" });
         opened.focus();
       },
       (cause: unknown) => fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause)),

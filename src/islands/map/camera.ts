@@ -1,7 +1,6 @@
 /** Where the map opens: the plate's framing, with play going up. */
 import type { Bounds, HoleData, LonLat } from "../hole-data.ts";
 import { frameAt } from "../../geo/frame.ts";
-import type { Point } from "../../geo/position.ts";
 import { directionOfBearing, dot, rightOf } from "../../geo/vector.ts";
 
 export interface Camera {
@@ -28,37 +27,53 @@ export const metresPerPixel = (zoom: number, latitudeDegrees: number): number =>
 export const zoomFor = (metresPerPixelWanted: number, latitudeDegrees: number): number =>
   Math.log2(metresPerPixel(0, latitudeDegrees) / metresPerPixelWanted);
 
-/** Tees at the bottom, green at the top, with room around them for what is beside the line. */
+/** Room to keep around a point, metres along the ground. */
+interface Room {
+  readonly sides: number;
+  readonly behind: number;
+  readonly beyond: number;
+}
+
+/** The plate's own margins on a phone, so that the two frame a hole alike. */
+const ROOM = {
+  tee: { sides: 35, behind: 24, beyond: 0 },
+  bend: { sides: 58, behind: 0, beyond: 0 },
+  hazard: { sides: 12, behind: 8, beyond: 8 },
+  green: { sides: 40, behind: 0, beyond: 40 },
+} as const satisfies Record<string, Room>;
+
+/** Tees at the bottom, green at the top, bends and the hazards in play between them. */
 export function holeCamera(data: HoleData, view: ViewSize): Camera {
-  const frame = frameAt(data.origin);
-  const points = data.tees.flatMap(({ line, green }) => [...line, green.back.position]).map((position) => frame.toPlane(position));
-  return fit(points, data.bearingDegrees, view, frame.toPosition, 45);
+  const held = data.tees.flatMap(({ line, green, hazards }): (readonly [LonLat, Room])[] => [
+    ...line.slice(0, -1).map((position, i): readonly [LonLat, Room] => [position, i === 0 ? ROOM.tee : ROOM.bend]),
+    [green.back.position, ROOM.green],
+    ...hazards.filter(({ inCorridor }) => inCorridor).flatMap(({ reach, carry }): (readonly [LonLat, Room])[] =>
+      [[reach.position, ROOM.hazard], [carry.position, ROOM.hazard]]),
+  ]);
+  return fit(held, data.bearingDegrees, data.origin, view);
 }
 
 /** The whole course, north up. */
 export function courseCamera([west, south, east, north]: Bounds, origin: LonLat, view: ViewSize): Camera {
-  const frame = frameAt(origin);
   const corners: LonLat[] = [[west, south], [east, south], [east, north], [west, north]];
-  return fit(corners.map((corner) => frame.toPlane(corner)), 0, view, frame.toPosition, 20);
+  return fit(corners.map((corner) => [corner, { sides: 20, behind: 20, beyond: 20 }]), 0, origin, view);
 }
 
-function fit(
-  points: readonly Point[],
-  bearing: number,
-  view: ViewSize,
-  toPosition: (point: Point) => readonly [number, number, number?],
-  marginMetres: number,
-): Camera {
+function fit(held: readonly (readonly [LonLat, Room])[], bearing: number, origin: LonLat, view: ViewSize): Camera {
+  const frame = frameAt(origin);
   const up = directionOfBearing(bearing);
   const right = rightOf(up);
-  const across = points.map((point) => dot(point, right));
-  const ahead = points.map((point) => dot(point, up));
-  const [left, farRight, low, high] = [Math.min(...across), Math.max(...across), Math.min(...ahead), Math.max(...ahead)];
-  const [x, y] = [(left + farRight) / 2, (low + high) / 2];
-  const [longitude, latitude] = toPosition([right[0] * x + up[0] * y, right[1] * x + up[1] * y]);
-  const scale = Math.max(
-    (farRight - left + 2 * marginMetres) / Math.max(1, view.width),
-    (high - low + 2 * marginMetres) / Math.max(1, view.height),
-  );
+  let [left, low, rightmost, high] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [position, { sides, behind, beyond }] of held) {
+    const point = frame.toPlane(position);
+    const [x, y] = [dot(point, right), dot(point, up)];
+    left = Math.min(left, x - sides);
+    rightmost = Math.max(rightmost, x + sides);
+    low = Math.min(low, y - behind);
+    high = Math.max(high, y + beyond);
+  }
+  const [x, y] = [(left + rightmost) / 2, (low + high) / 2];
+  const [longitude, latitude] = frame.toPosition([right[0] * x + up[0] * y, right[1] * x + up[1] * y]);
+  const scale = Math.max((rightmost - left) / Math.max(1, view.width), (high - low) / Math.max(1, view.height));
   return { center: [longitude, latitude], zoom: zoomFor(scale, latitude), bearing };
 }

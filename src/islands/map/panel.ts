@@ -48,7 +48,9 @@ export function panel(slot: HTMLElement, words: PanelWords): Panel {
   spoken.dataset["spoken"] = "";
   const frame = element("div", "live-map-frame");
   frame.append(view, cross, bar);
-  root.append(frame, shown, keys, spoken);
+  const sheet = element("div", "live-map-sheet");
+  sheet.append(frame, shown, keys, spoken);
+  root.append(sheet);
   slot.append(root);
   return {
     view,
