@@ -20,7 +20,7 @@ describe("scale", () => {
   });
 });
 
-const views = [{ width: 358, height: 560 }, { width: 1200, height: 640 }, { width: 200, height: 900 }];
+const views = [{ width: 358, height: 560, top: 56 }, { width: 1200, height: 640, top: 0 }, { width: 200, height: 900, top: 56 }];
 
 describe.each(views)("a hole in $width by $height", (view) => {
   const camera = holeCamera(data, view);
@@ -31,7 +31,7 @@ describe.each(views)("a hole in $width by $height", (view) => {
       for (const { x, y } of [seen(marker), seen(green.front.position), seen(green.back.position)]) {
         expect(x).toBeGreaterThan(0);
         expect(x).toBeLessThan(view.width);
-        expect(y).toBeGreaterThan(0);
+        expect(y).toBeGreaterThan(view.top);
         expect(y).toBeLessThan(view.height);
       }
     }
@@ -47,18 +47,18 @@ describe.each(views)("a hole in $width by $height", (view) => {
   test("fills the view one way or the other: no more ground than needed", () => {
     // From 24 m behind the tee at 0 to 40 m past the back edge at 415; 40 m to each side of the green.
     const scale = metresPerPixel(camera.zoom, camera.center[1]);
-    expect(Math.max((415 + 24 + 40) / (view.height * scale), 80 / (view.width * scale))).toBeCloseTo(1, 2);
+    expect(Math.max((415 + 24 + 40) / ((view.height - view.top) * scale), 80 / (view.width * scale))).toBeCloseTo(1, 2);
   });
 });
 
 test("a course is shown north up, all of it", () => {
   const course = courseData(measured, "yards", () => "");
-  const view = { width: 358, height: 400 };
+  const view = { width: 358, height: 400, top: 56 };
   const camera: Camera = courseCamera(course.bounds, course.origin, view);
   expect(camera.bearing).toBe(0);
   const [west, south, east, north] = course.bounds;
   for (const corner of [[west, south], [east, north]] as const) {
     const { x, y } = pixelOf(corner, camera, view);
-    expect(Math.min(x, y, view.width - x, view.height - y)).toBeGreaterThan(0);
+    expect(Math.min(x, y - view.top, view.width - x, view.height - y)).toBeGreaterThan(0);
   }
 });

@@ -53,7 +53,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     const styles = getComputedStyle(panel.view);
     return mapColours(scheme.matches ? "dark" : "light", (name) => styles.getPropertyValue(name));
   };
-  const opening = (): Camera => input.camera({ width: panel.view.clientWidth, height: panel.view.clientHeight });
+  const opening = (): Camera => input.camera(panel.size());
   const camera = opening();
   const map = made(() => new MapLibreMap({
     container: panel.view,

@@ -13,6 +13,8 @@ export interface Camera {
 export interface ViewSize {
   readonly width: number;
   readonly height: number;
+  /** Taken by the buttons along its upper edge. */
+  readonly top: number;
 }
 
 /**
@@ -72,8 +74,8 @@ function fit(held: readonly (readonly [LonLat, Room])[], bearing: number, origin
     low = Math.min(low, y - behind);
     high = Math.max(high, y + beyond);
   }
-  const [x, y] = [(left + rightmost) / 2, (low + high) / 2];
+  const scale = Math.max((rightmost - left) / Math.max(1, view.width), (high - low) / Math.max(1, view.height - view.top));
+  const [x, y] = [(left + rightmost) / 2, (low + high + view.top * scale) / 2];
   const [longitude, latitude] = frame.toPosition([right[0] * x + up[0] * y, right[1] * x + up[1] * y]);
-  const scale = Math.max((rightmost - left) / Math.max(1, view.width), (high - low) / Math.max(1, view.height));
   return { center: [longitude, latitude], zoom: zoomFor(scale, latitude), bearing };
 }

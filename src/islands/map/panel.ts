@@ -1,4 +1,5 @@
 /** The map's furniture inside the slot the page gives it: view, cross, buttons, read-out. */
+import type { ViewSize } from "./camera.ts";
 import type { ReadOut } from "./read-out.ts";
 import { WORDS } from "./words.ts";
 
@@ -11,6 +12,7 @@ export interface PanelWords {
 export interface Panel {
   /** What the map draws into. */
   readonly view: HTMLElement;
+  size(): ViewSize;
   readonly buttons: Readonly<Record<"zoomIn" | "zoomOut" | "reset" | "close", HTMLButtonElement>>;
   /** Id of the sentence that tells the keys. */
   readonly keysId: string;
@@ -54,6 +56,7 @@ export function panel(slot: HTMLElement, words: PanelWords): Panel {
   slot.append(root);
   return {
     view,
+    size: () => ({ width: view.clientWidth, height: view.clientHeight, top: bar.offsetTop + bar.offsetHeight }),
     buttons,
     keysId: KEYS_ID,
     showReading(reading) {
