@@ -18,6 +18,9 @@ export const LONGEST_CARRY_METRES = metresFromYards(260);
 /** Nearer than this a hazard is stepped over, not carried. */
 const NEAREST_METRES = metresFromYards(40);
 
+/** Trouble beside the line nearer than this is out of play for a tee shot: 100 yards. */
+const NEAREST_REACH_METRES = metresFromYards(100);
+
 /** How many hazards the glance has room for. */
 const GLANCE_ROWS = 3;
 
@@ -39,20 +42,33 @@ export interface GlanceRow {
  */
 export function glance(tee: TeeFigures): GlanceRow[] {
   const inPlay = tee.hazards.filter(
-    (hazard) =>
-      hazard.inCorridor &&
-      hazard.carryMetres >= NEAREST_METRES &&
-      hazard.reachMetres <= Math.min(TEE_SHOT_METRES, tee.green.backMetres),
+    ({ inCorridor, carryMetres, reachMetres }) =>
+      inCorridor && carryMetres >= NEAREST_METRES && reachMetres <= Math.min(TEE_SHOT_METRES, tee.green.backMetres),
   );
-  const asks = (hazard: HazardFigures): GlanceRow["ask"] =>
-    hazard.position === "across" && hazard.carryMetres <= Math.min(LONGEST_CARRY_METRES, tee.green.middleMetres) ? "carry" : "reach";
-  const rows = inPlay.map((hazard) => ({ ask: asks(hazard), hazard }));
-  const carries = rows.filter(({ ask }) => ask === "carry");
-  // The nearest carries are not the ones that decide: the furthest is.
-  const deciding = [...carries].sort((a, b) => b.hazard.carryMetres - a.hazard.carryMetres).slice(0, 2);
-  const found = rows.filter(({ ask, hazard }) => ask === "reach" && hazard.reachMetres >= metresFromYards(100));
-  return [...deciding, ...found].slice(0, GLANCE_ROWS);
+  const carries = inPlay
+    .filter((hazard) => isCarry(hazard, tee))
+    // The nearest carry is not the one that decides: the furthest is.
+    .sort((a, b) => b.carryMetres - a.carryMetres)
+    .slice(0, 2);
+  const found = inPlay.filter((hazard) => !isCarry(hazard, tee) && hazard.reachMetres >= NEAREST_REACH_METRES);
+  return [
+    ...carries.map((hazard): GlanceRow => ({ ask: "carry", hazard })),
+    ...found.map((hazard): GlanceRow => ({ ask: "reach", hazard })),
+  ].slice(0, GLANCE_ROWS);
 }
+
+/** Lies across the tee shot, short of the green, and can be flown. */
+const isCarry = ({ inCorridor, position, carryMetres }: HazardFigures, tee: TeeFigures): boolean =>
+  inCorridor &&
+  position === "across" &&
+  carryMetres >= NEAREST_METRES &&
+  carryMetres <= Math.min(LONGEST_CARRY_METRES, tee.green.middleMetres);
+
+/** The longest carry a tee shot must make, if there is one. */
+export const mustCarry = (tee: TeeFigures): HazardFigures | undefined =>
+  tee.hazards
+    .filter((hazard) => isCarry(hazard, tee))
+    .reduce<HazardFigures | undefined>((best, hazard) => (best && best.carryMetres >= hazard.carryMetres ? best : hazard), undefined);
 
 /** A hazard's name, or what it is; with which time, where it comes into play more than once. */
 export function hazardName(measured: MeasuredHole, { id, stretch, stretches }: HazardFigures, words: Words): string {
@@ -98,6 +114,32 @@ export function aimFrom(measured: MeasuredHole, tee: TeeFigures): Aim | undefine
     .filter(({ feature }) => feature.kind === "landmark")
     .flatMap((placed) => named(placed, AIM_DEGREES) ?? [])
     .sort((a, b) => Math.abs(a.offLineDegrees) - Math.abs(b.offLineDegrees))[0];
+}
+
+export interface TroubleRow {
+  /** Figures from the first tee set that has the hazard, shown tee first: for its name and side. */
+  readonly hazard: HazardFigures;
+  readonly reach: Readonly<Record<string, number>>;
+  readonly carry: Readonly<Record<string, number>>;
+  readonly leaves: Readonly<Record<string, number>>;
+}
+
+/** Every hazard of a hole with every tee set's figures, in order of reach from the shown tee. */
+export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleRow[] {
+  const key = ({ id, stretch }: HazardFigures): string => `${id}#${stretch}`;
+  const order = [shown, ...measured.tees.filter((tee) => tee !== shown)];
+  const rows = new Map<string, HazardFigures>();
+  for (const tee of order) for (const hazard of tee.hazards) if (!rows.has(key(hazard))) rows.set(key(hazard), hazard);
+  return [...rows].map(([name, hazard]) => {
+    const figure = (read: (one: HazardFigures) => number): Record<string, number> =>
+      byTee(measured, ({ hazards }) => hazards.flatMap((one) => (key(one) === name ? read(one) : []))[0]);
+    return {
+      hazard,
+      reach: figure(({ reachMetres }) => reachMetres),
+      carry: figure(({ carryMetres }) => carryMetres),
+      leaves: figure(({ leavesMetres }) => leavesMetres),
+    };
+  });
 }
 
 /** The tee set shown until a golfer chooses: the course's default, or the longest on the card. */

@@ -102,6 +102,8 @@ export const english: Words = {
     hazardsFrom: (tee) => `Trouble from the ${tee} tee`,
     hazardsAllTees: "Trouble from every tee",
     hazardsNote: "Reach is to its near edge, carry is safely past it, leaves is what then remains to the middle of the green.",
+    reachToCarry: "reach–carry",
+    wide: "wide",
     allTees: "Every tee",
     tee: "Tee",
     howToPlay: "How to play it",

@@ -111,6 +111,9 @@ export interface Words {
     readonly hazardsFrom: (tee: string) => string;
     readonly hazardsAllTees: string;
     readonly hazardsNote: string;
+    readonly reachToCarry: string;
+    /** A hazard outside the shot corridor. */
+    readonly wide: string;
     readonly allTees: string;
     readonly tee: string;
     readonly howToPlay: string;

@@ -1,0 +1,26 @@
+/** What the settings script reads from a page: which tees it knows and how figures are worded. */
+import type { LengthUnit } from "../geo/units.ts";
+import type { Voice } from "../islands/settings-figures.ts";
+import type { Words } from "../site/words.ts";
+
+export function voiceOf({ tell }: Words): Voice {
+  return { units: tell.units, up: tell.up("{}"), down: tell.down("{}"), level: tell.level };
+}
+
+/** Attributes for the element that holds a page's figures. */
+export function settingsData(
+  courseId: string,
+  tees: readonly string[],
+  firstTee: string,
+  units: LengthUnit,
+  words: Words,
+): Readonly<Record<string, string>> {
+  return {
+    "data-course": courseId,
+    "data-course-tees": tees.join(" "),
+    "data-first-tee": firstTee,
+    "data-course-units": units,
+    // English is what the script speaks by itself.
+    ...(words.language === "en" ? {} : { "data-voice": JSON.stringify(voiceOf(words)) }),
+  };
+}

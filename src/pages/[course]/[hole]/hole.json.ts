@@ -1,0 +1,16 @@
+/** What the live map of a hole fetches. */
+import type { APIRoute, GetStaticPaths } from "astro";
+import { holeData } from "../../../islands/hole-data.ts";
+import { currentGuide } from "../../../site/guide.ts";
+
+export const getStaticPaths = (async () => {
+  const { club, courses } = await currentGuide();
+  return courses.flatMap(({ course, holes }) =>
+    holes.map((measured) => ({
+      params: { course: course.id, hole: `${measured.hole.number}` },
+      props: { data: holeData(measured, club.units) },
+    })),
+  );
+}) satisfies GetStaticPaths;
+
+export const GET: APIRoute = ({ props }) => Response.json(props["data"]);

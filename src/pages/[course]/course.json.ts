@@ -1,0 +1,14 @@
+/** What the live map of a course fetches. */
+import type { APIRoute, GetStaticPaths } from "astro";
+import { courseData } from "../../islands/hole-data.ts";
+import { currentGuide } from "../../site/guide.ts";
+
+export const getStaticPaths = (async () => {
+  const { club, courses } = await currentGuide();
+  return courses.map((measured) => ({
+    params: { course: measured.course.id },
+    props: { data: courseData(measured, club.units, (hole) => `${hole}/`) },
+  }));
+}) satisfies GetStaticPaths;
+
+export const GET: APIRoute = ({ props }) => Response.json(props["data"]);
