@@ -1,0 +1,34 @@
+/**
+ * The benchmark: `npm run bench`, or `npm run bench -- frame measure` for some parts.
+ * Prints a line per figure. Compare ratios within one run; never a bound in a test.
+ */
+import { buildBench } from "./build.bench.ts";
+import { flightBench } from "./flight.bench.ts";
+import { frameBench } from "./frame.bench.ts";
+import type { BenchLine } from "./line.ts";
+import { measureBench } from "./measure.bench.ts";
+import { terrainBench } from "./terrain.bench.ts";
+
+const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
+  frame: frameBench,
+  measure: measureBench,
+  flight: flightBench,
+  terrain: terrainBench,
+  build: buildBench,
+};
+
+const wanted = process.argv.slice(2);
+const unknown = wanted.filter((name) => !Object.hasOwn(PARTS, name));
+if (unknown.length > 0) {
+  console.error(`No part of the benchmark is called ${unknown.join(", ")}; choose from ${Object.keys(PARTS).join(", ")}.`);
+  process.exit(2);
+}
+
+for (const [name, part] of Object.entries(PARTS)) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
+  console.log(`\n${name}`);
+  for (const line of await part()) {
+    const value = line.value >= 100 ? line.value.toFixed(0) : line.value >= 1 ? line.value.toFixed(2) : line.value.toPrecision(2);
+    console.log(`  ${line.name.padEnd(44)} ${value.padStart(9)} ${line.unit.padEnd(4)} ${line.note}`);
+  }
+}
