@@ -40,7 +40,7 @@ interface Making {
 const layouts = new Map<string, { west: number; north: number; points: Point[] }>();
 
 /** Writes a file of the ground about the origin and returns its path. */
-function make(name: string, { srs, step, samples = 200, value = (_, height) => height, more = {}, about = [-9, 56.5] }: Making): string {
+function make(name: string, { srs, step, samples = 120, value = (_, height) => height, more = {}, about = [-9, 56.5] }: Making): string {
   const stepX = srs === "EPSG:4326" ? step / Math.cos((56.5 * Math.PI) / 180) : step;
   const key = JSON.stringify([srs, step, samples, about]);
   const layout = layouts.get(key) ?? layOut(srs, stepX, step, samples, about);
