@@ -3,8 +3,8 @@ import type { APIRoute, GetStaticPaths } from "astro";
 import { courseData } from "../../islands/hole-data.ts";
 import { currentGuide } from "../../site/guide.ts";
 
-export const getStaticPaths = (async () => {
-  const { club, courses } = await currentGuide();
+export const getStaticPaths = (() => {
+  const { club, courses } = currentGuide();
   return courses.map((measured) => ({
     params: { course: measured.course.id },
     props: { data: courseData(measured, club.units, (hole) => `${hole}/`) },

@@ -3,8 +3,8 @@ import type { APIRoute, GetStaticPaths } from "astro";
 import { holeData } from "../../../islands/hole-data.ts";
 import { currentGuide } from "../../../site/guide.ts";
 
-export const getStaticPaths = (async () => {
-  const { club, courses } = await currentGuide();
+export const getStaticPaths = (() => {
+  const { club, courses } = currentGuide();
   return courses.flatMap(({ course, holes }) =>
     holes.map((measured) => ({
       params: { course: course.id, hole: `${measured.hole.number}` },

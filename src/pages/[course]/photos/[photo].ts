@@ -1,22 +1,21 @@
 /** Every size of every photo. */
 import { join } from "node:path";
 import type { APIRoute, GetStaticPaths } from "astro";
-import { contentRoot } from "../../../components/content-root.ts";
 import { photoVariants, renderPhoto, type PhotoVariant } from "../../../components/photo.ts";
 import { currentGuide } from "../../../site/guide.ts";
 
-interface Props {
+type Props = {
   file: string;
   variant: PhotoVariant;
-}
+};
 
 export const getStaticPaths = (async () => {
-  const { courses } = await currentGuide();
+  const { courses, contentFolder } = currentGuide();
   const found = new Map<string, { params: { course: string; photo: string }; props: Props }>();
   for (const { course, holes } of courses) {
     for (const { hole } of holes) {
       for (const { file } of hole.photos) {
-        const original = join(contentRoot(), file);
+        const original = join(contentFolder, file);
         for (const variant of await photoVariants(original)) {
           found.set(`${course.id}/${variant.name}`, { params: { course: course.id, photo: variant.name }, props: { file: original, variant } });
         }
