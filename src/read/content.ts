@@ -7,7 +7,7 @@ import { slugFrom } from "../course/schema/features.ts";
 import { SLUG } from "../course/schema/fields.ts";
 import { findingsFromIssues } from "../course/schema/issues.ts";
 import { quote } from "../course/schema/wording.ts";
-import type { Club, Course } from "../course/types.ts";
+import type { Club, Course, Place } from "../course/types.ts";
 import { readCourseFolder } from "./course-folder.ts";
 import { listFolder, type Entry } from "./listing.ts";
 import { readTextFile, systemFault } from "./text-file.ts";
@@ -18,6 +18,8 @@ export interface Content {
   readonly club: Club | undefined;
   /** Courses and holes that are in order, so that later checks can speak of them in the same run. */
   readonly sound: readonly Course[];
+  /** By course id: where course.yaml names the height file, for what only reading that file can tell. */
+  readonly heightsPlaces: ReadonlyMap<string, Place>;
   /** In reading order. Files are named relative to the content folder. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -36,16 +38,17 @@ export async function readContent(folder: string): Promise<Content> {
   try {
     if (!(await stat(folder)).isDirectory()) {
       say(CLUB_FILE, "folder-missing", `The content folder ${folder} is a file. Name the folder that holds ${CLUB_FILE}.`);
-      return { club: undefined, sound: [], diagnostics };
+      return { club: undefined, sound: [], heightsPlaces: new Map(), diagnostics };
     }
     entries = await listFolder(folder);
   } catch (error) {
     say(CLUB_FILE, "folder-missing", `The content folder ${folder} cannot be read: ${systemFault(error)}. Name the folder that holds ${CLUB_FILE}.`);
-    return { club: undefined, sound: [], diagnostics };
+    return { club: undefined, sound: [], heightsPlaces: new Map(), diagnostics };
   }
   const { club, diagnostics: clubDiagnostics } = await readClubFile(folder, entries);
   diagnostics.push(...clubDiagnostics);
   const sound: Course[] = [];
+  const heightsPlaces = new Map<string, Place>();
   let folders = 0;
   for (const { name, kind } of entries) {
     if (kind === "file" || kind === "other" || !(await isCourse(join(folder, name)))) continue;
@@ -60,11 +63,12 @@ export async function readContent(folder: string): Promise<Content> {
     const result = await readCourseFolder(folder, name);
     diagnostics.push(...result.diagnostics);
     if (result.course) sound.push(result.course);
+    if (result.heightsPlace) heightsPlaces.set(name, result.heightsPlace);
   }
   if (folders === 0) say(CLUB_FILE, "course-missing", "There is no course folder beside club.yaml. Make a folder with the course's address as its name, and write course.yaml and holes/01-name.md in it.");
   const ordered = inReadingOrder(diagnostics);
   const failed = ordered.some(({ severity }) => severity === "error");
-  return { club: failed || club === undefined ? undefined : { ...clubFrom(club), courses: sound }, sound, diagnostics: ordered };
+  return { club: failed || club === undefined ? undefined : { ...clubFrom(club), courses: sound }, sound, heightsPlaces, diagnostics: ordered };
 }
 
 /** A folder is a course when it has what a course has; others (drafts, pictures) are the club's own business. */

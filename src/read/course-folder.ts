@@ -16,6 +16,8 @@ import { readTextFile, systemFault } from "./text-file.ts";
 import { parseYaml, type YamlSource } from "./yaml-source.ts";
 
 export interface CourseResult {
+  /** Where course.yaml names the height file, for whoever reads that file. */
+  readonly heightsPlace: Place | undefined;
   /** The course with those of its holes that are in order; undefined when course.yaml is not. */
   readonly course: Course | undefined;
   readonly diagnostics: readonly Diagnostic[];
@@ -68,7 +70,7 @@ export async function readCourseFolder(folder: string, id: string): Promise<Cour
   const sound = holes.flatMap((hole) => (faulty.has(hole.file) ? [] : (holeFrom(hole, photos.get(hole.file) ?? []) ?? [])));
   sound.sort((a, b) => a.number - b.number);
   const course = faulty.has(page.file) ? undefined : courseFrom(id, page, sound);
-  return { course, diagnostics };
+  return { course, heightsPlace: page.yaml?.placeOf(["ground", "heights"]), diagnostics };
 }
 
 async function readCourseFile(folder: string, id: string): Promise<CoursePage> {

@@ -1,0 +1,12 @@
+import { defineConfig } from "astro/config";
+import marram from "./src/site/integration.ts";
+
+export default defineConfig({
+  output: "static",
+  trailingSlash: "always",
+  build: { format: "directory", inlineStylesheets: "never" },
+  devToolbar: { enabled: false },
+  integrations: [marram()],
+  // A Content-Security-Policy without 'unsafe-inline' needs every script and style in a file.
+  vite: { build: { assetsInlineLimit: 0 } },
+});

@@ -1,0 +1,58 @@
+/** `npm run build`: the whole guide, built beside the last one and swapped in. */
+import { resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { readRecord } from "../site/build-record.ts";
+import { CONTENT_VARIABLE, shownFolder } from "../site/integration.ts";
+import { tidyBase } from "../site/routes.ts";
+import { CommandError, readOptions, runCommand } from "./options.ts";
+import { refuseUnlessOurs, swapIn } from "./staging.ts";
+
+const PROJECT = fileURLToPath(new URL("../../", import.meta.url));
+
+const USAGE = `Usage: npm run build -- [options]
+  --content DIR   folder with club.yaml and the courses (default: content)
+  --out DIR       folder the guide is written to (default: dist)
+  --base PATH     path it will be served from, such as /guide/ (default: /)
+  --site URL      address of the site, such as https://example.org (default: none)`;
+
+function readBase(text: string): string {
+  if (!text.startsWith("/") || !/^[A-Za-z0-9._~/-]*$/.test(text) || text.split("/").includes("..")) {
+    throw new CommandError(`--base is ${JSON.stringify(text)}: expected a path of letters, digits and hyphens that starts with a slash. Write --base /guide/.`);
+  }
+  return tidyBase(text);
+}
+
+function readSite(text: string): string {
+  const url = URL.canParse(text) ? new URL(text) : undefined;
+  if (url === undefined || !["https:", "http:"].includes(url.protocol) || url.pathname !== "/" || url.search !== "" || url.hash !== "") {
+    throw new CommandError(`--site is ${JSON.stringify(text)}: expected an address without a path. Write --site https://example.org, and the path as --base /guide/.`);
+  }
+  return url.origin;
+}
+
+await runCommand(async () => {
+  const options = readOptions(
+    process.argv.slice(2),
+    { content: { type: "string" }, out: { type: "string" }, base: { type: "string" }, site: { type: "string" }, help: { type: "boolean" } },
+    USAGE,
+  );
+  if (options.help) {
+    console.log(USAGE);
+    return;
+  }
+  const content = options.content === undefined ? resolve(PROJECT, "content") : resolve(options.content);
+  const out = options.out === undefined ? resolve(PROJECT, "dist") : resolve(options.out);
+  const base = readBase(options.base ?? "/");
+  const site = options.site === undefined ? undefined : readSite(options.site);
+  await refuseUnlessOurs(out, { "the content folder": content, "Marram itself": PROJECT, "the folder you are in": process.cwd() });
+
+  process.env[CONTENT_VARIABLE] = content;
+  // Building a guide is nobody else's business.
+  process.env["ASTRO_TELEMETRY_DISABLED"] = "1";
+  const { build } = await import("astro");
+  await swapIn(out, async (staging) => {
+    await build({ root: PROJECT, outDir: staging, base, logLevel: "warn", ...(site === undefined ? {} : { site }) });
+  });
+  const record = await readRecord(out);
+  console.log(`${record?.pages} pages written to ${shownFolder(out)}, to be served from ${base}.`);
+});

@@ -1,0 +1,89 @@
+/** `npm run serve`: the built guide on this machine, from the path it was built for. */
+import { readFile } from "node:fs/promises";
+import { createServer, type Server } from "node:http";
+import { join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import sirv from "sirv";
+import { readRecord } from "../site/build-record.ts";
+import { CommandError, readOptions, runCommand } from "./options.ts";
+
+const USAGE = `Usage: npm run serve -- [options]
+  --out DIR     folder of the built guide (default: dist)
+  --port N      port to listen on (default: the first free one from 4321)
+  --host NAME   name or address to listen on (default: localhost; 0.0.0.0 for other machines)`;
+
+const FIRST_PORT = 4321;
+const PORTS_TRIED = 100;
+
+/** Resolves once the server listens; undefined when the port is taken. */
+function listen(server: Server, port: number, host: string): Promise<boolean> {
+  return new Promise((done, fail) => {
+    const failed = (error: NodeJS.ErrnoException): void => {
+      if (error.code === "EADDRINUSE" || error.code === "EACCES") done(false);
+      else fail(error);
+    };
+    server.once("error", failed);
+    server.listen(port, host, () => {
+      server.off("error", failed);
+      done(true);
+    });
+  });
+}
+
+async function listenOnFree(server: Server, asked: number | undefined, host: string): Promise<number> {
+  if (asked !== undefined) {
+    if (await listen(server, asked, host)) return asked;
+    throw new CommandError(`Port ${asked} is taken or not allowed. Write another with --port, or leave it out to take the first free one.`);
+  }
+  for (let port = FIRST_PORT; port < FIRST_PORT + PORTS_TRIED; port++) if (await listen(server, port, host)) return port;
+  throw new CommandError(`No port from ${FIRST_PORT} to ${FIRST_PORT + PORTS_TRIED - 1} is free. Write one with --port.`);
+}
+
+await runCommand(async () => {
+  const options = readOptions(
+    process.argv.slice(2),
+    { out: { type: "string" }, port: { type: "string" }, host: { type: "string" }, help: { type: "boolean" } },
+    USAGE,
+  );
+  if (options.help) {
+    console.log(USAGE);
+    return;
+  }
+  const out = options.out === undefined ? fileURLToPath(new URL("../../dist", import.meta.url)) : resolve(options.out);
+  const port = options.port === undefined ? undefined : Number(options.port);
+  if (port !== undefined && !(Number.isInteger(port) && port > 0 && port < 65_536)) {
+    throw new CommandError(`--port is ${JSON.stringify(options.port)}: expected a number from 1 to 65535.\n\n${USAGE}`);
+  }
+  const record = await readRecord(out);
+  if (record === undefined) throw new CommandError(`There is no built guide in ${out}. Run: npm run build`);
+  const { base } = record;
+  const lost = await readFile(join(out, "404.html")).catch(() => "Not found");
+  const files = sirv(out, { dev: true, etag: true, dotfiles: false });
+  const server = createServer((request, response) => {
+    const notFound = (): void => {
+      response.writeHead(404, { "Content-Type": "text/html; charset=utf-8" });
+      response.end(request.method === "HEAD" ? undefined : lost);
+    };
+    const url = request.url ?? "/";
+    if (base !== "/" && (url === "/" || url === base.slice(0, -1))) {
+      response.writeHead(302, { Location: base }).end();
+      return;
+    }
+    if (!url.startsWith(base)) {
+      notFound();
+      return;
+    }
+    request.url = url.slice(base.length - 1);
+    files(request, response, notFound);
+  });
+  const host = options.host ?? "localhost";
+  const taken = await listenOnFree(server, port, host);
+  console.log(`The guide is at http://${host === "0.0.0.0" || host === "::" ? "localhost" : host}:${taken}${base}`);
+  console.log("Press Ctrl+C to stop.");
+  for (const signal of ["SIGINT", "SIGTERM"] as const) {
+    process.once(signal, () => {
+      server.close();
+      server.closeAllConnections();
+    });
+  }
+});

@@ -1,0 +1,92 @@
+/**
+ * Building beside the target and swapping in: a build that fails leaves the guide that is
+ * there as it is, and visitors never meet half of one.
+ */
+import { lstat, mkdir, mkdtemp, readdir, realpath, rename, rm } from "node:fs/promises";
+import { homedir } from "node:os";
+import { basename, dirname, join, parse, relative, resolve, sep } from "node:path";
+import { readRecord } from "../site/build-record.ts";
+import { CommandError } from "./options.ts";
+
+const isWithin = (inner: string, outer: string): boolean => {
+  const way = relative(outer, inner);
+  return way === "" || (!way.startsWith(`..${sep}`) && way !== ".." && parse(way).root === "");
+};
+
+/** The path with links followed as far as it exists. */
+async function real(path: string): Promise<string> {
+  try {
+    return await realpath(path);
+  } catch {
+    const parent = dirname(path);
+    return parent === path ? path : join(await real(parent), basename(path));
+  }
+}
+
+/**
+ * Makes sure that replacing a folder loses nothing but an earlier guide.
+ *
+ * @param keep folders that must survive, by what they are called: the content, Marram itself.
+ * @throws CommandError that says which folder to name instead.
+ */
+export async function refuseUnlessOurs(target: string, keep: Readonly<Record<string, string>>): Promise<void> {
+  const refuse = (reason: string): never => {
+    throw new CommandError(`The guide cannot be written to ${target}: ${reason} Name a folder of its own: --out dist.`);
+  };
+  const path = await real(resolve(target));
+  if (parse(path).root === path) refuse("that is the root of the disk.");
+  for (const [what, folder] of Object.entries({ ...keep, "your home folder": homedir() })) {
+    const kept = await real(resolve(folder));
+    if (isWithin(kept, path)) refuse(path === kept ? `that is ${what}.` : `${what} lies in it.`);
+  }
+  for (const what of Object.keys(keep).filter((name) => name.includes("content"))) {
+    if (isWithin(path, await real(resolve(keep[what]!)))) refuse(`it lies in ${what}.`);
+  }
+  let found;
+  try {
+    found = await lstat(resolve(target));
+  } catch {
+    return;
+  }
+  if (found.isSymbolicLink()) refuse("it is a link to another place.");
+  if (!found.isDirectory()) refuse("it is a file.");
+  const names = await readdir(path);
+  if (names.length > 0 && (await readRecord(path)) === undefined) {
+    refuse("it is not empty, and what is in it was not made by Marram.");
+  }
+}
+
+/**
+ * Calls `fill` with an empty folder beside the target, then puts that in the target's
+ * place. When `fill` fails the folder is removed and the target stays as it was.
+ */
+export async function swapIn(target: string, fill: (staging: string) => Promise<void>): Promise<void> {
+  const path = resolve(target);
+  await mkdir(dirname(path), { recursive: true });
+  const staging = await mkdtemp(`${path}-`);
+  try {
+    await fill(staging);
+    await replace(path, staging);
+  } catch (error) {
+    await rm(staging, { recursive: true, force: true });
+    throw error;
+  }
+}
+
+async function replace(path: string, staging: string): Promise<void> {
+  const old = `${staging}-old`;
+  const had = await rename(path, old).then(
+    () => true,
+    (error: unknown) => {
+      if (error instanceof Error && "code" in error && error.code === "ENOENT") return false;
+      throw error;
+    },
+  );
+  try {
+    await rename(staging, path);
+  } catch (error) {
+    if (had) await rename(old, path);
+    throw error;
+  }
+  if (had) await rm(old, { recursive: true, force: true });
+}

@@ -1,0 +1,68 @@
+/**
+ * The Astro integration that puts the guide in place before any page is rendered, and
+ * stops the build when the content has mistakes or the pages do not come out complete.
+ */
+import { readdir } from "node:fs/promises";
+import { join, relative, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { AstroIntegration } from "astro";
+import { writeRecord } from "./build-record.ts";
+import { ContentError } from "./content-error.ts";
+import { currentGuide, setCurrentGuide } from "./guide.ts";
+import { loadGuide } from "./load.ts";
+import { builtPages, pageFaults } from "./page-check.ts";
+import { reportLines, summary } from "./report.ts";
+import { pagePaths, tidyBase } from "./routes.ts";
+
+/** Names the content folder where it is not `content`; set by our commands, useful with `npx astro build` too. */
+export const CONTENT_VARIABLE = "MARRAM_CONTENT";
+
+/** How a folder is named to people: from where they are, when it lies below. */
+export function shownFolder(folder: string): string {
+  const from = relative(process.cwd(), folder);
+  return from !== "" && !from.startsWith("..") ? from.replaceAll("\\", "/") : folder;
+}
+
+async function filesBelow(folder: string): Promise<string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
+}
+
+export default function marram(): AstroIntegration {
+  let base = "/";
+  let content = "";
+  return {
+    name: "marram",
+    hooks: {
+      async "astro:config:setup"({ command, config, addWatchFile }) {
+        // Checking types needs no content.
+        if (command === "sync") return;
+        base = tidyBase(config.base);
+        content = resolve(fileURLToPath(config.root), process.env[CONTENT_VARIABLE] ?? "content");
+        if (command === "preview") return;
+        const { guide, diagnostics } = await loadGuide(content);
+        for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);
+        if (command === "dev") for (const file of await filesBelow(content)) addWatchFile(file);
+        if (guide === undefined) throw new ContentError(`${summary(diagnostics)}. Nothing was built.`);
+        setCurrentGuide(guide);
+      },
+      "astro:server:setup"({ server }) {
+        // Files that were there when the server started are watched one by one; a new one counts as a change of the club.
+        server.watcher.add(content);
+        const changed = (path: string): void => {
+          if (path.startsWith(content)) server.watcher.emit("change", join(content, "club.yaml"));
+        };
+        server.watcher.on("add", changed);
+        server.watcher.on("unlink", changed);
+      },
+      async "astro:build:done"({ dir, logger }) {
+        const folder = fileURLToPath(dir);
+        const expected = pagePaths(currentGuide());
+        const faults = pageFaults(expected, await builtPages(folder));
+        if (faults.length > 0) throw new Error(`The guide must have ${expected.length} pages, and they did not come out so.\n${faults.join("\n")}`);
+        await writeRecord(folder, { madeBy: "Marram", base, pages: expected.length });
+        logger.info(`${expected.length} pages, as many as the guide must have.`);
+      },
+    },
+  };
+}

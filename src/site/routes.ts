@@ -1,0 +1,39 @@
+/**
+ * Addresses of the guide's pages, from the guide's own root: `tarvay/7/`. A page puts the
+ * path the guide is served from before them.
+ *
+ * A club with one course opens on that course's cover; one with several lists them at the
+ * root and keeps each cover in the course's own folder.
+ */
+import { currentGuide, type Guide } from "./guide.ts";
+
+/** What addresses depend on. */
+export interface Addressed {
+  readonly courses: readonly { readonly course: { readonly id: string; readonly holes: readonly { readonly number: number }[] } }[];
+}
+
+/** The cover of a course; the root itself for a club's only course. */
+export const coverPath = (courseId: string, guide: Addressed = currentGuide()): string =>
+  guide.courses.length === 1 ? "" : coursePath(courseId);
+
+/** The folder of a course, under which its other pages lie. */
+export const coursePath = (courseId: string): string => `${courseId}/`;
+export const holePath = (courseId: string, hole: number): string => `${courseId}/${hole}/`;
+export const cardPath = (courseId: string): string => `${courseId}/card/`;
+export const mapPath = (courseId: string): string => `${courseId}/map/`;
+export const figuresPath = (courseId: string): string => `${courseId}/figures/`;
+
+/** Every page a guide must have, root first; `404.html` is beside them. */
+export function pagePaths(guide: Addressed | Guide): string[] {
+  const several = guide.courses.length > 1;
+  return ["", ...guide.courses.flatMap(({ course: { id, holes } }) => [
+    ...(several ? [coverPath(id, guide)] : []),
+    ...holes.map(({ number }) => holePath(id, number)),
+    cardPath(id),
+    mapPath(id),
+    figuresPath(id),
+  ])];
+}
+
+/** A base path as the whole guide writes it: one slash at each end. */
+export const tidyBase = (base: string): string => `/${base.split("/").filter((step) => step !== "").join("/")}/`.replace("//", "/");
