@@ -36,7 +36,8 @@ export interface ContourOptions {
   readonly leastLengthMetres?: number;
 }
 
-const BLOCK = 128;
+/** Steps to a block's side: of 32 to 128 none is faster than another by much. */
+const BLOCK = 64;
 
 /**
  * Contours of a grid, lowest first, in a fixed order.
