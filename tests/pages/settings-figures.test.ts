@@ -1,0 +1,34 @@
+/** Reading a figure's metres and wording a rise. Whole pages are turned in the browser tests. */
+import { expect, test } from "vitest";
+import { ENGLISH_VOICE, metresFor, riseText, teeOn } from "../../src/islands/settings-figures.ts";
+
+test("a figure holds one number, or one for each tee", () => {
+  expect(metresFor("182.9", "white")).toBe(182.9);
+  expect(metresFor(`{"white":182.9,"red":150}`, "red")).toBe(150);
+});
+
+test("a tee without the figure has none; a figure of a single tee keeps it", () => {
+  expect(metresFor(`{"white":182.9,"red":150}`, "blue")).toBeUndefined();
+  expect(metresFor(`{"white":182.9}`, "red")).toBe(182.9);
+});
+
+test.each(["", "not json", "null", "true", "[]", `{"white":"182"}`, "{}"])("%j is no figure", (written) => {
+  expect(metresFor(written, "white")).toBeUndefined();
+});
+
+test("names an object inherits are not tees", () => {
+  expect(metresFor(`{"white":1,"red":2}`, "constructor")).toBeUndefined();
+});
+
+test("a tee kept from another hole gives way where this one has it not", () => {
+  expect(teeOn("white", ["black", "white"], "black")).toBe("white");
+  expect(teeOn("blue", ["black", "white"], "black")).toBe("black");
+  expect(teeOn(undefined, ["black", "white"], "black")).toBe("black");
+});
+
+// 3.048 m is 10 ft exactly.
+test("a rise is in feet beside yards and in metres beside metres, level when it rounds to nothing", () => {
+  expect(riseText(3.048, "yards", ENGLISH_VOICE)).toBe("10\u00a0ft up");
+  expect(riseText(-3.048, "metres", ENGLISH_VOICE)).toBe("3\u00a0m down");
+  expect(riseText(0.1, "yards", ENGLISH_VOICE)).toBe("level");
+});
