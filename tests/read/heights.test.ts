@@ -93,9 +93,9 @@ describe("readHeights", () => {
     ["ETRS89 UTM zone 29", { srs: "EPSG:25829", step: 2 }, undefined],
     ["a national grid by its proj string", { srs: IRISH_LIKE, step: 2 }, IRISH_LIKE],
     ["a national grid on another datum", { srs: AIRY_GRID, step: 2 }, AIRY_GRID],
-  ] as const)("puts each height where it belongs, to 5 mm: %s", async (name, making, crs) => {
+  ] as const)("puts each height where it belongs, to 1 mm: %s", async (name, making, crs) => {
     const path = make(name.replaceAll(" ", "-"), making);
-    expect(await worstOf(path, { crs })).toBeLessThan(0.005);
+    expect(await worstOf(path, { crs })).toBeLessThan(0.001);
   });
 
   it("keeps the file's own step and covers the course with its margin, no more", async () => {
@@ -128,7 +128,7 @@ describe("readHeights", () => {
     ["pixels that are points", { extra: ["-mo", "AREA_OR_POINT=Point"] }],
   ] as const)("reads %s", async (name, more) => {
     const path = make(name.replaceAll(/[ ,]+/g, "-"), { srs: "EPSG:32629", step: 2, more });
-    expect(await worstOf(path)).toBeLessThan(0.005);
+    expect(await worstOf(path)).toBeLessThan(0.001);
   });
 
   it("reads 16-bit whole numbers, tiled: whole metres to half a metre, and centimetres by scale and offset to 1 cm", async () => {
@@ -172,7 +172,7 @@ describe("readHeights", () => {
     const [west, dx, , north, , dy] = info.geoTransform as [number, number, number, number, number, number];
     const moved = join(folder, "degrees-360.tif");
     gdal("gdal_translate", ["-q", "-a_ullr", ...[west + 360, north, west + 360 + dx * info.size[0]!, north + dy * info.size[1]!].map(String), path, moved]);
-    expect(await worstOf(moved)).toBeLessThan(0.005);
+    expect(await worstOf(moved)).toBeLessThan(0.001);
   });
 });
 
@@ -295,7 +295,7 @@ describe("the unit of height", () => {
     const stated = crs ?? undefined;
     const path = stated ? inFeet : statedFeet(extra!);
     const worst = await worstOf(path, { crs: stated, positions: written() });
-    expect(worst).toBeLessThan(0.005);
+    expect(worst).toBeLessThan(0.001);
   });
 
   /** The band's unit is set in a VRT, which gdal_translate then writes as GDAL metadata. */
@@ -314,7 +314,7 @@ describe("the unit of height", () => {
     const path = make("compound", { srs: "EPSG:32629", step: 2, value: (_, height) => (height * 3937) / 1200, more: { extra: ["-a_srs", "EPSG:32629+6360"] } });
     const read = await readHeights(path, options({ positions: written() }));
     expect(read.metresPerHeightUnit).toBeCloseTo(1200 / 3937, 12);
-    expect(await worstOf(path)).toBeLessThan(0.005);
+    expect(await worstOf(path)).toBeLessThan(0.001);
   });
 
   it("is refused when PROJ has no such unit", async () => {
