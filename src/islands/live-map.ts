@@ -27,6 +27,7 @@ function offer(slot: HTMLElement): void {
     else slot.dataset["state"] = state;
     status.textContent = line;
     opener.disabled = state === "loading";
+    opener.hidden = state === "ready";
     // Under the map, where nobody could see what the keyboard is on.
     for (const child of slot.children) if (!child.classList.contains("live-map")) child.toggleAttribute("inert", state === "ready");
   };

@@ -1,37 +1,16 @@
-/** One browser for the browser tests, and pages that keep a record of what went wrong on them. */
+/** Pages of the shared browser that keep a record of what went wrong on them. */
+import { inject } from "vitest";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
-import { BROWSER_VARIABLE, findBrowser } from "./find-browser.ts";
 
 /** The widths every page is looked at in. */
 export const PHONE = { width: 390, height: 844 } as const;
 export const DESK = { width: 1440, height: 900 } as const;
 
-/** Chromium drawing WebGL in software, and keeping itself off the network. */
-const SWITCHES = [
-  "--no-sandbox",
-  "--use-angle=swiftshader",
-  "--enable-unsafe-swiftshader",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-default-apps",
-  "--disable-domain-reliability",
-  "--disable-sync",
-  "--no-first-run",
-  "--no-pings",
-  "--metrics-recording-only",
-  "--force-color-profile=srgb",
-];
-
-export async function launch(extra: readonly string[] = []): Promise<Browser> {
-  const executablePath = findBrowser();
-  if (executablePath === undefined) {
-    throw new Error(`No browser: run "node tests/support/ensure-browser.ts", or set ${BROWSER_VARIABLE}.`);
-  }
-  return chromium.launch({ executablePath, args: [...SWITCHES, ...extra] });
-}
+/** The shared browser; closing what this gives leaves the browser running for others. */
+export const connect = (): Promise<Browser> => chromium.connect(inject("browser"));
 
 /** What a page did that it should not have. */
-export interface Record {
+export interface Faults {
   /** Errors thrown or written to the console, refusals by the security policy among them. */
   readonly errors: string[];
   /** Requests to any address but the site's own. */
@@ -42,7 +21,7 @@ export interface Record {
 
 export interface WatchedPage {
   readonly page: Page;
-  readonly record: Record;
+  readonly record: Faults;
   /** Forgets what was recorded, for a page used again. */
   forget(): void;
 }
@@ -56,7 +35,7 @@ export interface WatchedPage {
 export async function watchedPage(browser: Browser, origin: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
   const context = await browser.newContext({ viewport: PHONE, ...options });
   const page = await context.newPage();
-  const record: Record = { errors: [], foreign: [], missing: [] };
+  const record: Faults = { errors: [], foreign: [], missing: [] };
   await context.route("**/*", async (route) => {
     const address = route.request().url();
     if (isOwn(address, origin)) return route.fallback();

@@ -47,7 +47,7 @@ export function panel(slot: HTMLElement, words: PanelWords): Panel {
   shown.append(element("p", "live-map-hint", words.hint));
   const spoken = element("p", "live-map-spoken");
   spoken.setAttribute("aria-live", "polite");
-  spoken.dataset["spoken"] = "";
+  spoken.dataset["mapSpoken"] = "";
   const frame = element("div", "live-map-frame");
   frame.append(view, cross, bar);
   const sheet = element("div", "live-map-sheet");

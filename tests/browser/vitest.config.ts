@@ -1,0 +1,13 @@
+/** Browser tests: the demo is built and served, and one browser started, once for all of them. */
+import { defineProject } from "vitest/config";
+
+export default defineProject({
+  test: {
+    name: "browser",
+    root: "../..",
+    include: ["tests/browser/**/*.test.ts"],
+    globalSetup: ["tests/support/site-setup.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+});
