@@ -1,0 +1,92 @@
+/**
+ * What lies on top at each place of the sheet, on a coarse grid: so that tufts keep off
+ * the fairway and labels prefer open ground.
+ */
+import type { Box } from "../geo/box.ts";
+import type { Point } from "../geo/position.ts";
+
+export type Cover =
+  | "open" | "rough" | "heath" | "scrub" | "wood" | "rock" | "strand" | "water"
+  | "fairway" | "green" | "tee" | "bunker" | "built" | "taken";
+
+const COVERS: readonly Cover[] = [
+  "open", "rough", "heath", "scrub", "wood", "rock", "strand", "water", "fairway", "green", "tee", "bunker", "built", "taken",
+];
+
+export class CoverGrid {
+  readonly box: Box;
+  readonly cell: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly codes: Uint8Array;
+
+  constructor(box: Box, cell: number) {
+    this.box = box;
+    this.cell = cell;
+    this.columns = Math.ceil((box[2] - box[0]) / cell);
+    this.rows = Math.ceil((box[3] - box[1]) / cell);
+    this.codes = new Uint8Array(this.columns * this.rows);
+  }
+
+  /** Lays an area (even-odd) over what is there; cells count by their middles. */
+  fill(rings: readonly (readonly Point[])[], cover: Cover): void {
+    const code = COVERS.indexOf(cover);
+    for (let row = 0; row < this.rows; row++) {
+      const y = this.box[1] + (row + 0.5) * this.cell;
+      const hits: number[] = [];
+      for (const ring of rings) {
+        for (let i = 0; i < ring.length; i++) {
+          const [x1, y1] = ring[i]!;
+          const [x2, y2] = ring[(i + 1) % ring.length]!;
+          if (y1 > y !== y2 > y) hits.push(x1 + ((y - y1) / (y2 - y1)) * (x2 - x1));
+        }
+      }
+      hits.sort((a, b) => a - b);
+      for (let i = 0; i + 1 < hits.length; i += 2) {
+        const from = Math.max(0, Math.ceil((hits[i]! - this.box[0]) / this.cell - 0.5));
+        const to = Math.min(this.columns - 1, Math.floor((hits[i + 1]! - this.box[0]) / this.cell - 0.5));
+        for (let column = from; column <= to; column++) this.codes[row * this.columns + column] = code;
+      }
+    }
+  }
+
+  /** Lays a band of a width along a line. */
+  stroke(line: readonly Point[], width: number, cover: Cover): void {
+    const code = COVERS.indexOf(cover);
+    const reach = width / 2;
+    for (let i = 1; i < line.length; i++) {
+      const [a, b] = [line[i - 1]!, line[i]!];
+      const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+      const squared = dx * dx + dy * dy || 1e-9;
+      this.eachCell([Math.min(a[0], b[0]) - reach, Math.min(a[1], b[1]) - reach, Math.max(a[0], b[0]) + reach, Math.max(a[1], b[1]) + reach], (index, x, y) => {
+        const t = Math.max(0, Math.min(1, ((x - a[0]) * dx + (y - a[1]) * dy) / squared));
+        if (Math.hypot(x - a[0] - dx * t, y - a[1] - dy * t) <= reach) this.codes[index] = code;
+      });
+    }
+  }
+
+  at([x, y]: Point): Cover {
+    const column = Math.floor((x - this.box[0]) / this.cell);
+    const row = Math.floor((y - this.box[1]) / this.cell);
+    if (column < 0 || row < 0 || column >= this.columns || row >= this.rows) return "taken";
+    return COVERS[this.codes[row * this.columns + column]!]!;
+  }
+
+  /** Whether a mark that reaches so far from a point stays on ground for which `allowed` holds. */
+  clear([x, y]: Point, reach: number, allowed: (cover: Cover) => boolean): boolean {
+    return (
+      allowed(this.at([x, y])) && allowed(this.at([x - reach, y])) && allowed(this.at([x + reach, y])) &&
+      allowed(this.at([x, y - reach])) && allowed(this.at([x, y + reach]))
+    );
+  }
+
+  eachCell(box: Box, visit: (index: number, x: number, y: number) => void): void {
+    const [c0, c1] = [box[0], box[2]].map((x) => Math.floor((x - this.box[0]) / this.cell)) as [number, number];
+    const [r0, r1] = [box[1], box[3]].map((y) => Math.floor((y - this.box[1]) / this.cell)) as [number, number];
+    for (let row = Math.max(0, r0); row <= Math.min(this.rows - 1, r1); row++) {
+      for (let column = Math.max(0, c0); column <= Math.min(this.columns - 1, c1); column++) {
+        visit(row * this.columns + column, this.box[0] + (column + 0.5) * this.cell, this.box[1] + (row + 0.5) * this.cell);
+      }
+    }
+  }
+}

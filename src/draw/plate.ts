@@ -1,0 +1,294 @@
+/**
+ * The plate: a hole's chart, drawn at build.
+ *
+ * Order on the sheet, bottom up: paper, ground, relief, water, mown ground, contours,
+ * works, growth, bounds, figures that hold for every tee, figures of each tee set, names,
+ * landmarks and flag, border and title block. Lettering is placed first, so that growth
+ * keeps out from under it.
+ */
+import type { LengthUnit } from "../geo/units.ts";
+import { directionAt, locate, pointAt } from "../geo/line.ts";
+import type { Point } from "../geo/position.ts";
+import { directionTo, rightOf } from "../geo/vector.ts";
+import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
+import { COMPOSITIONS, type Composition, type CompositionName } from "./composition.ts";
+import { CoverGrid } from "./cover.ts";
+import { drawTeeFigures, drawUnitFigures, hazardsInPlay } from "./figures.ts";
+import { drawFrame, drawNorth, drawPaper, NORTH_REACH } from "./furniture.ts";
+import { drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater, streamRibbons } from "./ground.ts";
+import { drawGrowth, drawHachures } from "./growth.ts";
+import { LabelPlacer } from "./labels.ts";
+import { drawLandmarks, drawNames, type NamesDrawn } from "./names.ts";
+import { painter, type PlateTheme } from "./palette.ts";
+import type { PlateContext } from "./plate-context.ts";
+import { drawContours, drawGreenContours, drawRelief, drawScarps, type PlateGround } from "./relief.ts";
+import { sceneOf, insideRings } from "./scene.ts";
+import { defaultTeeOf, layHole, sheetBearingDegrees } from "./sheet.ts";
+import { flag } from "./symbols.ts";
+import { element, escapeXml, num, polyPath } from "./svg.ts";
+import { drawTitleBlock } from "./title-block.ts";
+import { ENGLISH, type PlateWords } from "./words.ts";
+import { drawBounds, drawWorks } from "./works.ts";
+
+export interface PlateOptions {
+  readonly composition: CompositionName;
+  /** Begins every id in the drawing; unique on its page. Letters, digits, hyphens. */
+  readonly idPrefix: string;
+  /** The unit shown first; both are drawn. */
+  readonly unit: LengthUnit;
+  /** The tee set shown first; the course's default when left out. */
+  readonly tee?: string;
+  /** Colours written into the drawing; a page's {@link plateCss} overrides them. */
+  readonly theme?: PlateTheme;
+  readonly ground?: PlateGround;
+  readonly words?: PlateWords;
+  /** Ids of elements on the page that name and describe the plate; without them it carries its own title and description. */
+  readonly labelledBy?: string;
+  readonly describedBy?: string;
+}
+
+export interface Plate {
+  readonly svg: string;
+  /** Labels that found no room from the tee and in the unit shown first, in words. */
+  readonly unplaced: readonly string[];
+  readonly width: number;
+  readonly height: number;
+  /** Boxes of the lettering shown first, for checking that none overlap. */
+  readonly labelBoxes: readonly (readonly [number, number, number, number])[];
+}
+
+const UNITS: readonly LengthUnit[] = ["yards", "metres"];
+
+/** Bearing that points up a plate, degrees from grid north; light its relief from 45 degrees left of it. */
+export const plateBearingDegrees = (hole: MeasuredHole, composition: CompositionName): number =>
+  sheetBearingDegrees(hole, COMPOSITIONS[composition]);
+
+/** Draws a hole's plate. Same hole and options, same bytes. */
+export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
+  const composition = COMPOSITIONS[options.composition];
+  const words = options.words ?? ENGLISH;
+  const theme = options.theme ?? "light";
+  const paint = painter(theme);
+  const sheet = layHole(hole, composition);
+  const scene = sceneOf(hole.placed.values(), sheet, composition.knots);
+  const cover = new CoverGrid(scene.box, 3);
+  const context: PlateContext = {
+    sheet, scene, composition, cover, paint,
+    id: (name) => `${options.idPrefix}-${name}`,
+    px: (metres) => metres * sheet.pxPerMetre,
+  };
+  const first = defaultTeeOf(hole, options.tee);
+  const longest = hole.tees[0]!;
+  const lineOnSheet = longest.line.points.map(sheet.toSheet);
+  const plates = teePlates(context, hole);
+  layCover(context, plates);
+
+  // Lettering, most important first.
+  const placer = new LabelPlacer([sheet.map[0] + 3, sheet.map[1] + 3, sheet.map[2] - 3, sheet.map[3] - 3], cover);
+  const flagAt = sheet.toSheet(pinOf(hole) ?? first.green.middle);
+  const flagScale = composition.drawing * 1.05;
+  placer.block([flagAt[0] - 3 * flagScale, flagAt[1] - 23 * flagScale, flagAt[0] + 13 * flagScale, flagAt[1] + 2 * flagScale]);
+  for (const tee of hole.tees) {
+    const [x, y] = sheet.toSheet(tee.marker);
+    const r = 5.5 * composition.drawing;
+    placer.block([x - r, y - r, x + r, y + r]);
+  }
+  for (const bend of longest.bends) {
+    const [x, y] = sheet.toSheet(bend.point);
+    placer.block([x - 6, y - 6, x + 6, y + 6]);
+  }
+  for (let i = 0; i < hole.tees.length; i++) placer.avoid(hole.tees[i]!.line.points.map(sheet.toSheet), i === 0 ? 16 : 3);
+  const landmarks = drawLandmarks(context, hole, first, placer);
+  const north = placeNorth(context, placer, flagAt);
+
+  const units = composition.keep.everyTee ? UNITS : [options.unit];
+  const branches = units.map((unit) => {
+    const placerOfUnit = placer.branch();
+    return { unit, placer: placerOfUnit, figures: drawUnitFigures(context, first, unit, placerOfUnit) };
+  });
+  const tees = composition.keep.everyTee ? hole.tees : [first];
+  const led = new Set(tees.flatMap((tee) => hazardsInPlay(tee, hole).slice(0, composition.leaders).map(({ id }) => id)));
+  // Names must suit every unit's figures, so they are placed against all of them.
+  const namesPlacer = placer.branch();
+  for (const branch of branches) for (const box of branch.placer.taken) namesPlacer.block(box);
+  const arcsReserve = placer.taken.length;
+  const names: NamesDrawn = drawNames(context, hole, led, words, namesPlacer);
+
+  const unplaced: string[] = [...landmarks.unplaced, ...names.unplaced];
+  let labelBoxes: Plate["labelBoxes"] = [];
+  const groups: string[] = [];
+  for (const { unit, placer: unitPlacer, figures } of branches) {
+    const shownUnit = unit === options.unit;
+    groups.push(group("plate-unit", { "data-unit": unit }, shownUnit, figures.svg));
+    for (const tee of tees) {
+      const shown = shownUnit && tee === first;
+      const own = unitPlacer.branch();
+      for (const box of names.boxes) own.block(box);
+      const drawn = drawTeeFigures(context, hole, tee, unit, own);
+      groups.push(group("plate-tee", { "data-tee": tee.tee.id, "data-unit": unit }, shown, drawn.svg));
+      if (shown) {
+        unplaced.push(...figures.unplaced, ...drawn.unplaced);
+        labelBoxes = own.taken.slice(arcsReserve > 0 ? 0 : 0);
+      }
+    }
+  }
+
+  const lines = tees
+    .map((tee) => group("plate-tee", { "data-tee": tee.tee.id }, tee === first, drawLineOfPlay(context, tee)))
+    .join("");
+  const clip = context.id("map");
+  const [minX, minY, maxX, maxY] = sheet.map;
+  const window = element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }));
+  const map =
+    drawCover(context) +
+    drawRelief(context, options.ground) +
+    drawWater(context) +
+    drawFairways(context, lineOnSheet) +
+    drawContours(context, options.ground, placer.taken) +
+    drawScarps(context, options.ground) +
+    drawHachures(context) +
+    drawTeeingGrounds(context, plates) +
+    drawGreens(context, drawGreenContours(context, options.ground)) +
+    drawBunkers(context) +
+    drawWorks(context) +
+    drawGrowth(context, labelBoxes, (p) => Math.abs(locate(longest.line, sheet.toPlane(p)).offset) * sheet.pxPerMetre) +
+    drawBounds(context, lineOnSheet, context.px(95)) +
+    lines +
+    groups.join("") +
+    drawTeeMarkers(context, hole, first) +
+    names.svg +
+    landmarks.svg +
+    element("g", { transform: `translate(${num(flagAt[0])} ${num(flagAt[1])})` }, flag(paint, flagScale)) +
+    (north ? drawNorth(north, sheet, Math.sqrt(composition.drawing), paint, words.north) : "");
+  const titleId = context.id("title");
+  const descriptionId = context.id("description");
+  const svg =
+    `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
+    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.plateTitle(hole.hole.number, hole.hole.name)))) +
+    (options.describedBy ? "" : element("desc", { id: descriptionId }, escapeXml(words.plateDescription))) +
+    element("defs", {}, window) +
+    drawPaper(sheet, paint) +
+    element("g", { "clip-path": `url(#${clip})` }, map) +
+    drawFrame(sheet, composition, options.unit, paint) +
+    drawTitleBlock(hole, sheet, composition, options.unit, paint, words) +
+    "</svg>";
+  return { svg, unplaced, width: sheet.width, height: sheet.height, labelBoxes };
+}
+
+/** A group that a settings script shows or hides by its `display` attribute. */
+function group(name: string, data: Readonly<Record<string, string>>, shown: boolean, content: string): string {
+  return element("g", { class: name, ...data, ...(shown ? {} : { display: "none" }) }, content);
+}
+
+/** Today's hole, where the content gives it. */
+function pinOf(hole: MeasuredHole): Point | undefined {
+  for (const { feature, shape, shared } of hole.placed.values()) {
+    if (feature.kind === "pin" && !shared && shape.type === "points") return shape.points[0];
+  }
+  return undefined;
+}
+
+/** Plates for tee markers that stand on no drawn teeing ground: 9 by 7 m, turned to the line. */
+function teePlates({ sheet, scene }: PlateContext, hole: MeasuredHole): Point[][] {
+  const grounds = scene.areas("teeing-ground");
+  return hole.tees.flatMap(({ marker, line }) => {
+    const at = sheet.toSheet(marker);
+    if (grounds.some(({ rings }) => insideRings(rings, at))) return [];
+    const ahead = directionTo(line.points[0]!, line.points[1]!);
+    const right = rightOf(ahead);
+    return [
+      ([[4, 3.5], [4, -3.5], [-5, -3.5], [-5, 3.5]] as const).map(([u, v]) =>
+        sheet.toSheet([marker[0] + ahead[0] * u + right[0] * v, marker[1] + ahead[1] * u + right[1] * v]),
+      ),
+    ];
+  });
+}
+
+/** What lies on top where, in the order it is drawn. */
+function layCover(context: PlateContext, plates: readonly (readonly Point[])[]): void {
+  const { cover, scene, px } = context;
+  for (const { rings } of scene.areas("rough", "grassland")) cover.fill(rings, "rough");
+  for (const { rings } of scene.areas("heath")) cover.fill(rings, "heath");
+  for (const { rings } of scene.areas("sand")) cover.fill(rings, "strand");
+  for (const { rings } of scene.areas("scrub")) cover.fill(rings, "scrub");
+  for (const { rings } of scene.areas("wood")) cover.fill(rings, "wood");
+  for (const { rings } of scene.areas("rock")) cover.fill(rings, "rock");
+  for (const { rings } of scene.water) cover.fill(rings, "water");
+  for (const ring of streamRibbons(context)) cover.fill([ring], "water");
+  for (const { rings } of scene.areas("fairway")) {
+    cover.fill(rings, "fairway");
+    // The first cut is mown too: nothing tall grows on it.
+    for (const ring of rings) cover.stroke([...ring, ring[0]!], px(5), "fairway");
+  }
+  for (const { line } of scene.lines("ridge", "cliff")) cover.stroke(line, px(9), "rock");
+  for (const { rings } of scene.areas("teeing-ground")) cover.fill(rings, "tee");
+  for (const ring of plates) cover.fill([ring], "tee");
+  for (const { rings } of scene.areas("green")) {
+    for (const ring of rings) cover.stroke([...ring, ring[0]!], px(6), "fairway");
+    cover.fill(rings, "green");
+  }
+  for (const { rings } of scene.areas("bunker")) cover.fill(rings, "bunker");
+  for (const { feature, line } of scene.lines("road", "path")) cover.stroke(line, px(feature.widthMetres ?? (feature.kind === "road" ? 5 : 2)) + 3, "built");
+  for (const { line } of scene.lines("wall", "fence", "hedge")) cover.stroke(line, 5, "built");
+  for (const { rings } of scene.areas("building")) cover.fill(rings, "built");
+}
+
+/** The dashed line of play from one tee set, with its bends as rings. */
+function drawLineOfPlay({ sheet, composition: c, paint }: PlateContext, tee: TeeFigures): string {
+  const end = tee.line.lengthMetres;
+  const stop = pointAt(tee.line, end - 3);
+  const points = [...tee.line.points.slice(0, -1), stop].map(sheet.toSheet);
+  const d = polyPath(points, false);
+  const dash = `${num(7 * c.drawing)} ${num(4.5 * c.drawing)}`;
+  return (
+    element("path", { ...paint("casing"), "stroke-width": c.medium + 2.2 * c.drawing, opacity: 0.5, d }) +
+    element("path", { ...paint("line"), "stroke-width": c.medium, "stroke-dasharray": dash, d }) +
+    tee.bends
+      .map(({ point }) => {
+        const [x, y] = sheet.toSheet(point);
+        return (
+          element("circle", { ...paint("spot"), cx: num(x), cy: num(y), r: 4.4 * Math.sqrt(c.drawing), "stroke-width": c.medium }) +
+          element("circle", { ...paint("frame-ink"), cx: num(x), cy: num(y), r: 1.2 * Math.sqrt(c.drawing) })
+        );
+      })
+      .join("")
+  );
+}
+
+/** Tee markers in the club's colours; the one played from is ringed. */
+function drawTeeMarkers({ sheet, composition: c, paint }: PlateContext, hole: MeasuredHole, first: TeeFigures): string {
+  const r = 3.1 * Math.sqrt(c.drawing);
+  const dots = hole.tees.map((tee) => {
+    const [x, y] = sheet.toSheet(tee.marker);
+    const ring = group(
+      "plate-tee",
+      { "data-tee": tee.tee.id },
+      tee === first,
+      element("circle", { ...paint("casing"), cx: num(x), cy: num(y), r: r + 3, "stroke-width": 3 }) +
+        element("circle", { ...paint("ring"), cx: num(x), cy: num(y), r: r + 3, "stroke-width": c.medium }),
+    );
+    const { class: name, stroke } = paint("marker");
+    return ring + element("circle", { class: name, fill: tee.tee.colour, stroke, cx: num(x), cy: num(y), r, "stroke-width": c.fine * 1.3 });
+  });
+  return element("g", {}, dots.join(""));
+}
+
+/** The corner, or the edge, where a north arrow covers least. */
+function placeNorth({ sheet, composition }: PlateContext, placer: LabelPlacer, flagAt: Point): Point | undefined {
+  const reach = NORTH_REACH * Math.sqrt(composition.drawing) + 3;
+  const [minX, minY, maxX, maxY] = sheet.map;
+  const places: Point[] = [];
+  for (const x of [maxX - reach, minX + reach]) {
+    for (let y = minY + reach; y <= maxY - reach; y += reach) places.push([x, y]);
+  }
+  const side = flagAt[0] > (minX + maxX) / 2 ? minX : maxX;
+  return placer.place({
+    width: reach * 2 - 4,
+    height: reach * 2 - 4,
+    candidates: places.map((at) => ({ at, cost: ((at[1] - minY) / (maxY - minY)) * 30 + Math.abs(at[0] - side) * 0.02 })),
+  })?.at;
+}
+
+export type { Composition };
+/** Unit direction of play where a tee's line begins, in the plane. */
+export const aheadOf = (tee: TeeFigures): Point => directionAt(tee.line, 0);

@@ -1,0 +1,127 @@
+/** Height on the sheet: shaded relief, contours, hachures on scarps; only where the course has a DEM. */
+import type { Box } from "../geo/box.ts";
+import type { Point } from "../geo/position.ts";
+import type { Contour } from "../terrain/contours.ts";
+import { gradientAt } from "../terrain/slope.ts";
+import type { HeightGrid } from "../terrain/grid.ts";
+import { clipLine } from "./clip.ts";
+import { evenly, LIGHT } from "./curves.ts";
+import { hachure } from "./growth.ts";
+import { textAttributes, type TextLine } from "./lettering.ts";
+import type { PlateContext } from "./plate-context.ts";
+import { strew } from "./scatter.ts";
+import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
+
+export interface PlateGround {
+  /** Contours around the hole, in the course's plane. */
+  readonly contours?: readonly Contour[];
+  /** Metres between them; each fifth level is drawn stronger and numbered. */
+  readonly intervalMetres?: number;
+  /** Closer contours on the green itself, every quarter metre. */
+  readonly greenContours?: readonly Contour[];
+  /** Relief as a picture: an address on the site, and the corners of what it shows in the plane. */
+  readonly relief?: {
+    readonly href: string;
+    /** Plane positions of the picture's upper left, upper right and lower left corner: it may be turned. */
+    readonly upperLeft: Point;
+    readonly upperRight: Point;
+    readonly lowerLeft: Point;
+  };
+  /** Heights, for hachures on what is too steep for contours to say. */
+  readonly grid?: HeightGrid;
+}
+
+export function drawRelief({ sheet }: PlateContext, ground: PlateGround | undefined): string {
+  if (!ground?.relief) return "";
+  const { href, upperLeft, upperRight, lowerLeft } = ground.relief;
+  const [o, r, d] = [upperLeft, upperRight, lowerLeft].map(sheet.toSheet) as [Point, Point, Point];
+  // A unit square laid on the three corners: the picture may be turned, never skewed by the sheet.
+  const matrix = [r[0] - o[0], r[1] - o[1], d[0] - o[0], d[1] - o[1], o[0], o[1]].map((n) => String(Math.round(n * 100) / 100)).join(" ");
+  return element("image", { class: "plate-relief", href, width: 1, height: 1, preserveAspectRatio: "none", opacity: 0.55, transform: `matrix(${matrix})` });
+}
+
+/** Contours hair-thin, each fifth stronger and numbered where there is room. */
+export function drawContours({ sheet, scene, composition: c, paint }: PlateContext, ground: PlateGround | undefined, keepOff: readonly Box[]): string {
+  if (!ground?.contours) return "";
+  const interval = ground.intervalMetres ?? 1;
+  const plain: string[] = [];
+  const index: string[] = [];
+  const figures: string[] = [];
+  const numbered: Point[] = [];
+  for (const { heightMetres, points } of ground.contours) {
+    const strong = Math.round(heightMetres / interval) % 5 === 0;
+    for (const piece of clipLine(points.map(sheet.toSheet), scene.box)) {
+      const knots = evenly(piece, c.knots * 1.6, false);
+      if (knots.length < 3) continue;
+      (strong ? index : plain).push(smoothPath(knots, false));
+      if (!strong || knots.length < 8) continue;
+      for (let i = 4; i < knots.length - 4; i += 3) {
+        const p = knots[i]!;
+        const [minX, minY, maxX, maxY] = sheet.map;
+        const clear =
+          p[0] > minX + 14 && p[0] < maxX - 14 && p[1] > minY + 12 && p[1] < maxY - 12 &&
+          !keepOff.some((box) => p[0] > box[0] - 12 && p[0] < box[2] + 12 && p[1] > box[1] - 10 && p[1] < box[3] + 10) &&
+          !numbered.some((q) => Math.hypot(q[0] - p[0], q[1] - p[1]) < 130 * c.drawing);
+        if (!clear) continue;
+        const [a, b] = [knots[i - 1]!, knots[i + 1]!];
+        let angle = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
+        if (angle > 90) angle -= 180;
+        if (angle < -90) angle += 180;
+        const text: TextLine = { text: num(heightMetres), mark: "contour-figure", size: c.text.note * 0.86, weight: "regular", italic: true };
+        figures.push(element("text", { transform: `translate(${num(p[0])} ${num(p[1])}) rotate(${num(angle)})`, y: num(text.size * 0.32), "text-anchor": "middle", ...textAttributes(text, paint, 2.5) }, escapeXml(text.text)));
+        numbered.push(p);
+        break;
+      }
+    }
+  }
+  return (
+    (plain.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.hair, opacity: 0.6, d: plain.join("") }) : "") +
+    (index.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.fine, opacity: 0.8, d: index.join("") }) : "") +
+    figures.join("")
+  );
+}
+
+/** Quarter-metre contours on the green. */
+export function drawGreenContours({ sheet, scene, composition: c, paint }: PlateContext, ground: PlateGround | undefined): string {
+  if (!ground?.greenContours || ground.greenContours.length === 0) return "";
+  const d = ground.greenContours
+    .flatMap(({ points }) => clipLine(points.map(sheet.toSheet), scene.box))
+    .map((piece) => evenly(piece, c.knots, false))
+    .filter((knots) => knots.length > 2)
+    .map((knots) => smoothPath(knots, false))
+    .join("");
+  return d ? element("path", { ...paint("contour"), "stroke-width": c.hair, opacity: 0.75, d }) : "";
+}
+
+/** Ground that falls more than this is hachured: steeper than a man likes to walk down. */
+const SCARP_PERCENT = 24;
+
+/** Hachures down the slope of scarps and dunes: longer and heavier the steeper, lighter where the light falls. */
+export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateContext, ground: PlateGround | undefined): string {
+  const grid = ground?.grid;
+  if (!grid) return "";
+  const gap = 4.2 * c.drawing;
+  const strokes: Point[][] = [];
+  const [origin, east, north] = [sheet.toSheet([0, 0]), sheet.toSheet([1, 0]), sheet.toSheet([0, 1])];
+  const slopeAt = (p: Point): { percent: number; down: Point } | undefined => {
+    const gradient = gradientAt(grid, sheet.toPlane(p));
+    if (!gradient) return undefined;
+    const percent = Math.hypot(gradient.east, gradient.north) * 100;
+    const x = -gradient.east * (east[0] - origin[0]) - gradient.north * (north[0] - origin[0]);
+    const y = -gradient.east * (east[1] - origin[1]) - gradient.north * (north[1] - origin[1]);
+    const size = Math.hypot(x, y) || 1;
+    return { percent, down: [x / size, y / size] };
+  };
+  for (const { point } of strew(sheet, gap, 53, (p) => {
+    const here = cover.at(p);
+    if (here !== "open" && here !== "rough" && here !== "strand" && here !== "heath" && here !== "rock") return 0;
+    const slope = slopeAt(p);
+    return slope && slope.percent > SCARP_PERCENT ? gap * Math.max(1, 1.8 - slope.percent / 90) : 0;
+  })) {
+    const slope = slopeAt(point)!;
+    const shade = 0.5 - 0.5 * (slope.down[0] * LIGHT[0] + slope.down[1] * LIGHT[1]);
+    const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + slope.percent / 140);
+    strokes.push(hachure(point, slope.down, length, c.medium * (0.35 + 0.9 * shade)));
+  }
+  return strokes.length > 0 ? element("path", { ...paint("hachure"), opacity: 0.85, d: strokes.map((stroke) => polyPath(stroke, true)).join("") }) : "";
+}

@@ -1,0 +1,135 @@
+/** A hole's features laid on its sheet and cut to it. */
+import type { FeatureKind, Feature } from "../course/types.ts";
+import { boxAround, grow, overlaps, type Box } from "../geo/box.ts";
+import type { Point } from "../geo/position.ts";
+import type { PlacedFeature } from "../measure/types.ts";
+import { clipLine, clipRing, inBox, seaFromCoast } from "./clip.ts";
+import { naturalKnots, openRing } from "./curves.ts";
+import type { Sheet } from "./sheet.ts";
+
+/** An area on the sheet: open rings, the exterior first. */
+export interface SceneArea {
+  readonly feature: Feature;
+  readonly rings: readonly (readonly Point[])[];
+}
+
+export interface SceneLine {
+  readonly feature: Feature;
+  readonly line: readonly Point[];
+}
+
+export interface ScenePoint {
+  readonly feature: Feature;
+  readonly point: Point;
+}
+
+export interface Scene {
+  readonly sheet: Sheet;
+  /** What shapes are cut to: larger than the map, so that cut edges are never seen. */
+  readonly box: Box;
+  readonly areas: (...kinds: FeatureKind[]) => readonly SceneArea[];
+  readonly lines: (...kinds: FeatureKind[]) => readonly SceneLine[];
+  readonly points: (...kinds: FeatureKind[]) => readonly ScenePoint[];
+  /** Everything that holds water: sea, ponds, and penalty areas that are water themselves. */
+  readonly water: readonly SceneArea[];
+  /** Penalty areas with ground inside, or with water drawn on its own: only their bounds show. */
+  readonly dryPenaltyAreas: readonly SceneArea[];
+}
+
+const BLEED = 22;
+
+/** Kinds whose corners are made by hand and stay sharp. */
+const ANGULAR: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["building", "teeing-ground", "out-of-bounds", "driving-range", "course"]);
+/** Kinds drawn with closer knots, being small. */
+const SMALL: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["bunker", "green"]);
+
+/** Lays features on a sheet. Iteration order is the content's own. */
+export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: number): Scene {
+  const box = grow(sheet.map, BLEED);
+  const areas: SceneArea[] = [];
+  const lines: SceneLine[] = [];
+  const points: ScenePoint[] = [];
+  for (const { feature, shape } of placed) {
+    const spacing = SMALL.has(feature.kind) ? knots * 0.62 : knots;
+    if (shape.type === "areas") {
+      for (const area of shape.areas) {
+        const rings = area
+          .map((ring) => openRing(ring.map(sheet.toSheet)))
+          .map((ring) => (overlaps(boxAround(ring), box) ? clipRing(ring, box) : []))
+          .map((ring, i) => (i > 0 && ring.length < 3 ? undefined : ring))
+          .filter((ring) => ring !== undefined);
+        if (rings.length === 0 || rings[0]!.length < 3) continue;
+        areas.push({ feature, rings: ANGULAR.has(feature.kind) ? rings : rings.map((ring) => naturalKnots(ring, spacing, true)) });
+      }
+    } else if (shape.type === "lines") {
+      for (const line of shape.lines) {
+        for (const piece of clipLine(line.map(sheet.toSheet), box)) lines.push({ feature, line: piece });
+      }
+    } else {
+      for (const point of shape.points) {
+        const place = sheet.toSheet(point);
+        if (inBox(place, box)) points.push({ feature, point: place });
+      }
+    }
+  }
+  const of = <T extends { readonly feature: Feature }>(all: readonly T[]) =>
+    (...kinds: FeatureKind[]): readonly T[] => all.filter(({ feature }) => kinds.includes(feature.kind));
+  const { water, dry } = sortWater(areas, lines, box, knots);
+  return { sheet, box, areas: of(areas), lines: of(lines), points: of(points), water, dryPenaltyAreas: dry };
+}
+
+/** A point well inside an open ring, or its first point. */
+function sample(rings: readonly (readonly Point[])[]): Point[] {
+  const ring = rings[0]!;
+  const step = Math.max(1, Math.floor(ring.length / 12));
+  return ring.filter((_, i) => i % step === 0);
+}
+
+/** Even-odd test on open rings. */
+export function insideRings(rings: readonly (readonly Point[])[], [px, py]: Point): boolean {
+  let inside = false;
+  for (const ring of rings) {
+    for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+      const [x1, y1] = ring[j]!;
+      const [x2, y2] = ring[i]!;
+      if (y1 > py !== y2 > py && px < x1 + ((py - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
+    }
+  }
+  return inside;
+}
+
+function sortWater(
+  areas: readonly SceneArea[],
+  lines: readonly SceneLine[],
+  box: Box,
+  knots: number,
+): { water: SceneArea[]; dry: SceneArea[] } {
+  const water = areas.filter(({ feature }) => feature.kind === "water");
+  const dry: SceneArea[] = [];
+  const streams = lines.filter(({ feature }) => feature.kind === "stream");
+  for (const area of areas) {
+    if (area.feature.kind !== "penalty-area-red" && area.feature.kind !== "penalty-area-yellow") continue;
+    const natural = area.feature.tags["natural"];
+    const itself = natural === "water" || (natural === undefined && area.feature.tags["wetland"] === undefined);
+    const holdsWater =
+      water.some((pond) => pond !== area && sample(pond.rings).some((p) => insideRings(area.rings, p))) ||
+      streams.some(({ line }) => line.some((p) => insideRings(area.rings, p)));
+    if (natural === "water" || (itself && !holdsWater)) water.push(area);
+    else dry.push(area);
+  }
+  // A coastline makes sea only where no surveyed water lies on its right already.
+  const coasts = lines.filter(({ feature }) => feature.kind === "coastline");
+  const bare = coasts.filter(({ line }) => {
+    const i = Math.floor(line.length / 2);
+    const [a, b] = [line[Math.max(0, i - 1)]!, line[i]!];
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
+    const right: Point = [(a[0] + b[0]) / 2 - ((b[1] - a[1]) / length) * 3, (a[1] + b[1]) / 2 + ((b[0] - a[0]) / length) * 3];
+    return !water.some(({ rings }) => insideRings(rings, right));
+  });
+  if (bare.length > 0) {
+    for (const ring of seaFromCoast(bare.map(({ line }) => line), box)) {
+      water.push({ feature: bare[0]!.feature, rings: [naturalKnots(ring, knots, true)] });
+    }
+  }
+  return { water, dry };
+}

@@ -1,0 +1,106 @@
+/**
+ * Water as charts show it: lines that follow the shore and thin out from it.
+ *
+ * They are level lines of the distance to the shore. Offsetting polygons instead would
+ * need care at every narrow and every overlap of two surveyed waters; on a grid of
+ * distances a narrow simply closes and overlaps are one water.
+ */
+import type { Box } from "../geo/box.ts";
+import type { Point } from "../geo/position.ts";
+import { evenly, simplified } from "./curves.ts";
+import { isolines } from "./isolines.ts";
+import { insideRings } from "./scene.ts";
+
+type Rings = readonly (readonly Point[])[];
+
+/** Signed distances to the shore on a grid: positive in the water. */
+interface ShoreField {
+  readonly columns: number;
+  readonly rows: number;
+  readonly cell: number;
+  readonly box: Box;
+  readonly values: Float64Array;
+}
+
+function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: number): ShoreField {
+  const columns = Math.ceil((box[2] - box[0]) / cell) + 1;
+  const rows = Math.ceil((box[3] - box[1]) / cell) + 1;
+  const values = new Float64Array(columns * rows).fill(reach * 2);
+  const onEdge = (a: Point, b: Point): boolean =>
+    [0, 1].some((axis) => [box[axis]!, box[axis + 2]!].some((limit) => Math.abs(a[axis]! - limit) < 0.6 && Math.abs(b[axis]! - limit) < 0.6));
+  waters.forEach((rings, water) => {
+    for (const ring of rings) {
+      for (let i = 0; i < ring.length; i++) {
+        const [a, b] = [ring[i]!, ring[(i + 1) % ring.length]!];
+        if (onEdge(a, b)) continue;
+        const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+        if (waters.some((other, k) => k !== water && insideRings(other, middle))) continue;
+        const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+        const squared = dx * dx + dy * dy || 1e-9;
+        const [c0, c1] = [Math.min(a[0], b[0]) - reach, Math.max(a[0], b[0]) + reach].map((x) => Math.round((x - box[0]) / cell)) as [number, number];
+        const [r0, r1] = [Math.min(a[1], b[1]) - reach, Math.max(a[1], b[1]) + reach].map((y) => Math.round((y - box[1]) / cell)) as [number, number];
+        for (let row = Math.max(0, r0); row <= Math.min(rows - 1, r1); row++) {
+          for (let column = Math.max(0, c0); column <= Math.min(columns - 1, c1); column++) {
+            const [x, y] = [box[0] + column * cell - a[0], box[1] + row * cell - a[1]];
+            const t = Math.max(0, Math.min(1, (x * dx + y * dy) / squared));
+            const distance = Math.hypot(x - dx * t, y - dy * t);
+            const index = row * columns + column;
+            if (distance < values[index]!) values[index] = distance;
+          }
+        }
+      }
+    }
+  });
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const p: Point = [box[0] + column * cell, box[1] + row * cell];
+      if (!waters.some((rings) => insideRings(rings, p))) values[row * columns + column]! *= -1;
+    }
+  }
+  return { columns, rows, cell, box, values };
+}
+
+export interface WaterLine {
+  /** Which distance, counted from the shore. */
+  readonly rank: number;
+  readonly points: readonly Point[];
+  readonly closed: boolean;
+}
+
+/** Lines at the given distances from the shores of waters (smooth open rings cut to `box`). */
+export function waterLines(waters: readonly Rings[], box: Box, distances: readonly number[], knots: number): WaterLine[] {
+  if (waters.length === 0) return [];
+  const reach = (distances[distances.length - 1] ?? 0) + 6;
+  const field = shoreField(waters, box, 3, reach);
+  return distances.flatMap((distance, rank) =>
+    isolines(field.values, field.columns, field.rows, distance)
+      .map(({ points, closed }) => ({
+        closed,
+        points: points.map(([x, y]): Point => [box[0] + x * field.cell, box[1] + y * field.cell]),
+      }))
+      .filter(({ points }) => points.length > 5)
+      .map(({ points, closed }) => ({
+        rank,
+        closed,
+        // Farther lines are smoother, as the eye expects of water.
+        points: evenly(simplified(points, 0.35), knots * (1.2 + 0.12 * rank), closed),
+      })),
+  );
+}
+
+/** A burn as a ribbon that widens downstream; GeoJSON lines of `waterway` run with the water. */
+export function ribbon(line: readonly Point[], width: number, knots: number): Point[] {
+  const points = evenly(line, knots, false);
+  const n = points.length;
+  const left: Point[] = [];
+  const right: Point[] = [];
+  points.forEach((p, i) => {
+    const [a, b] = [points[Math.max(0, i - 1)]!, points[Math.min(n - 1, i + 1)]!];
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
+    const [nx, ny] = [-(b[1] - a[1]) / length, (b[0] - a[0]) / length];
+    const half = (width / 2) * (0.62 + (0.38 * i) / Math.max(1, n - 1));
+    left.push([p[0] + nx * half, p[1] + ny * half]);
+    right.push([p[0] - nx * half, p[1] - ny * half]);
+  });
+  return [...left, ...right.reverse()];
+}
