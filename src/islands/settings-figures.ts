@@ -77,6 +77,12 @@ export function turnPage(root: ParentNode, tee: string, units: LengthUnit, voice
   for (const element of root.querySelectorAll("[data-for-tee]")) {
     element.toggleAttribute("hidden", element.getAttribute("data-for-tee") !== tee);
   }
+  for (const group of root.querySelectorAll(".plate-tee, .plate-unit")) {
+    const [ofTee, ofUnits] = [group.getAttribute("data-tee"), group.getAttribute("data-unit")];
+    const shown = (ofTee === null || ofTee === tee) && (ofUnits === null || ofUnits === units);
+    if (shown) group.removeAttribute("display");
+    else group.setAttribute("display", "none");
+  }
   for (const element of root.querySelectorAll("[data-tee-row]")) {
     element.classList.toggle("chosen", element.getAttribute("data-tee-row") === tee);
   }

@@ -1,4 +1,5 @@
 /** The guide's own words in English. */
+import { ENGLISH as ENGLISH_PLATE } from "../draw/words.ts";
 import { ENGLISH_FIGURES } from "../tell/figure-words.ts";
 import type { Words } from "./words.ts";
 
@@ -7,6 +8,7 @@ export const english: Words = {
   locale: "en-GB",
 
   tell: ENGLISH_FIGURES,
+  draw: ENGLISH_PLATE,
 
   skip: "Skip to the page",
   guide: "Hole guide",

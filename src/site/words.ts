@@ -5,6 +5,7 @@
  */
 import type { FeatureKind, Gender } from "../course/types.ts";
 import type { Side } from "../measure/types.ts";
+import type { PlateWords } from "../draw/words.ts";
 import type { FigureWords } from "../tell/figure-words.ts";
 import { english } from "./words-english.ts";
 
@@ -29,6 +30,8 @@ export interface Words {
 
   /** Units, and how a figure in a tip explains itself. */
   readonly tell: FigureWords;
+  /** What stands on a drawing. */
+  readonly draw: PlateWords;
 
   readonly skip: string;
   readonly guide: string;
