@@ -138,7 +138,7 @@ function namedCrs(file: string, text: string, verb: string): Crs {
 }
 
 /** A definition proj4 can use, or undefined. */
-function definitionOf(text: string): string | undefined {
+export function definitionOf(text: string): string | undefined {
   if (/\+proj=/.test(text) || /^[A-Z]{3,}CRS\[|^(PROJCS|GEOGCS|COMPD_CS)\[/.test(text)) return text;
   const code = Number(/^EPSG:(\d+)$/i.exec(text)?.[1]);
   if (Number.isNaN(code)) return undefined;
