@@ -101,7 +101,6 @@ export const english: Words = {
     howFar: "How far",
     hazards: "Trouble",
     hazard: "What",
-    hazardsFrom: (tee) => `Trouble from the ${tee} tee`,
     hazardsAllTees: "Trouble from every tee",
     hazardsNote: "Reach is to its near edge, carry is safely past it, leaves is what then remains to the middle of the green.",
     reachToCarry: "reach–carry",

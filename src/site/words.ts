@@ -111,7 +111,6 @@ export interface Words {
     readonly howFar: string;
     readonly hazards: string;
     readonly hazard: string;
-    readonly hazardsFrom: (tee: string) => string;
     readonly hazardsAllTees: string;
     readonly hazardsNote: string;
     readonly reachToCarry: string;
