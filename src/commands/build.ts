@@ -2,7 +2,11 @@
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { readRecord } from "../site/build-record.ts";
+import { ContentError } from "../site/content-error.ts";
+import { setCurrentGuide } from "../site/guide.ts";
 import { CONTENT_VARIABLE, shownFolder } from "../site/integration.ts";
+import { loadGuide } from "../site/load.ts";
+import { reportLines, summary } from "../site/report.ts";
 import { tidyBase } from "../site/routes.ts";
 import { CommandError, readOptions, runCommand } from "./options.ts";
 import { refuseUnlessOurs, swapIn } from "./staging.ts";
@@ -45,6 +49,11 @@ await runCommand(async () => {
   const base = readBase(options.base ?? "/");
   const site = options.site === undefined ? undefined : readSite(options.site);
   await refuseUnlessOurs(out, { "the content folder": content, "Marram itself": PROJECT, "the folder you are in": process.cwd() });
+
+  const { guide, diagnostics } = await loadGuide(content);
+  for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);
+  if (guide === undefined) throw new ContentError(`${summary(diagnostics)}. Nothing was built.`);
+  setCurrentGuide(guide);
 
   process.env[CONTENT_VARIABLE] = content;
   // Building a guide is nobody else's business.

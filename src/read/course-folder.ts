@@ -1,7 +1,7 @@
 /** One course folder: course.yaml, the hole pages, and what they must agree on. */
 import { join } from "node:path";
 import type { Diagnostic } from "../course/diagnostic.ts";
-import { checkHoleFeatures, checkRound, checkSharedFeatures, checkTeeSets, writtenTees } from "../course/schema/agreement.ts";
+import { checkHoleFeatures, checkRound, checkSharedFeatures, checkTeeSets, usableTeeIds, writtenTees } from "../course/schema/agreement.ts";
 import { courseSchema, type CourseFile } from "../course/schema/course.ts";
 import { checkFeatures, type CheckedFeature, type WrittenFeature } from "../course/schema/features.ts";
 import { errorAt, type Finding } from "../course/schema/finding.ts";
@@ -109,7 +109,7 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
     file,
     yaml,
     front: result.success ? result.data : undefined,
-    teeIds: tees.ids?.filter((tee) => tee !== undefined),
+    teeIds: usableTeeIds(tees),
     written: features.written,
     features: features.features,
     diagnostics: [...diagnostics, ...findings.map(yaml.toDiagnostic)],
@@ -166,7 +166,7 @@ function whereabouts(pages: readonly (HolePage | CoursePage)[]): Diagnostic[] {
 }
 
 function round(page: CoursePage, holes: readonly HolePage[], allNamed: boolean): Diagnostic[] {
-  const numbered = holes.flatMap(({ file, number, strokeIndex }) => (number === undefined ? [] : [{ file, number, strokeIndex }]));
+  const numbered = holes.flatMap(({ file, number, named, strokeIndex }) => (number === undefined ? [] : [{ file, number, named, strokeIndex }]));
   const complete = allNamed && numbered.length === holes.length && holes.length > 0;
   return checkRound(numbered, page.file, complete).map(({ file, ...finding }) => {
     const yaml = file === page.file ? page.yaml : holes.find((hole) => hole.file === file)?.yaml;

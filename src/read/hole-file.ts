@@ -21,9 +21,12 @@ export interface HolePage {
   readonly yaml: YamlSource | undefined;
   /** The number the page gives, even when the rest is wrong. */
   readonly number: number | undefined;
+  /** Whether the file's name starts with that number. */
+  readonly named: boolean;
   /** The front matter when all of it holds to the schema. */
   readonly front: HoleFile | undefined;
-  readonly card: HoleFile["card"] | undefined;
+  /** The tee sets on the card, whether or not their lengths are in order. */
+  readonly card: readonly string[] | undefined;
   readonly strokeIndex: HoleFile["strokeIndex"] | undefined;
   /** Every feature written, in order or not; undefined where there is no list of them. */
   readonly written: readonly WrittenFeature[] | undefined;
@@ -32,7 +35,9 @@ export interface HolePage {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-const NOTHING = { yaml: undefined, number: undefined, front: undefined, card: undefined, strokeIndex: undefined, written: undefined, features: [], tip: undefined } as const;
+const isRecord = (value: unknown): value is object => value !== null && typeof value === "object" && !Array.isArray(value);
+
+const NOTHING = { yaml: undefined, number: undefined, named: false, front: undefined, card: undefined, strokeIndex: undefined, written: undefined, features: [], tip: undefined } as const;
 
 export async function readHoleFile(folder: string, file: string): Promise<HolePage> {
   const text = await readTextFile(folder, file);
@@ -55,8 +60,8 @@ export function readHolePage(source: SourceText): HolePage {
   const findings: Finding[] = [];
   const result = holeSchema.safeParse(yaml.value);
   if (!result.success) findings.push(...findingsFromIssues(yaml.value, result.error.issues));
-  const isGroup = yaml.value !== null && typeof yaml.value === "object" && !Array.isArray(yaml.value);
-  const features = isGroup ? checkFeatures(valueAt(yaml.value, ["features"]), ["features"]) : { listed: false, features: [], written: [], findings: [] };
+  const card = valueAt(yaml.value, ["card"]);
+  const features = isRecord(yaml.value) ? checkFeatures(valueAt(yaml.value, ["features"]), ["features"]) : { listed: false, features: [], written: [], findings: [] };
   findings.push(...features.findings);
   const part = <K extends keyof HoleFile>(key: K): HoleFile[K] | undefined => {
     const one = holeSchema.shape[key].safeParse(valueAt(yaml.value, [key]));
@@ -64,7 +69,8 @@ export function readHolePage(source: SourceText): HolePage {
   };
   const number = part("hole");
   const prefix = HOLE_FILE.exec(file.slice(file.lastIndexOf("/") + 1))?.[1];
-  if (number !== undefined && prefix !== undefined && Number(prefix) !== number) {
+  const named = number === undefined || prefix === undefined || Number(prefix) === number;
+  if (!named) {
     findings.push(errorAt(["hole"], "hole-file-number", `hole is ${number}, but the file's name starts with ${prefix}. Write hole: ${Number(prefix)}, or rename the file to start with ${String(number).padStart(2, "0")}.`));
   }
   findings.push(...parThreeLine(result.success ? result.data : undefined, features.features));
@@ -72,8 +78,9 @@ export function readHolePage(source: SourceText): HolePage {
     file,
     yaml,
     number,
+    named,
     front: result.success ? result.data : undefined,
-    card: part("card"),
+    card: isRecord(card) ? Object.keys(card) : undefined,
     strokeIndex: part("strokeIndex"),
     written: features.listed ? features.written : undefined,
     features: features.features,

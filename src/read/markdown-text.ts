@@ -10,13 +10,18 @@ import type { Tip } from "../course/types.ts";
 
 const SCHEMES = ["https:", "http:", "mailto:", "tel:"];
 
+const PARAGRAPH = "Write an empty line for a new paragraph.";
+const LINK = "Write a link: [words](https://example.org/).";
+const LIST = "Write lines that start with - or 1.";
+const HEADING = "Write a line that starts with ##.";
+
 const INSTEAD: Readonly<Record<string, string>> = {
-  b: "**bold**", strong: "**bold**", i: "*slanted*", em: "*slanted*", a: "[words](https://...)",
-  br: "an empty line for a new paragraph", p: "an empty line for a new paragraph",
-  img: "photos: in the front matter", ul: "lines that start with -", ol: "lines that start with 1.", li: "lines that start with -",
-  script: "nothing: pages run no script from content", style: "nothing: the guide has its own style",
-  iframe: "a link [words](https://...)", video: "a link [words](https://...)",
-  h1: "## Heading", h2: "## Heading", h3: "### Heading",
+  b: "Write **bold**.", strong: "Write **bold**.", i: "Write *slanted*.", em: "Write *slanted*.",
+  a: LINK, iframe: LINK, video: LINK, audio: LINK, br: PARAGRAPH, p: PARAGRAPH, ul: LIST, ol: LIST, li: LIST,
+  h1: HEADING, h2: HEADING, h3: HEADING,
+  img: "List the picture under photos: in the front matter.",
+  script: "Remove it: pages run no script from content.",
+  style: "Remove it: the guide has its own style.",
 };
 
 const markdown = new MarkdownIt({ html: true, linkify: false });
@@ -32,8 +37,8 @@ function htmlFault(html: string): Fault {
   const tag = /^<\/?([A-Za-z][A-Za-z0-9-]*)/.exec(html.trim());
   if (!tag) return { rule: "raw-html", message: `${quote(html.trim())} is raw HTML, which the guide does not use. Remove it, or write \\< for the sign itself.` };
   const name = tag[1]!.toLowerCase();
-  const instead = INSTEAD[name] ?? "Markdown, or \\< for the sign itself";
-  return { rule: "raw-html", message: `<${name}> is raw HTML, which the guide does not use. Write ${instead}.` };
+  const instead = INSTEAD[name] ?? "Remove it, or write \\< for the sign itself.";
+  return { rule: "raw-html", message: `<${name}> is raw HTML, which the guide does not use. ${instead}` };
 }
 
 function linkFault(href: string): Fault | undefined {

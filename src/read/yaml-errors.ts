@@ -14,6 +14,7 @@ const WORDS: Partial<Record<ErrorCode, string>> = {
   MULTILINE_IMPLICIT_KEY: "A field's name runs over more than one line. A quote is not closed, or a colon and a space are missing after the name.",
   MULTIPLE_DOCS: "A second document starts here. One file holds one document: remove the line ---.",
   NON_STRING_KEY: "A field's name must be a text. Put it in quotes.",
+  TAG_RESOLVE_FAILED: "A word that starts with ! is a tag to YAML. Put the text in quotes.",
   TAB_AS_INDENT: "A tab is used to indent. Use spaces.",
 };
 

@@ -1,7 +1,7 @@
 /**
  * YAML as plain values whose every part can be found again in the file.
  */
-import { isAlias, isMap, isNode, isScalar, isSeq, parseDocument, Scalar, visit, type Document, type Node, type Pair } from "yaml";
+import { isAlias, isMap, isNode, isScalar, isSeq, parseDocument, Scalar, visit, type Document, type Node, type Pair, type YAMLError } from "yaml";
 import type { Diagnostic } from "../course/diagnostic.ts";
 import type { Place } from "../course/types.ts";
 import type { Finding, Path } from "../course/schema/finding.ts";
@@ -79,7 +79,9 @@ export function parseYaml(source: SourceText, start = 0, end = source.text.lengt
   try {
     document = whole ? parse(text) : parseQuickly(text);
     const problems = [
-      ...[...document.errors, ...document.warnings].map((error) => say(error.pos[0], "yaml", yamlMessage(error.code, error.message))),
+      ...firstOfLine(text, [...document.errors, ...document.warnings]).map((error) => say(error.pos[0], "yaml", yamlMessage(error.code, error.message))),
+      ...looseAliases(document).map(({ name, offset }) =>
+        say(offset, "yaml", `There is no &${name} for the alias *${name} to stand for. Put the text in quotes if no alias is meant.`)),
       ...doubledFields(document).map(({ name, offset }) =>
         say(offset, "doubled-field", `The field ${JSON.stringify(name)} is written twice in this group. Keep one of them.`)),
     ];
@@ -104,6 +106,26 @@ export function parseYaml(source: SourceText, start = 0, end = source.text.lengt
       toDiagnostic: ({ path, at, severity, rule, message }) => ({ ...placeOf(path, at), severity, rule, message }),
     },
   };
+}
+
+/** Once a parser stumbles, it stumbles again over the rest of the line. */
+function firstOfLine(text: string, errors: readonly YAMLError[]): YAMLError[] {
+  const lines = new Set<number>();
+  return [...errors].sort((a, b) => a.pos[0] - b.pos[0]).filter(({ pos: [offset] }) => {
+    const start = text.lastIndexOf("\n", Math.max(0, offset - 1));
+    return !lines.has(start) && lines.add(start);
+  });
+}
+
+function looseAliases(document: Document.Parsed): { name: string; offset: number }[] {
+  const loose: { name: string; offset: number }[] = [];
+  const anchors = new Set<string>();
+  // In document order: an anchor must be set before its alias.
+  visit(document, (_, node) => {
+    if (isAlias(node) && !anchors.has(node.source)) loose.push({ name: node.source, offset: node.range?.[0] ?? 0 });
+    else if (isNode(node) && "anchor" in node && node.anchor) anchors.add(node.anchor);
+  });
+  return loose;
 }
 
 function doubledFields(document: Document.Parsed): { name: string; offset: number }[] {

@@ -27,6 +27,9 @@ export function setCurrentGuide(guide: Guide | undefined): void {
   holder[KEY] = guide;
 }
 
+/** The guide somebody has put in place already, if any. */
+export const loadedGuide = (): Guide | undefined => holder[KEY];
+
 /** @throws Error when nobody has loaded a guide: pages are rendered through the integration in astro.config.mjs. */
 export function currentGuide(): Guide {
   const guide = holder[KEY];

@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
 import { writeRecord } from "./build-record.ts";
 import { ContentError } from "./content-error.ts";
-import { currentGuide, setCurrentGuide } from "./guide.ts";
+import { currentGuide, loadedGuide, setCurrentGuide } from "./guide.ts";
 import { loadGuide } from "./load.ts";
 import { builtPages, pageFaults } from "./page-check.ts";
 import { reportLines, summary } from "./report.ts";
@@ -40,6 +40,8 @@ export default function marram(): AstroIntegration {
         base = tidyBase(config.base);
         content = resolve(fileURLToPath(config.root), process.env[CONTENT_VARIABLE] ?? "content");
         if (command === "preview") return;
+        // Our build command reads the content before it starts Astro.
+        if (command === "build" && loadedGuide()?.contentFolder === content) return;
         const { guide, diagnostics } = await loadGuide(content);
         for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);
         if (command === "dev") for (const file of await filesBelow(content)) addWatchFile(file);

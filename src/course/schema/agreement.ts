@@ -3,6 +3,7 @@
  * marker and a card length for each tee, one id for one feature.
  */
 import type { WrittenFeature } from "./features.ts";
+import { SLUG } from "./fields.ts";
 import { errorAt, warningAt, type Finding, type Path } from "./finding.ts";
 import type { HoleFile } from "./hole.ts";
 import { valueAt } from "./issues.ts";
@@ -15,8 +16,12 @@ export interface HoleContext {
   readonly sharedIds: ReadonlySet<string>;
 }
 
-/** One line of play and one green, and tee markers that agree with the card. */
-export function checkHoleFeatures(written: readonly WrittenFeature[], card: HoleFile["card"] | undefined, { teeIds, sharedIds }: HoleContext): Finding[] {
+/**
+ * One line of play and one green, and tee markers that agree with the card.
+ *
+ * @param card the tee sets on the card; undefined where there is no card to speak of.
+ */
+export function checkHoleFeatures(written: readonly WrittenFeature[], card: readonly string[] | undefined, { teeIds, sharedIds }: HoleContext): Finding[] {
   const findings: Finding[] = [];
   const featuresPath: Path = ["features"];
   for (const [golf, what, write] of [
@@ -51,7 +56,7 @@ export function doubledIds(written: readonly WrittenFeature[]): Finding[] {
   return findings;
 }
 
-function checkMarkers(written: readonly WrittenFeature[], card: HoleFile["card"] | undefined, teeIds: readonly string[] | undefined): Finding[] {
+function checkMarkers(written: readonly WrittenFeature[], card: readonly string[] | undefined, teeIds: readonly string[] | undefined): Finding[] {
   const findings: Finding[] = [];
   const unknown = (id: string): string => `There is no tee set ${JSON.stringify(id)} in course.yaml. ${insteadOf(id, teeIds ?? [])}`;
   const markers = new Set<string>();
@@ -64,18 +69,18 @@ function checkMarkers(written: readonly WrittenFeature[], card: HoleFile["card"]
     }
     if (!isPoint) continue;
     if (markers.has(tee)) findings.push(errorAt(teePath, "tee-marker-doubled", `${id ?? "A marker"} is a second marker of the ${tee} tees: expected one. Remove one of them.`));
-    else if (card !== undefined && !Object.hasOwn(card, tee)) {
+    else if (card !== undefined && !card.includes(tee)) {
       findings.push(errorAt(teePath, "tee-without-card", `The ${tee} tees have a marker but no length on the card. Write card: { ${tee}: 371 } with the length in yards, or remove the marker.`));
     }
     markers.add(tee);
   }
-  for (const tee of Object.keys(card ?? {})) {
+  for (const tee of card ?? []) {
     if (teeIds !== undefined && !teeIds.includes(tee)) findings.push(errorAt(["card", tee], "tee-unknown", unknown(tee), "key"));
     else if (!markers.has(tee)) {
       findings.push(errorAt(["card", tee], "card-without-tee", `The card has a length for the ${tee} tees, but the hole has no marker for them. Write - { type: Feature, id: tee-${tee}, properties: { golf: tee, tee: ${tee} }, geometry: { type: Point, ... } }, or take ${tee} off the card.`, "key"));
     }
   }
-  if (card !== undefined && Object.keys(card).length === 0) {
+  if (card !== undefined && card.length === 0) {
     findings.push(errorAt(["card"], "card-empty", "The card is empty: expected a length for each tee set the hole is played from. Write card: { yellow: 371 }."));
   }
   return findings;
@@ -119,6 +124,15 @@ export function writtenTees(data: unknown): WrittenTees {
   };
 }
 
+/**
+ * The ids that holes may name; undefined when one of them is wrong, since every hole would
+ * then be told of a mistake that is not its own.
+ */
+export function usableTeeIds({ ids }: WrittenTees): readonly string[] | undefined {
+  const known = ids?.filter((id) => id !== undefined && SLUG.test(id)) as string[] | undefined;
+  return known !== undefined && known.length > 0 && known.length === ids?.length && new Set(known).size === known.length ? known : undefined;
+}
+
 /** Tee sets against each other and the default. */
 export function checkTeeSets({ ids, genders, defaultTee }: WrittenTees): Finding[] {
   const findings: Finding[] = [];
@@ -132,7 +146,7 @@ export function checkTeeSets({ ids, genders, defaultTee }: WrittenTees): Finding
     });
   });
   const known = ids.filter((id) => id !== undefined);
-  if (typeof defaultTee === "string" && !known.includes(defaultTee)) findings.push(errorAt(["defaultTee"], "tee-unknown", `defaultTee: there is no tee set ${JSON.stringify(defaultTee)} below tees. ${insteadOf(defaultTee, known)}`));
+  if (typeof defaultTee === "string" && known.length > 0 && !known.includes(defaultTee)) findings.push(errorAt(["defaultTee"], "tee-unknown", `defaultTee: there is no tee set ${JSON.stringify(defaultTee)} below tees. ${insteadOf(defaultTee, known)}`));
   return findings;
 }
 
@@ -140,6 +154,8 @@ export function checkTeeSets({ ids, genders, defaultTee }: WrittenTees): Finding
 export interface NumberedHole {
   readonly file: string;
   readonly number: number;
+  /** Whether the file's name agrees, or has been told already that it does not. */
+  readonly named: boolean;
   readonly strokeIndex: HoleFile["strokeIndex"] | undefined;
 }
 
@@ -159,9 +175,11 @@ export function checkRound(holes: readonly NumberedHole[], courseFile: string, c
   const byNumber = new Map<number, NumberedHole>();
   for (const hole of holes) {
     const first = byNumber.get(hole.number);
+    if (!hole.named) continue;
     if (first) inFile(hole.file, errorAt(["hole"], "hole-doubled", `Hole ${hole.number} is already in ${first.file}. Write the number of this hole, or remove one of the files.`));
     else byNumber.set(hole.number, hole);
   }
+  if (findings.length > 0 || holes.some(({ named }) => !named)) return findings;
   const most = Math.max(0, ...byNumber.keys());
   const missing = Array.from({ length: most }, (_, i) => i + 1).filter((n) => !byNumber.has(n));
   if (complete && missing.length > 0) {
@@ -193,7 +211,7 @@ function checkStrokeIndexes(holes: readonly NumberedHole[], most: number): Cours
         if (!said.has(key)) findings.push({ file, ...errorAt(path, rule, message) });
         said.add(key);
       };
-      if (value > most) say("stroke-index-range", `strokeIndex is ${value}${whose} on a course of ${count(most, "hole")}: expected 1 to ${most}, each once.`);
+      if (value > most) say("stroke-index-range", `strokeIndex is ${value}${whose} on a course of ${count(most, "hole")}: expected 1 to ${most}, each once.${freeIndexes(holes, gender, most)}`);
       else if (first) say("stroke-index-doubled", `strokeIndex ${value}${whose} is already that of hole ${first.number} (${first.file}): expected 1 to ${most}, each once.${freeIndexes(holes, gender, most)}`);
       else taken.set(value, hole);
     }

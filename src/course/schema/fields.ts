@@ -11,6 +11,9 @@ export const SLUG = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 // eslint-disable-next-line no-control-regex
 const ONE_LINE = /^[^\u0000-\u001f\u007f]*\S[^\u0000-\u001f\u007f]*$/;
 
+/** Stands for the field's name in what to write, where one schema serves many fields. */
+export const FIELD = "{field}";
+
 /** The message of a field: what it expects and what to type. */
 export const expects = (expected: string, write: string): { error: () => string } => ({
   error: () => `expected ${expected}. Write ${write}.`,

@@ -136,7 +136,7 @@ const samePlace = (a: Position, b: Position): boolean => a[0] === b[0] && a[1] =
 function checkLine(positions: readonly Position[], indices: readonly number[], check: Check): void {
   const where = indices.length === 0 ? "the line" : check.where(indices);
   if (positions.length < 2) {
-    check.say(indices, "line-length", `${where} has 1 position, a line needs at least two.`);
+    check.say(indices, "line-length", `${where} has 1 position, a line needs at least two. Write where it ends.`);
     return;
   }
   if (positions.every((p) => samePlace(p, positions[0]!))) {

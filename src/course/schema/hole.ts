@@ -1,6 +1,6 @@
 /** What the front matter of a hole page may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, fileName, group, line, wholeNumber, wholeNumberPerGender } from "./fields.ts";
+import { expects, FIELD, fileName, group, line, wholeNumber, wholeNumberPerGender } from "./fields.ts";
 
 /** The longest card; a course of eighteen holes is the most a folder may hold. */
 export const MOST_HOLES = 18;
@@ -23,7 +23,7 @@ export const holeSchema = group(
     strokeIndex: wholeNumberPerGender(1, MOST_HOLES, "strokeIndex", 5),
     card: z.record(
       z.string(),
-      wholeNumber(20, 1200, "the length on the printed card in whole yards", "yellow: 371"),
+      wholeNumber(20, 1200, "the length on the printed card in whole yards", `${FIELD}: 371`),
       expects("the printed card: a length in yards for each tee set", "card: { white: 392, yellow: 371 }"),
     ),
     photos: z

@@ -1,6 +1,8 @@
 /** Zod's issues as findings: one for each place at fault, in the words of our fields. */
 import type * as z from "zod";
 import { errorAt, type Finding, type Path } from "./finding.ts";
+import { nearestNames } from "./nearest.ts";
+import { FIELD } from "./fields.ts";
 import { insteadOf, shown } from "./wording.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -32,7 +34,8 @@ function* flatten(data: unknown, issues: readonly Issue[], prefix: Path): Genera
     if (issue.code === "unrecognized_keys") {
       const names = issue.message.split("\n");
       for (const key of issue.keys) {
-        yield errorAt([...path, key], "unknown-field", `There is no field ${JSON.stringify(key)} here. ${insteadOf(key, names)}`, "key");
+        if (key === "<<") yield errorAt([...path, key], "unknown-field", "YAML's merge key << is not used here. Write the fields out.", "key");
+        else yield errorAt([...path, key], "unknown-field", `There is no field ${JSON.stringify(key)} here. ${insteadOf(key, names)}`, "key");
       }
       continue;
     }
@@ -46,18 +49,35 @@ function* flatten(data: unknown, issues: readonly Issue[], prefix: Path): Genera
     }
     const value = valueAt(data, path);
     const name = fieldName(path);
-    yield errorAt(path, value === undefined ? "missing-field" : "wrong-value", `${name} is ${shown(value)}: ${issue.message}`);
+    if (issue.code === "invalid_type" && issue.expected === "string" && (typeof value === "number" || typeof value === "boolean")) {
+      yield errorAt(path, "wrong-value", `${name} is ${value}, which is no text to YAML: expected a text. Write ${name}: "${value}".`);
+      continue;
+    }
+    const found = typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value)) ? `the text ${shown(value)}` : shown(value);
+    const message = issue.message.replaceAll(FIELD, name);
+    yield errorAt(path, value === undefined ? "missing-field" : "wrong-value", `${name} is ${found}: ${message}`);
   }
 }
 
 const isGroup = (value: unknown): boolean => value !== null && typeof value === "object" && !Array.isArray(value);
 
-/** One finding for each place a schema refused; several complaints about one value are one mistake. */
+/**
+ * One finding for each place a schema refused; several complaints about one value are one
+ * mistake, and so is a misspelt field that leaves the right one missing.
+ */
 export function findingsFromIssues(data: unknown, issues: readonly Issue[]): Finding[] {
   const seen = new Map<string, Finding>();
   for (const finding of flatten(data, issues, [])) {
     const key = JSON.stringify(finding.path);
     if (!seen.has(key)) seen.set(key, finding);
   }
-  return [...seen.values()];
+  const findings = [...seen.values()];
+  const strangers = findings.filter(({ rule }) => rule === "unknown-field");
+  return findings.filter(({ rule, path }) => {
+    if (rule !== "missing-field") return true;
+    const group = JSON.stringify(path.slice(0, -1));
+    const name = String(path[path.length - 1]);
+    return !strangers.some((other) =>
+      JSON.stringify(other.path.slice(0, -1)) === group && nearestNames(String(other.path[other.path.length - 1]), [name]).length > 0);
+  });
 }

@@ -84,7 +84,7 @@ export function checkVocabulary(tags: Tags, type: GeometryType | undefined, path
     } else if (type !== undefined) {
       const fitting = GOLF_GEOMETRY[golf] ?? [];
       if (!fitting.includes(type)) {
-        findings.push(errorAt(at("golf"), "golf-geometry", `${name}: golf: ${golf} is drawn as a ${type}: expected a ${oneOf(fitting)}.`));
+        findings.push(errorAt(at("golf"), "golf-geometry", `${name}: golf: ${golf} is drawn as a ${type}: expected a ${oneOf(fitting)}. Change its geometry, or write another tag.`));
       }
     }
   }
