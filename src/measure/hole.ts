@@ -50,7 +50,9 @@ export function measureHole(
   const neighbourhood = grow(boxAround([...drawn, ...green.flat()]), NEIGHBOURHOOD_METRES);
   const placed = new Map(own);
   for (const [id, one] of shared) {
-    if (overlaps(boxAround(pointsOf(one.shape)), neighbourhood) && !placed.has(id)) placed.set(id, one);
+    // A landmark is aimed at from further off than any ball flies.
+    const near = one.feature.kind === "landmark" || overlaps(boxAround(pointsOf(one.shape)), neighbourhood);
+    if (near && !placed.has(id)) placed.set(id, one);
   }
 
   const heightAt = (point: Point, written: number | undefined): number | undefined =>
