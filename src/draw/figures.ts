@@ -10,6 +10,7 @@ import { directionAt, locate, pointAt, type Line } from "../geo/line.ts";
 import { distanceMetres, rightOf } from "../geo/vector.ts";
 import type { HazardFigures, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { inBox } from "./clip.ts";
+import { evenly } from "./curves.ts";
 import { around, type LabelPlacer } from "./labels.ts";
 import { blockSize, setBlock, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
@@ -157,6 +158,17 @@ export function drawTeeFigures(
     else unplaced.push(`arc ${value}`);
   }
 
+  // A bend's ring carries how far it is along the line.
+  if (c.keep.bendFigures) {
+    for (const { point, stationMetres } of tee.bends) {
+      const text: TextLine = { text: whole(stationMetres, unit), mark: "figure", size: c.text.arc, weight: "heavy" };
+      const { width, height } = blockSize([text]);
+      const placed = placer.place({ width, height, limit: 30, candidates: around(sheet.toSheet(point), width, height, [6.5, 12], 0.6, ([ux]) => 2 - 2 * Math.abs(ux)) });
+      if (placed) lettering += setBlock([text], placed.at, paint, c.text.halo);
+      else unplaced.push(`bend ${text.text}`);
+    }
+  }
+
   // Hazards in play: nearest edge and safe carry, dotted on the ground and joined to their figures.
   const chosen = hazardsInPlay(tee, hole);
   chosen.forEach((hazard, rank) => {
@@ -173,14 +185,17 @@ export function drawTeeFigures(
       { text: figure, mark: "figure", size: c.text.figure, weight: "heavy" },
     ];
     const { width, height } = blockSize(lines);
-    const inside = inBox(carry, sheet.map);
-    const anchor: Point = inside ? [(reach[0] + carry[0]) / 2, (reach[1] + carry[1]) / 2] : reach;
+    const span = Math.hypot(carry[0] - reach[0], carry[1] - reach[1]);
+    // Reach and carry of a small hazard are two ends of one bar; of a wide water each stands alone.
+    const inside = inBox(carry, sheet.map) && span > 3;
+    const barred = inside && span < 46 * c.drawing;
+    const anchor: Point = barred ? [(reach[0] + carry[0]) / 2, (reach[1] + carry[1]) / 2] : reach;
     const outward = outwardOf(context, hazard, tee.line);
     const placed = placer.place({
       width,
       height,
       leaderTo: anchor,
-      limit: 140,
+      limit: 70,
       candidates: around(anchor, width, height, [9, 16, 24, 34, 46, 60, 76, 94].map((d) => d * Math.sqrt(c.drawing)), 0.5, ([ux, uy]) => 9 - 9 * (ux * outward[0] + uy * outward[1])),
     });
     if (!placed) {
@@ -190,8 +205,9 @@ export function drawTeeFigures(
     if (placed.leader) {
       marks += element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath(placed.leader, false) });
     }
+    if (barred) marks += element("path", { ...paint("leader"), "stroke-width": c.medium, d: polyPath([reach, carry], false) });
     marks += spot(reach, 1.9 * Math.sqrt(c.drawing), context, "spot");
-    if (inside && hazard.carryMetres - hazard.reachMetres > 3) marks += spot(carry, 1.9 * Math.sqrt(c.drawing), context, "spot-full");
+    if (inside) marks += spot(carry, 1.9 * Math.sqrt(c.drawing), context, "spot-full");
     lettering += setBlock(lines, placed.at, paint, c.text.halo);
   });
   return { svg: marks + lettering, unplaced };
@@ -234,9 +250,10 @@ export function leftPoints(tee: TeeFigures, unit: LengthUnit): { value: number; 
   return result;
 }
 
-/** Figures that hold for every tee set: ticks of what is left, and the green's depth. */
+/** Figures that hold for every tee set: ticks of what is left, the green's depth, and each tee's own length. */
 export function drawUnitFigures(
   context: PlateContext,
+  hole: MeasuredHole,
   tee: TeeFigures,
   unit: LengthUnit,
   placer: LabelPlacer,
@@ -285,6 +302,30 @@ export function drawUnitFigures(
     marks += depth.marks;
     lettering += depth.lettering;
   }
+  if (c.keep.teeNames) {
+    for (const each of hole.tees) {
+      const at = sheet.toSheet(each.marker);
+      const text: TextLine = { text: `${each.tee.name} ${whole(each.lengthMetres, unit)}`, mark: "name", size: c.text.note, weight: "regular" };
+      const { width, height } = blockSize([text]);
+      const candidates = [18, 30, 44, 60].flatMap((gap) =>
+        ([1, -1] as const).flatMap((side) =>
+          [0, -9, 9, -18, 18].map((dy) => ({ at: [at[0] + side * (gap + width / 2), at[1] + dy] as Point, cost: gap * 0.3 + Math.abs(dy) * 0.12 + (side === 1 ? 0 : 1) })),
+        ),
+      );
+      const placed = placer.place({ width, height, candidates, leaderTo: at, limit: 60 });
+      if (!placed) {
+        unplaced.push(text.text);
+        continue;
+      }
+      if (placed.leader) {
+        const [from, to] = placed.leader;
+        const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
+        const stop: Point = [to[0] + ((from[0] - to[0]) / size) * 7, to[1] + ((from[1] - to[1]) / size) * 7];
+        marks += element("path", { ...paint("leader"), "stroke-width": c.hair, d: polyPath([from, stop], false) });
+      }
+      lettering += setBlock([text], placed.at, paint, c.text.halo);
+    }
+  }
   return { svg: marks + lettering, unplaced };
 }
 
@@ -296,7 +337,7 @@ function pill([minX, minY, maxX, maxY]: Box, { paint, composition: c }: PlateCon
 
 /** A dimension line beside the green, front edge to back edge. */
 function drawDepth(
-  { sheet, composition: c, paint }: PlateContext,
+  { sheet, composition: c, paint, cover }: PlateContext,
   tee: TeeFigures,
   unit: LengthUnit,
   placer: LabelPlacer,
@@ -316,9 +357,13 @@ function drawDepth(
     const [a, b] = [shift(front), shift(back)];
     return { a, b, ux, uy, at: [(a[0] + b[0]) / 2 + ux * (4 + width / 2), (a[1] + b[1]) / 2 + uy * (4 + height / 2)] as Point };
   });
-  const placed = placer.place({ width, height, candidates: options.map(({ at }, i) => ({ at, cost: i * 3 })), limit: 120 });
+  // The bar itself must lie on clear ground: sand or water under it would be misread as measured.
+  const clear = options.filter(({ a, b }) => evenly([a, b], 4, false).every((p) => !["bunker", "water", "green", "built"].includes(cover.at(p))));
+  const placed = placer.place({ width, height, candidates: clear.map(({ at }) => ({ at, cost: at === options[0]!.at ? 0 : 3 })), limit: 120 });
   if (!placed) return { marks: "", lettering: "" };
-  const { a, b, ux, uy } = options.find(({ at }) => at === placed.at)!;
+  const bar = clear.find(({ at }) => at === placed.at)!;
+  placer.block([Math.min(bar.a[0], bar.b[0]) - 3, Math.min(bar.a[1], bar.b[1]), Math.max(bar.a[0], bar.b[0]) + 3, Math.max(bar.a[1], bar.b[1])]);
+  const { a, b, ux, uy } = bar;
   const serif = (p: Point): string => polyPath([[p[0] - ux * 3, p[1] - uy * 3], [p[0] + ux * 3, p[1] + uy * 3]], false);
   return {
     marks: element("path", { ...paint("tick"), "stroke-width": c.fine, d: polyPath([a, b], false) + serif(a) + serif(b) }),

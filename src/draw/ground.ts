@@ -20,7 +20,11 @@ export function drawCover({ scene, paint, composition: c, sheet, cover }: PlateC
   const { map } = sheet;
   let out = element("rect", { ...paint("ground"), x: map[0], y: map[1], width: map[2] - map[0], height: map[3] - map[1] });
   const tint = (mark: "rough" | "heath" | "scrub" | "wood" | "strand", areas: readonly SceneArea[]): void => {
-    if (areas.length > 0) out += element("path", { ...paint(mark), "fill-rule": "evenodd", d: areaPath(areas) });
+    if (areas.length === 0) return;
+    // Ground has no edge: the tint runs out in two steps.
+    const d = areaPath(areas);
+    out += element("path", { ...paint(mark), "fill-rule": "evenodd", "stroke-width": 7 * c.drawing, "stroke-linejoin": "round", opacity: 0.35, d });
+    out += element("path", { ...paint(mark), "fill-rule": "evenodd", opacity: 0.8, d });
   };
   tint("rough", scene.areas("rough", "grassland"));
   tint("heath", scene.areas("heath"));
@@ -46,7 +50,7 @@ const stipple = (points: readonly Point[], size: number, paint: PlateContext["pa
 
 /** Streams as ribbons on the sheet, widening with the water. */
 export function streamRibbons({ scene, composition, px }: PlateContext): Point[][] {
-  return scene.lines("stream").map(({ feature, line }) =>
+  return scene.streams.map(({ feature, line }) =>
     ribbon(line, Math.max(2.2 * composition.drawing, px(feature.widthMetres ?? 2)), composition.knots),
   );
 }
@@ -61,7 +65,7 @@ export function drawWater(context: PlateContext): string {
   const id = context.id("water");
   let out =
     // The shore's inner half is hidden by the fill, so waters that meet have no line between them.
-    element("use", { ...paint("shore"), href: `#${id}`, "stroke-width": c.medium * 2 }) +
+    element("use", { ...paint("shore"), href: `#${id}`, "stroke-width": c.fine * 2.4 }) +
     element("use", { ...paint("sea"), href: `#${id}`, "fill-rule": "evenodd" });
   const shade = [
     ...scene.water.flatMap(({ rings }) => rings.flatMap((ring, i) => (i === 0 ? crescents(ring, LIGHT, 5 * c.drawing) : []))),

@@ -23,8 +23,8 @@ const isWood = (cover: Cover): boolean => cover === "wood";
 export function drawGrowth(context: PlateContext, keepOff: readonly Box[], fromPlay: (point: Point) => number): string {
   const { sheet, scene, cover, composition: c, paint, id, px } = context;
   const free = (p: Point): boolean => !keepOff.some((box) => inBox([p[0], p[1] - 2], box));
-  const near = px(22);
-  const far = px(62);
+  const near = px(18);
+  const far = px(50);
   const grass = strew(sheet, c.tuftSpacing, 11, (p) => {
     if (!cover.clear([p[0], p[1] - 2.5 * c.drawing], 5 * c.drawing, isGrass)) return 0;
     const depth = Math.max(0, Math.min(1, (fromPlay(p) - near) / (far - near)));
@@ -95,7 +95,7 @@ export function drawHachures({ scene, paint, composition: c, px, cover }: PlateC
         const foot: Point = [p[0] + down[0] * length, p[1] + down[1] * length];
         const ground = cover.at(foot);
         if (ground === "green" || ground === "tee" || ground === "bunker" || ground === "built") continue;
-        strokes.push(hachure(p, down, length * ends * wobble * (0.7 + 0.5 * shade), strength * (0.5 + 1.1 * shade)));
+        strokes.push(hachure(p, down, length * ends * wobble * (0.5 + 0.75 * shade), strength * (0.35 + 1.25 * shade)));
       }
     });
   };

@@ -90,7 +90,8 @@ export class LabelPlacer {
       if (this.boxes.some((other) => overlaps(other, box))) continue;
       if (this.leaders.some(([a, b]) => crossesBox(a, b, box))) continue;
       const leader = leaderTo ? leaderFrom(box, leaderTo) : undefined;
-      if (leader && this.boxes.some((other) => crossesBox(leader[0], leader[1], other))) continue;
+      // A leader may run out of the very mark it points at, so boxes around its foot do not count.
+      if (leader && this.boxes.some((other) => crossesBox(leader[0], leader[1], other) && !holds(other, leader[1]))) continue;
       if (leader && this.leaders.some(([a, b]) => crosses(a, b, leader[0], leader[1]))) continue;
       const under = this.groundCost(box, only);
       if (under === undefined) continue;
@@ -139,6 +140,8 @@ export function crossesBox(a: Point, b: Point, [minX, minY, maxX, maxY]: Box): b
   }
   return from <= to;
 }
+
+const holds = ([minX, minY, maxX, maxY]: Box, [x, y]: Point): boolean => x >= minX && x <= maxX && y >= minY && y <= maxY;
 
 function crosses(a: Point, b: Point, c: Point, d: Point): boolean {
   const side = (p: Point, q: Point, r: Point): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);

@@ -144,7 +144,7 @@ export function drawNames(
     });
     if (!done) continue;
   }
-  for (const { feature, line } of scene.lines("stream")) {
+  for (const { feature, line } of scene.streams) {
     const name = feature.name;
     if (!name || led.has(feature.id) || said.has(name)) continue;
     said.add(name);
@@ -152,11 +152,11 @@ export function drawNames(
     const { width, height } = blockSize([text]);
     put(text, evenly(line, 24, false).flatMap((p) => around(p, width, height, [5, 10], 0.5)), 90);
   }
-  const bounds = scene.lines("out-of-bounds");
+  const bounds = scene.lines("out-of-bounds").filter(({ line }) => line.some((p) => inBox(p, sheet.map)));
   if (bounds.length > 0) {
     const text: TextLine = { text: bounds[0]!.feature.name ?? words.outOfBounds, mark: "note", size: c.text.note, weight: "regular", italic: true };
     const { width, height } = blockSize([text]);
-    put(text, bounds.flatMap(({ line }) => evenly(line, 30, false).flatMap((p) => around(p, width, height, [9, 15], 0.8))), 80);
+    put(text, bounds.flatMap(({ line }) => evenly(line, 30, false).filter((p) => inBox(p, sheet.map)).flatMap((p) => around(p, width, height, [9, 15], 0.8))), 80);
   }
   if (c.keep.groundNames) {
     for (const { feature, rings } of scene.areas("scrub", "wood", "heath", "sand", "rock", "grassland", "building")) {

@@ -97,21 +97,20 @@ export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
     const [x, y] = sheet.toSheet(bend.point);
     placer.block([x - 6, y - 6, x + 6, y + 6]);
   }
-  for (let i = 0; i < hole.tees.length; i++) placer.avoid(hole.tees[i]!.line.points.map(sheet.toSheet), i === 0 ? 16 : 3);
+  for (let i = 0; i < hole.tees.length; i++) placer.avoid(hole.tees[i]!.line.points.map(sheet.toSheet), i === 0 ? 60 : 6);
   const landmarks = drawLandmarks(context, hole, first, placer);
   const north = placeNorth(context, placer, flagAt);
 
   const units = composition.keep.everyTee ? UNITS : [options.unit];
   const branches = units.map((unit) => {
     const placerOfUnit = placer.branch();
-    return { unit, placer: placerOfUnit, figures: drawUnitFigures(context, first, unit, placerOfUnit) };
+    return { unit, placer: placerOfUnit, figures: drawUnitFigures(context, hole, first, unit, placerOfUnit) };
   });
   const tees = composition.keep.everyTee ? hole.tees : [first];
   const led = new Set(tees.flatMap((tee) => hazardsInPlay(tee, hole).slice(0, composition.leaders).map(({ id }) => id)));
   // Names must suit every unit's figures, so they are placed against all of them.
   const namesPlacer = placer.branch();
   for (const branch of branches) for (const box of branch.placer.taken) namesPlacer.block(box);
-  const arcsReserve = placer.taken.length;
   const names: NamesDrawn = drawNames(context, hole, led, words, namesPlacer);
 
   const unplaced: string[] = [...landmarks.unplaced, ...names.unplaced];
@@ -119,7 +118,6 @@ export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
   const groups: string[] = [];
   for (const { unit, placer: unitPlacer, figures } of branches) {
     const shownUnit = unit === options.unit;
-    groups.push(group("plate-unit", { "data-unit": unit }, shownUnit, figures.svg));
     for (const tee of tees) {
       const shown = shownUnit && tee === first;
       const own = unitPlacer.branch();
@@ -128,9 +126,11 @@ export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
       groups.push(group("plate-tee", { "data-tee": tee.tee.id, "data-unit": unit }, shown, drawn.svg));
       if (shown) {
         unplaced.push(...figures.unplaced, ...drawn.unplaced);
-        labelBoxes = own.taken.slice(arcsReserve > 0 ? 0 : 0);
+        labelBoxes = own.taken;
       }
     }
+    // Over the arcs: a boxed figure breaks the arc behind it.
+    groups.push(group("plate-unit", { "data-unit": unit }, shownUnit, figures.svg));
   }
 
   const lines = tees
@@ -141,9 +141,9 @@ export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
   const window = element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }));
   const map =
     drawCover(context) +
-    drawRelief(context, options.ground) +
     drawWater(context) +
     drawFairways(context, lineOnSheet) +
+    drawRelief(context, options.ground) +
     drawContours(context, options.ground, placer.taken) +
     drawScarps(context, options.ground) +
     drawHachures(context) +
@@ -229,7 +229,7 @@ function layCover(context: PlateContext, plates: readonly (readonly Point[])[]):
   }
   for (const { rings } of scene.areas("bunker")) cover.fill(rings, "bunker");
   for (const { feature, line } of scene.lines("road", "path")) cover.stroke(line, px(feature.widthMetres ?? (feature.kind === "road" ? 5 : 2)) + 3, "built");
-  for (const { line } of scene.lines("wall", "fence", "hedge")) cover.stroke(line, 5, "built");
+  for (const { line } of (["wall", "fence", "hedge"] as const).flatMap(scene.barriers)) cover.stroke(line, 5, "built");
   for (const { rings } of scene.areas("building")) cover.fill(rings, "built");
 }
 
@@ -283,8 +283,8 @@ function placeNorth({ sheet, composition }: PlateContext, placer: LabelPlacer, f
   }
   const side = flagAt[0] > (minX + maxX) / 2 ? minX : maxX;
   return placer.place({
-    width: reach * 2 - 4,
-    height: reach * 2 - 4,
+    width: reach * 2 - 8,
+    height: reach * 2 - 8,
     candidates: places.map((at) => ({ at, cost: ((at[1] - minY) / (maxY - minY)) * 30 + Math.abs(at[0] - side) * 0.02 })),
   })?.at;
 }

@@ -19,10 +19,13 @@ export interface PlateGround {
   readonly intervalMetres?: number;
   /** Closer contours on the green itself, every quarter metre. */
   readonly greenContours?: readonly Contour[];
-  /** Relief as a picture: an address on the site, and the corners of what it shows in the plane. */
+  /**
+   * Relief as a mostly clear picture (shade and light with alpha, so it lies over any theme):
+   * an address on the site or a `data:` address, and the plane positions of its upper left,
+   * upper right and lower left corner; it may be turned against the sheet.
+   */
   readonly relief?: {
     readonly href: string;
-    /** Plane positions of the picture's upper left, upper right and lower left corner: it may be turned. */
     readonly upperLeft: Point;
     readonly upperRight: Point;
     readonly lowerLeft: Point;
@@ -35,13 +38,16 @@ export function drawRelief({ sheet }: PlateContext, ground: PlateGround | undefi
   if (!ground?.relief) return "";
   const { href, upperLeft, upperRight, lowerLeft } = ground.relief;
   const [o, r, d] = [upperLeft, upperRight, lowerLeft].map(sheet.toSheet) as [Point, Point, Point];
-  // A unit square laid on the three corners: the picture may be turned, never skewed by the sheet.
-  const matrix = [r[0] - o[0], r[1] - o[1], d[0] - o[0], d[1] - o[1], o[0], o[1]].map((n) => String(Math.round(n * 100) / 100)).join(" ");
-  return element("image", { class: "plate-relief", href, width: 1, height: 1, preserveAspectRatio: "none", opacity: 0.55, transform: `matrix(${matrix})` });
+  // Drawn as a square of 100 and laid on its corners: pictures a unit wide are blurred by some renderers.
+  const side = 100;
+  const matrix = [(r[0] - o[0]) / side, (r[1] - o[1]) / side, (d[0] - o[0]) / side, (d[1] - o[1]) / side]
+    .map((n) => String(Math.round(n * 1e4) / 1e4))
+    .concat(num(o[0]), num(o[1]));
+  return element("image", { class: "plate-relief", href, width: side, height: side, preserveAspectRatio: "none", transform: `matrix(${matrix.join(" ")})` });
 }
 
 /** Contours hair-thin, each fifth stronger and numbered where there is room. */
-export function drawContours({ sheet, scene, composition: c, paint }: PlateContext, ground: PlateGround | undefined, keepOff: readonly Box[]): string {
+export function drawContours({ sheet, scene, composition: c, paint, cover }: PlateContext, ground: PlateGround | undefined, keepOff: readonly Box[]): string {
   if (!ground?.contours) return "";
   const interval = ground.intervalMetres ?? 1;
   const plain: string[] = [];
@@ -50,9 +56,9 @@ export function drawContours({ sheet, scene, composition: c, paint }: PlateConte
   const numbered: Point[] = [];
   for (const { heightMetres, points } of ground.contours) {
     const strong = Math.round(heightMetres / interval) % 5 === 0;
-    for (const piece of clipLine(points.map(sheet.toSheet), scene.box)) {
-      const knots = evenly(piece, c.knots * 1.6, false);
-      if (knots.length < 3) continue;
+    const onSheet = evenly(points.map(sheet.toSheet), c.knots * 2.4, false);
+    for (const knots of clipLine(onSheet, scene.box).flatMap((piece) => dryParts(piece, cover))) {
+      if (knots.length < 4) continue;
       (strong ? index : plain).push(smoothPath(knots, false));
       if (!strong || knots.length < 8) continue;
       for (let i = 4; i < knots.length - 4; i += 3) {
@@ -79,6 +85,16 @@ export function drawContours({ sheet, scene, composition: c, paint }: PlateConte
     (index.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.fine, opacity: 0.8, d: index.join("") }) : "") +
     figures.join("")
   );
+}
+
+/** The parts of a line that do not run through water. */
+function dryParts(line: readonly Point[], cover: PlateContext["cover"]): Point[][] {
+  const parts: Point[][] = [[]];
+  for (const p of line) {
+    if (cover.at(p) !== "water") parts[parts.length - 1]!.push(p);
+    else if (parts[parts.length - 1]!.length > 0) parts.push([]);
+  }
+  return parts;
 }
 
 /** Quarter-metre contours on the green. */

@@ -30,6 +30,10 @@ export interface Scene {
   readonly areas: (...kinds: FeatureKind[]) => readonly SceneArea[];
   readonly lines: (...kinds: FeatureKind[]) => readonly SceneLine[];
   readonly points: (...kinds: FeatureKind[]) => readonly ScenePoint[];
+  /** Burns, penalty areas or not, in the direction of their water. */
+  readonly streams: readonly SceneLine[];
+  /** Walls, fences and hedges, bounds or not. */
+  readonly barriers: (kind: "wall" | "fence" | "hedge") => readonly SceneLine[];
   /** Everything that holds water: sea, ponds, and penalty areas that are water themselves. */
   readonly water: readonly SceneArea[];
   /** Penalty areas with ground inside, or with water drawn on its own: only their bounds show. */
@@ -40,6 +44,8 @@ const BLEED = 22;
 
 /** Kinds whose corners are made by hand and stay sharp. */
 const ANGULAR: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["building", "teeing-ground", "out-of-bounds", "driving-range", "course"]);
+/** Lines that bend as ground and feet do. */
+const WINDING: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["path", "road", "stream", "ridge", "cliff", "coastline", "hedge"]);
 /** Kinds drawn with closer knots, being small. */
 const SMALL: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["bunker", "green"]);
 
@@ -63,7 +69,9 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
       }
     } else if (shape.type === "lines") {
       for (const line of shape.lines) {
-        for (const piece of clipLine(line.map(sheet.toSheet), box)) lines.push({ feature, line: piece });
+        const onSheet = line.map(sheet.toSheet);
+        const drawn = WINDING.has(feature.kind) || isStream(feature) ? naturalKnots(onSheet, knots, false) : onSheet;
+        for (const piece of clipLine(drawn, box)) lines.push({ feature, line: piece });
       }
     } else {
       for (const point of shape.points) {
@@ -75,8 +83,13 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
   const of = <T extends { readonly feature: Feature }>(all: readonly T[]) =>
     (...kinds: FeatureKind[]): readonly T[] => all.filter(({ feature }) => kinds.includes(feature.kind));
   const { water, dry } = sortWater(areas, lines, box, knots);
-  return { sheet, box, areas: of(areas), lines: of(lines), points: of(points), water, dryPenaltyAreas: dry };
+  return { sheet, box, areas: of(areas), lines: of(lines), points: of(points),
+    barriers: (kind) => lines.filter(({ feature }) => feature.kind === kind || feature.tags["barrier"] === kind),
+    streams: lines.filter(({ feature }) => isStream(feature)), water, dryPenaltyAreas: dry };
 }
+
+/** A burn may be a penalty area too; its water is drawn all the same. */
+const isStream = (feature: Feature): boolean => feature.kind === "stream" || feature.tags["waterway"] !== undefined;
 
 /** A point well inside an open ring, or its first point. */
 function sample(rings: readonly (readonly Point[])[]): Point[] {
@@ -106,7 +119,7 @@ function sortWater(
 ): { water: SceneArea[]; dry: SceneArea[] } {
   const water = areas.filter(({ feature }) => feature.kind === "water");
   const dry: SceneArea[] = [];
-  const streams = lines.filter(({ feature }) => feature.kind === "stream");
+  const streams = lines.filter(({ feature }) => isStream(feature));
   for (const area of areas) {
     if (area.feature.kind !== "penalty-area-red" && area.feature.kind !== "penalty-area-yellow") continue;
     const natural = area.feature.tags["natural"];

@@ -34,7 +34,8 @@ export function drawTitleBlock(
   const layout = LAYOUTS[composition.name];
   const [minX, , maxX, maxY] = sheet.map;
   const top = maxY + (composition.name === "phone" ? 4 : 14);
-  const middle = (top + sheet.height) / 2;
+  const key = composition.keep.legend ? composition.text.note + 8 : 0;
+  const middle = (top + sheet.height - key) / 2;
   const set = (text: string, x: number, y: number, line: Omit<TextLine, "text">, anchor = "start"): string =>
     element("text", { x: num(x), y: num(y), "text-anchor": anchor, ...textAttributes({ ...line, text }, paint, 0) }, escapeXml(text));
   const small = { mark: "legend", size: layout.small, weight: "regular" } as const;
@@ -67,13 +68,13 @@ export function drawTitleBlock(
   }
   if (composition.keep.legend) {
     const y = sheet.height - (composition.name === "phone" ? 8 : 12);
-    out += drawKey(left, y, maxX - left, composition, paint, words);
+    out += drawKey(left, y, maxX - left, hole.tees.some(({ bends }) => bends.length > 0), composition, paint, words);
   }
   return out;
 }
 
 /** What arcs, boxed and dotted figures say, in one line. */
-function drawKey(x: number, y: number, room: number, composition: Composition, paint: Painter, words: PlateWords): string {
+function drawKey(x: number, y: number, room: number, bends: boolean, composition: Composition, paint: Painter, words: PlateWords): string {
   const size = composition.text.note;
   const { fine } = composition;
   const parts: { width: number; draw: (x: number) => string }[] = [
@@ -87,10 +88,16 @@ function drawKey(x: number, y: number, room: number, composition: Composition, p
         element("circle", { ...paint("spot-full"), cx: num(at + 16), cy: num(y - 3.5), r: 2, "stroke-width": fine }),
     },
   ];
-  const said = [words.legend.arcs, words.legend.left, words.legend.hazard];
+  if (bends) {
+    parts.push({
+      width: 12,
+      draw: (at) => element("circle", { ...paint("spot"), cx: num(at + 5), cy: num(y - 3.5), r: 4, "stroke-width": fine }) + element("circle", { ...paint("frame-ink"), cx: num(at + 5), cy: num(y - 3.5), r: 1.1 }),
+    });
+  }
+  const said = [words.legend.arcs, words.legend.left, words.legend.hazard, words.legend.bend].slice(0, parts.length);
   const widths = said.map((text) => textWidth(text, size));
   const total = parts.reduce((sum, { width }, i) => sum + width + 4 + widths[i]!, 0);
-  const gap = Math.max(8, Math.min(26, (room - total) / 2));
+  const gap = Math.max(5, Math.min(26, (room - total) / (parts.length - 1)));
   let at = x;
   return parts
     .map(({ width, draw }, i) => {

@@ -6,7 +6,7 @@ export interface PlateWords {
   readonly outOfBounds: string;
   readonly surveyed: (isoDate: string) => string;
   /** What the arcs, the boxed figures and the dotted figures mean. */
-  readonly legend: { readonly arcs: string; readonly left: string; readonly hazard: string };
+  readonly legend: { readonly arcs: string; readonly left: string; readonly hazard: string; readonly bend: string };
   readonly plateTitle: (hole: number, name: string) => string;
   readonly plateDescription: string;
   readonly courseTitle: (course: string) => string;
@@ -31,7 +31,7 @@ export const ENGLISH: PlateWords = {
   strokeIndex: "Stroke index",
   outOfBounds: "out of bounds",
   surveyed: (isoDate) => `Surveyed ${longDate(isoDate)}`,
-  legend: { arcs: "from the tee", left: "to the middle", hazard: "reach–carry" },
+  legend: { arcs: "from the tee", left: "to the middle", hazard: "reach–carry", bend: "bend" },
   plateTitle: (hole, name) => `Hole ${hole}, ${name}: plan`,
   plateDescription: "Plan of the hole. Every figure on it is given in words and tables on this page.",
   courseTitle: (course) => `${course}: map of the course`,

@@ -1,6 +1,6 @@
 /** What people built: roads, paths, walls, fences, hedges, buildings; and the stakes of the Rules. */
 import type { Point } from "../geo/position.ts";
-import { evenly } from "./curves.ts";
+import { evenly, shifted } from "./curves.ts";
 import { areaPath } from "./ground.ts";
 import type { PlateContext } from "./plate-context.ts";
 import type { SceneLine } from "./scene.ts";
@@ -19,7 +19,7 @@ export function drawWorks({ scene, paint, composition: c, px }: PlateContext): s
     const d = polyPath(road.line, false);
     out += element("path", { ...paint("road-edge"), "stroke-width": width + 2 * c.fine, d }) + element("path", { ...paint("road"), "stroke-width": width, d });
   }
-  const walls = scene.lines("wall");
+  const walls = scene.barriers("wall");
   if (walls.length > 0) {
     const d = joined(walls);
     // Two courses of stones: a dark wall with light, uneven stones laid into it.
@@ -27,14 +27,14 @@ export function drawWorks({ scene, paint, composition: c, px }: PlateContext): s
       element("path", { ...paint("wall"), "stroke-width": 3 * c.drawing, "stroke-linejoin": "round", d }) +
       element("path", { ...paint("wall-stone"), "stroke-width": 1.7 * c.drawing, "stroke-dasharray": [3.2, 0.8, 2.1, 0.8, 4, 0.8].map((n) => n * c.drawing).map((n) => Math.round(n * 10) / 10).join(" "), d });
   }
-  const fences = scene.lines("fence");
+  const fences = scene.barriers("fence");
   if (fences.length > 0) {
     const d = joined(fences);
     out +=
       element("path", { ...paint("wall"), "stroke-width": c.fine, d }) +
       element("path", { ...paint("wall"), "stroke-width": 4.2 * c.drawing, "stroke-dasharray": `${0.8 * c.drawing} ${7 * c.drawing}`, d });
   }
-  const hedges = scene.lines("hedge");
+  const hedges = scene.barriers("hedge");
   if (hedges.length > 0) {
     out += element("path", { ...paint("hedge"), "stroke-width": 4 * c.drawing, "stroke-linecap": "round", "stroke-dasharray": `.1 ${3.4 * c.drawing}`, d: joined(hedges) });
   }
@@ -53,7 +53,7 @@ const STAKE = "M-1.1 0v-6.2h2.2V0z";
 
 /** Stakes along bounds, in the Rules' colours; the out-of-bounds line ticked on its outer side. */
 export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], reachPx: number): string {
-  const { scene, paint, composition: c, id } = context;
+  const { scene, paint, composition: c, id, px } = context;
   const gap = 34 * c.drawing;
   let defs = "";
   let out = "";
@@ -76,7 +76,11 @@ export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], 
   }
   for (const [kind, colour] of [["penalty-area-yellow", "yellow"], ["penalty-area-red", "red"]] as const) {
     const rings = scene.areas(kind).flatMap(({ rings }) => rings.map((ring) => [...ring, ring[0]!]));
-    const lines = scene.lines(kind).map(({ line }) => line);
+    // A burn drawn as a line is staked on both banks.
+    const lines = scene.lines(kind).flatMap(({ feature, line }) => {
+      const bank = px(feature.widthMetres ?? 2) / 2 + 4 * c.drawing;
+      return [shifted(line, -bank), shifted(line, bank)];
+    });
     stakes(colour, [...rings, ...lines]);
   }
   return (defs ? element("defs", {}, defs) : "") + out;

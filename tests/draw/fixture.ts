@@ -125,7 +125,7 @@ function shortHole(): Hole {
     area("pot-left", { golf: "bunker" }, blob(788, 176, 3.2, 4, 0, 1)),
     area("pot-front", { golf: "bunker", name: "The Kettle" }, blob(800, 148, 4, 3, 0, 5)),
     area("pot-right", { golf: "bunker" }, blob(824, 170, 3, 5, 0, 4)),
-    line("cliff", { natural: "cliff" }, [[898, 84], [884, 104], [866, 118], [846, 126], [822, 120], [800, 128]]),
+    line("cliff", { natural: "cliff" }, [[800, 128], [822, 120], [846, 126], [866, 118], [884, 104], [898, 84]]),
     area("rocks", { natural: "bare_rock" }, blob(846, 96, 5, 3, 20, 3)),
     area("whins", { natural: "scrub" }, blob(770, 186, 14, 10, 10, 4)),
     line("ridge", { natural: "ridge" }, [[830, 196], [812, 204], [790, 200]]),
