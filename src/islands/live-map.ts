@@ -51,7 +51,7 @@ function offer(slot: HTMLElement): void {
       (opened) => {
         map = opened;
         say("ready", "");
-        slot.scrollIntoView({ block: "start" });
+        slot.scrollIntoView({ block: "start", behavior: "instant" });
         opened.focus();
       },
       (cause: unknown) => fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause)),

@@ -1,10 +1,11 @@
 /** Browser tests: the demo is built and served, and one browser started, once for all of them. */
+import { fileURLToPath } from "node:url";
 import { defineProject } from "vitest/config";
 
 export default defineProject({
   test: {
     name: "browser",
-    root: "../..",
+    root: fileURLToPath(new URL("../../", import.meta.url)),
     include: ["tests/browser/**/*.test.ts"],
     globalSetup: ["tests/support/site-setup.ts"],
     testTimeout: 60_000,

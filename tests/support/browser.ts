@@ -39,12 +39,10 @@ export async function watchedPage(browser: Browser, origin: string, options: Bro
   await context.route("**/*", async (route) => {
     const address = route.request().url();
     if (isOwn(address, origin)) return route.fallback();
-    record.foreign.push(address);
     return route.abort();
   });
-  // Workers' requests do not pass the route; the event still tells of them.
   context.on("request", (request) => {
-    if (!isOwn(request.url(), origin) && !record.foreign.includes(request.url())) record.foreign.push(request.url());
+    if (!isOwn(request.url(), origin)) record.foreign.push(request.url());
   });
   context.on("response", (response) => {
     if (response.status() >= 400) record.missing.push(`${response.status()} ${response.url()}`);
