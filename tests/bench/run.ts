@@ -7,9 +7,11 @@ import { flightBench } from "./flight.bench.ts";
 import { frameBench } from "./frame.bench.ts";
 import type { BenchLine } from "./line.ts";
 import { measureBench } from "./measure.bench.ts";
+import { readBench } from "./read.bench.ts";
 import { terrainBench } from "./terrain.bench.ts";
 
 const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
+  read: readBench,
   frame: frameBench,
   measure: measureBench,
   flight: flightBench,
