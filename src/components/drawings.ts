@@ -1,11 +1,38 @@
 /** The drawings of a page, in the page's words and the club's unit. */
+import type { CompositionName } from "../draw/composition.ts";
 import { drawPlate } from "../draw/plate.ts";
-import type { LengthUnit } from "../geo/units.ts";
+import type { PlateGround } from "../draw/relief.ts";
+import type { Club } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
-import type { Words } from "../site/words.ts";
+import { plateGround } from "../site/plate-ground.ts";
+import { holePath } from "../site/routes.ts";
+import { words as wordsOf } from "../site/words.ts";
+import { href } from "./links.ts";
 
-/** A hole's plate for a phone and for a desk; the page's style shows one. */
-export const platesSvg = (measured: MeasuredHole, tee: string, unit: LengthUnit, words: Words): string =>
-  (["phone", "desk"] as const)
-    .map((composition) => drawPlate(measured, { composition, idPrefix: `plate-${composition}`, unit, tee, words: words.draw }).svg)
-    .join("");
+/** A hole's ground serves its plates one after another, and is costly to make. */
+const grounds = new WeakMap<MeasuredHole, { ground: PlateGround | undefined }>();
+
+function groundOf(course: MeasuredCourse, hole: MeasuredHole): PlateGround | undefined {
+  const found = grounds.get(hole) ?? {
+    ground: plateGround(course, hole, href(`${holePath(course.course.id, hole.hole.number)}relief.webp`)),
+  };
+  grounds.set(hole, found);
+  return found.ground;
+}
+
+/** A hole's plate; ids in it begin with `plate-` and the composition's name. */
+export function plateSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole, composition: CompositionName): string {
+  const ground = groundOf(course, hole);
+  return drawPlate(hole, {
+    composition,
+    idPrefix: `plate-${composition}`,
+    unit: club.units,
+    words: wordsOf(club.language).draw,
+    ...(ground ? { ground } : {}),
+  }).svg;
+}
+
+/** Drawn once the drawings below exist; pages leave out what is empty. */
+export const greenSvg = (): string => "";
+export const courseSvg = (): string => "";
+export const thumbnailSvg = (): string => "";

@@ -9,8 +9,8 @@ import { pointsOf } from "../measure/place.ts";
 import type { HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
 import type { CautionKind, Words } from "../site/words.ts";
 
-/** A hazard counts as a question for the tee shot up to here: 300 yards, a long drive (common practice, no source). */
-export const TEE_SHOT_METRES = metresFromYards(300);
+/** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
+export const TEE_SHOT_METRES = metresFromYards(280);
 
 /** Nobody is asked to carry more than this from a tee: 260 yards (common practice, no source). */
 export const LONGEST_CARRY_METRES = metresFromYards(260);

@@ -71,18 +71,23 @@ export function rewrite(element: Element, tee: string, units: LengthUnit, voice:
   }
 }
 
-/** Turns a whole page: figures, blocks that belong to a tee, highlighted rows and columns. */
-export function turnPage(root: ParentNode, tee: string, units: LengthUnit, voice: Voice): void {
-  for (const element of root.querySelectorAll("[data-metres]")) rewrite(element, tee, units, voice);
-  for (const element of root.querySelectorAll("[data-for-tee]")) {
-    element.toggleAttribute("hidden", element.getAttribute("data-for-tee") !== tee);
-  }
+/** Shows the groups of a plate that belong to a tee set and a unit. */
+export function turnPlates(root: ParentNode, tee: string, units: LengthUnit): void {
   for (const group of root.querySelectorAll(".plate-tee, .plate-unit")) {
     const [ofTee, ofUnits] = [group.getAttribute("data-tee"), group.getAttribute("data-unit")];
     const shown = (ofTee === null || ofTee === tee) && (ofUnits === null || ofUnits === units);
     if (shown) group.removeAttribute("display");
     else group.setAttribute("display", "none");
   }
+}
+
+/** Turns a whole page: figures, blocks that belong to a tee, highlighted rows and columns. */
+export function turnPage(root: ParentNode, tee: string, units: LengthUnit, voice: Voice): void {
+  for (const element of root.querySelectorAll("[data-metres]")) rewrite(element, tee, units, voice);
+  for (const element of root.querySelectorAll("[data-for-tee]")) {
+    element.toggleAttribute("hidden", element.getAttribute("data-for-tee") !== tee);
+  }
+  turnPlates(root, tee, units);
   for (const element of root.querySelectorAll("[data-tee-row]")) {
     element.classList.toggle("chosen", element.getAttribute("data-tee-row") === tee);
   }

@@ -4,7 +4,8 @@
  * `data-units`; other islands read {@link currentSettings} and listen for {@link SETTINGS_EVENT}.
  */
 import type { LengthUnit } from "../geo/units.ts";
-import { ENGLISH_VOICE, teeOn, turnPage, type Voice } from "./settings-figures.ts";
+import { ENGLISH_VOICE, teeOn, turnPage, turnPlates, type Voice } from "./settings-figures.ts";
+import { offerDeskPlate } from "./settings-plate.ts";
 
 /** Sent on `document` after the page has turned to new settings; detail is a {@link PageSettings}. */
 export const SETTINGS_EVENT = "marram:settings";
@@ -79,6 +80,8 @@ function start(page: HTMLElement): void {
   };
 
   apply();
+  const plateSlot = document.getElementById("live-map");
+  if (plateSlot !== null) offerDeskPlate(plateSlot, () => turnPlates(plateSlot, shown.tee, shown.units));
   document.addEventListener("change", ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
     if (target.dataset["setting"] === "tee") {

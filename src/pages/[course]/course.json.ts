@@ -1,13 +1,14 @@
 /** What the live map of a course fetches. */
 import type { APIRoute, GetStaticPaths } from "astro";
 import { courseData } from "../../islands/hole-data.ts";
+import { groundData } from "../../components/ground-data.ts";
 import { currentGuide } from "../../site/guide.ts";
 
 export const getStaticPaths = (() => {
   const { club, courses } = currentGuide();
   return courses.map((measured) => ({
     params: { course: measured.course.id },
-    props: { data: courseData(measured, club.units, (hole) => `${hole}/`) },
+    props: { data: { ...courseData(measured, club.units, (hole) => `${hole}/`), ...groundData(measured, "") } },
   }));
 }) satisfies GetStaticPaths;
 
