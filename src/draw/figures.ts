@@ -12,7 +12,7 @@ import type { HazardFigures, MeasuredHole, TeeFigures } from "../measure/types.t
 import { inBox } from "./clip.ts";
 import { evenly } from "./curves.ts";
 import { around, type LabelPlacer } from "./labels.ts";
-import { blockSize, setBlock, type TextLine } from "./lettering.ts";
+import { blockSize, Lettering, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { element, num, polyPath } from "./svg.ts";
 
@@ -115,7 +115,7 @@ export function drawTeeFigures(
   const { sheet, composition: c, paint } = context;
   const unplaced: string[] = [];
   let marks = "";
-  let lettering = "";
+  const lettering = new Lettering(paint, c.text.halo);
 
   // Arcs: true circles about the tee, so a pencil on the sheet reads a true distance.
   const arcs = arcsOf(tee, unit, hole.corridorMetres);
@@ -154,7 +154,7 @@ export function drawTeeFigures(
         { at: inward(l, 0.55), cost: 17 },
       ],
     });
-    if (placed) lettering += setBlock([text], placed.at, paint, c.text.halo);
+    if (placed) lettering.set([text], placed.at);
     else unplaced.push(`arc ${value}`);
   }
 
@@ -164,7 +164,7 @@ export function drawTeeFigures(
       const text: TextLine = { text: whole(stationMetres, unit), mark: "figure", size: c.text.arc, weight: "heavy" };
       const { width, height } = blockSize([text]);
       const placed = placer.place({ width, height, limit: 30, candidates: around(sheet.toSheet(point), width, height, [6.5, 12], 0.6, ([ux]) => 2 - 2 * Math.abs(ux)) });
-      if (placed) lettering += setBlock([text], placed.at, paint, c.text.halo);
+      if (placed) lettering.set([text], placed.at);
       else unplaced.push(`bend ${text.text}`);
     }
   }
@@ -208,9 +208,9 @@ export function drawTeeFigures(
     if (barred) marks += element("path", { ...paint("leader"), "stroke-width": c.medium, d: polyPath([reach, carry], false) });
     marks += spot(reach, 1.9 * Math.sqrt(c.drawing), context, "spot");
     if (inside) marks += spot(carry, 1.9 * Math.sqrt(c.drawing), context, "spot-full");
-    lettering += setBlock(lines, placed.at, paint, c.text.halo);
+    lettering.set(lines, placed.at);
   });
-  return { svg: marks + lettering, unplaced };
+  return { svg: `${marks}${lettering}`, unplaced };
 }
 
 function spot([x, y]: Point, radius: number, { paint, composition }: PlateContext, mark: "spot" | "spot-full"): string {
@@ -261,7 +261,7 @@ export function drawUnitFigures(
   const { sheet, composition: c, paint } = context;
   const unplaced: string[] = [];
   let marks = "";
-  let lettering = "";
+  const lettering = new Lettering(paint, c.text.halo);
   for (const { value, at, ahead } of leftPoints(tee, unit)) {
     const right = rightOf(ahead);
     const [p, q] = [sheet.toSheet(at), sheet.toSheet([at[0] + right[0], at[1] + right[1]])];
@@ -295,12 +295,10 @@ export function drawUnitFigures(
     }
     if (placed.leader) marks += element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath(placed.leader, false) });
     marks += pill(placed.box, context);
-    lettering += setBlock([text], placed.at, paint, 0);
+    lettering.set([text], placed.at);
   }
   if (c.keep.greenDepth) {
-    const depth = drawDepth(context, tee, unit, placer);
-    marks += depth.marks;
-    lettering += depth.lettering;
+    marks += drawDepth(context, tee, unit, placer, lettering);
   }
   if (c.keep.teeNames) {
     for (const each of hole.tees) {
@@ -323,10 +321,10 @@ export function drawUnitFigures(
         const stop: Point = [to[0] + ((from[0] - to[0]) / size) * 7, to[1] + ((from[1] - to[1]) / size) * 7];
         marks += element("path", { ...paint("leader"), "stroke-width": c.hair, d: polyPath([from, stop], false) });
       }
-      lettering += setBlock([text], placed.at, paint, c.text.halo);
+      lettering.set([text], placed.at);
     }
   }
-  return { svg: marks + lettering, unplaced };
+  return { svg: `${marks}${lettering}`, unplaced };
 }
 
 function pill([minX, minY, maxX, maxY]: Box, { paint, composition: c }: PlateContext): string {
@@ -341,7 +339,8 @@ function drawDepth(
   tee: TeeFigures,
   unit: LengthUnit,
   placer: LabelPlacer,
-): { marks: string; lettering: string } {
+  lettering: Lettering,
+): string {
   const { front, back, sides, middle, depthMetres } = tee.green;
   const text: TextLine = { text: whole(depthMetres, unit), mark: "figure", size: c.text.figure, weight: "heavy" };
   const { width, height } = blockSize([text]);
@@ -360,13 +359,11 @@ function drawDepth(
   // The bar itself must lie on clear ground: sand or water under it would be misread as measured.
   const clear = options.filter(({ a, b }) => evenly([a, b], 4, false).every((p) => !["bunker", "water", "green", "built"].includes(cover.at(p))));
   const placed = placer.place({ width, height, candidates: clear.map(({ at }) => ({ at, cost: at === options[0]!.at ? 0 : 3 })), limit: 120 });
-  if (!placed) return { marks: "", lettering: "" };
+  if (!placed) return "";
   const bar = clear.find(({ at }) => at === placed.at)!;
   placer.block([Math.min(bar.a[0], bar.b[0]) - 3, Math.min(bar.a[1], bar.b[1]), Math.max(bar.a[0], bar.b[0]) + 3, Math.max(bar.a[1], bar.b[1])]);
   const { a, b, ux, uy } = bar;
   const serif = (p: Point): string => polyPath([[p[0] - ux * 3, p[1] - uy * 3], [p[0] + ux * 3, p[1] + uy * 3]], false);
-  return {
-    marks: element("path", { ...paint("tick"), "stroke-width": c.fine, d: polyPath([a, b], false) + serif(a) + serif(b) }),
-    lettering: setBlock([text], placed.at, paint, c.text.halo),
-  };
+  lettering.set([text], placed.at);
+  return element("path", { ...paint("tick"), "stroke-width": c.fine, d: polyPath([a, b], false) + serif(a) + serif(b) });
 }

@@ -2,7 +2,7 @@
 import type { Point } from "../geo/position.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { crescents, LIGHT, evenly, roundedLine, shifted, simplified } from "./curves.ts";
-import { dotPath, element, polyPath, smoothPath } from "./svg.ts";
+import { dotPath, element, polyPath, polyPaths, smoothPath } from "./svg.ts";
 import { strew } from "./scatter.ts";
 import { ribbon, waterLines } from "./water.ts";
 import type { SceneArea } from "./scene.ts";
@@ -13,7 +13,7 @@ const DARK_SIDE: Point = [-LIGHT[0], -LIGHT[1]];
 export const areaPath = (areas: readonly SceneArea[], smooth = true): string =>
   areas.flatMap(({ rings }) => rings.map((ring) => (smooth ? smoothPath(ring, true) : polyPath(ring, true)))).join("");
 
-const polygons = (shapes: readonly (readonly Point[])[]): string => shapes.map((shape) => polyPath(shape, true)).join("");
+const polygons = (shapes: readonly (readonly Point[])[]): string => polyPaths(shapes, true);
 
 /** Tints of open ground, sand and rock. */
 export function drawCover({ scene, paint, composition: c, sheet, cover }: PlateContext): string {

@@ -6,7 +6,7 @@ import { evenly, LIGHT } from "./curves.ts";
 import type { Cover } from "./cover.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { hash01, strew, type Strewn } from "./scatter.ts";
-import { element, polyPath } from "./svg.ts";
+import { element, polyPath, polyPaths } from "./svg.ts";
 import { beads, symbolMarker, type StrewnSymbol } from "./symbols.ts";
 
 const isGrass = (cover: Cover): boolean => cover === "open" || cover === "rough";
@@ -107,6 +107,6 @@ export function drawHachures({ scene, paint, composition: c, px, cover }: PlateC
   if (cliffs.length > 0) {
     out += element("path", { ...paint("path"), "stroke-width": c.medium, d: cliffs.map(({ line }) => polyPath(line, false)).join("") });
   }
-  if (strokes.length > 0) out += element("path", { ...paint("hachure"), d: strokes.map((stroke) => polyPath(stroke, true)).join("") });
+  if (strokes.length > 0) out += element("path", { ...paint("hachure"), d: polyPaths(strokes, true) });
   return out;
 }

@@ -1,7 +1,7 @@
 /** Lines of lettering as the label placer and the sheet see them. */
 import type { Point } from "../geo/position.ts";
 import type { Mark, Painter } from "./palette.ts";
-import { element, escapeXml } from "./svg.ts";
+import { attributes, escapeXml } from "./svg.ts";
 import { textWidth, type Weight } from "./text-width.ts";
 
 export interface TextLine {
@@ -42,17 +42,35 @@ export function textAttributes(line: TextLine, paint: Painter, halo: number): Re
 
 const place = (value: number): string => String(Math.round(value * 10) / 10);
 
-/** Lines set about a middle. */
-export function setBlock(lines: readonly TextLine[], [x, y]: Point, paint: Painter, halo: number): string {
-  const { height } = blockSize(lines);
-  let top = y - height / 2 + PAD;
-  return lines
-    .map((line, i) => {
+/** Lettering as it is gathered: lines of one style share their attributes on one group. */
+export class Lettering {
+  private readonly styles = new Map<string, string[]>();
+  private readonly paint: Painter;
+  private readonly halo: number;
+
+  constructor(paint: Painter, halo: number) {
+    this.paint = paint;
+    this.halo = halo;
+  }
+
+  /** Lines set one above the other about a middle. */
+  set(lines: readonly TextLine[], [x, y]: Point): void {
+    const { height } = blockSize(lines);
+    let top = y - height / 2 + PAD;
+    lines.forEach((line, i) => {
       const baseline = top + (i === 0 ? line.size * 0.76 : line.size * (LEADING - 0.1));
       top += i === 0 ? line.size * 0.86 : line.size * LEADING;
       // Spacing follows the last letter too; half of it is taken back to keep the line centred.
       const centre = x + ((line.spacing ?? 0) * line.size) / 2;
-      return element("text", { x: place(centre), y: place(baseline), "text-anchor": "middle", ...textAttributes(line, paint, halo) }, escapeXml(line.text));
-    })
-    .join("");
+      const style = attributes({ ...textAttributes(line, this.paint, this.halo), "text-anchor": "middle" });
+      const text = `<text x="${place(centre)}" y="${place(baseline)}">${escapeXml(line.text)}</text>`;
+      const known = this.styles.get(style);
+      if (known) known.push(text);
+      else this.styles.set(style, [text]);
+    });
+  }
+
+  toString(): string {
+    return [...this.styles].map(([style, texts]) => `<g${style}>${texts.join("")}</g>`).join("");
+  }
 }

@@ -5,9 +5,10 @@ import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { inBox } from "./clip.ts";
 import { evenly } from "./curves.ts";
 import { around, type Candidate, type LabelPlacer } from "./labels.ts";
-import { blockSize, setBlock, type TextLine } from "./lettering.ts";
+import { blockSize, Lettering, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { element, num, polyPath } from "./svg.ts";
+import { insideRings } from "./scene.ts";
 import { landmark, LANDMARK_REACH, landmarkSymbol } from "./symbols.ts";
 import type { PlateWords } from "./words.ts";
 
@@ -31,6 +32,7 @@ export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: Te
   const unplaced: string[] = [];
   const boxes: Box[] = [];
   let svg = "";
+  const lettering = new Lettering(paint, c.text.halo);
   const from = sheet.toSheet(tee.marker);
   const scale = c.drawing;
   for (const { feature, shape } of hole.placed.values()) {
@@ -72,10 +74,10 @@ export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: Te
     if (!placed) unplaced.push(feature.name);
     else {
       boxes.push(placed.box);
-      svg += setBlock([line], placed.at, paint, c.text.halo);
+      lettering.set([line], placed.at);
     }
   }
-  return { svg, boxes, unplaced };
+  return { svg: `${svg}${lettering}`, boxes, unplaced };
 }
 
 /** Where the straight way from one point to another leaves a box. */
@@ -102,7 +104,6 @@ function arrowBeyond(foot: Point, at: Point, { composition: c, paint }: PlateCon
 /** Names of waters and other ground that carry no figures, and of the bounds. */
 export function drawNames(
   context: PlateContext,
-  hole: MeasuredHole,
   led: ReadonlySet<string>,
   words: PlateWords,
   placer: LabelPlacer,
@@ -110,14 +111,14 @@ export function drawNames(
   const { scene, composition: c, paint, sheet } = context;
   const unplaced: string[] = [];
   const boxes: Box[] = [];
-  let svg = "";
+  const lettering = new Lettering(paint, c.text.halo);
   const said = new Set<string>();
   const put = (line: TextLine, candidates: readonly Candidate[], limit: number, only?: Parameters<LabelPlacer["place"]>[0]["only"], must = true): boolean => {
     const { width, height } = blockSize([line]);
     const placed = placer.place({ width, height, candidates, limit, ...(only ? { only } : {}) });
     if (placed) {
       boxes.push(placed.box);
-      svg += setBlock([line], placed.at, paint, c.text.halo);
+      lettering.set([line], placed.at);
     } else if (must) unplaced.push(line.text);
     return placed !== undefined;
   };
@@ -134,6 +135,8 @@ export function drawNames(
   for (const { feature, rings } of scene.water) {
     const name = feature.name;
     if (!name || led.has(feature.id) || said.has(name)) continue;
+    // Water that only grazes the sheet needs no name on it.
+    if (!inside(rings).some(({ at }) => scene.water.some((one) => insideRings(one.rings, at)))) continue;
     said.add(name);
     const sizes = [c.text.water, c.text.water * 0.8, c.text.name];
     const room = inside(rings);
@@ -169,8 +172,7 @@ export function drawNames(
       put(text, [...inside(rings), ...around(middle, width, height, [20, 34], 0.5)], 110, undefined, false);
     }
   }
-  for (const id of hole.placed.keys()) void id;
-  return { svg, boxes, unplaced };
+  return { svg: lettering.toString(), boxes, unplaced };
 }
 
 const centreOf = (ring: readonly Point[]): Point => [

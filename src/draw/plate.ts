@@ -111,7 +111,7 @@ export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
   // Names must suit every unit's figures, so they are placed against all of them.
   const namesPlacer = placer.branch();
   for (const branch of branches) for (const box of branch.placer.taken) namesPlacer.block(box);
-  const names: NamesDrawn = drawNames(context, hole, led, words, namesPlacer);
+  const names: NamesDrawn = drawNames(context, led, words, namesPlacer);
 
   const unplaced: string[] = [...landmarks.unplaced, ...names.unplaced];
   let labelBoxes: Plate["labelBoxes"] = [];
@@ -220,7 +220,7 @@ function layCover(context: PlateContext, plates: readonly (readonly Point[])[]):
     // The first cut is mown too: nothing tall grows on it.
     for (const ring of rings) cover.stroke([...ring, ring[0]!], px(5), "fairway");
   }
-  for (const { line } of scene.lines("ridge", "cliff")) cover.stroke(line, px(9), "rock");
+  for (const { line } of scene.lines("ridge", "cliff")) cover.stroke(line, px(15), "rock");
   for (const { rings } of scene.areas("teeing-ground")) cover.fill(rings, "tee");
   for (const ring of plates) cover.fill([ring], "tee");
   for (const { rings } of scene.areas("green")) {

@@ -10,7 +10,7 @@ import { hachure } from "./growth.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { strew } from "./scatter.ts";
-import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
+import { element, escapeXml, num, polyPaths, smoothPath } from "./svg.ts";
 
 export interface PlateGround {
   /** Contours around the hole, in the course's plane. */
@@ -56,8 +56,9 @@ export function drawContours({ sheet, scene, composition: c, paint, cover }: Pla
   const numbered: Point[] = [];
   for (const { heightMetres, points } of ground.contours) {
     const strong = Math.round(heightMetres / interval) % 5 === 0;
-    const onSheet = evenly(points.map(sheet.toSheet), c.knots * 2.4, false);
-    for (const knots of clipLine(onSheet, scene.box).flatMap((piece) => dryParts(piece, cover))) {
+    const onSheet = evenly(points.map(sheet.toSheet), c.knots * 2.8, false);
+    const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground.grid && slopePercentAt(ground.grid, sheet.toPlane(p)) > CLIFF_PERCENT);
+    for (const knots of clipLine(onSheet, scene.box).flatMap((piece) => partsWhere(piece, kept))) {
       if (knots.length < 4) continue;
       (strong ? index : plain).push(smoothPath(knots, false));
       if (!strong || knots.length < 8) continue;
@@ -87,14 +88,19 @@ export function drawContours({ sheet, scene, composition: c, paint, cover }: Pla
   );
 }
 
-/** The parts of a line that do not run through water. */
-function dryParts(line: readonly Point[], cover: PlateContext["cover"]): Point[][] {
+/** The parts of a line whose points pass. */
+function partsWhere(line: readonly Point[], kept: (point: Point) => boolean): Point[][] {
   const parts: Point[][] = [[]];
   for (const p of line) {
-    if (cover.at(p) !== "water") parts[parts.length - 1]!.push(p);
+    if (kept(p)) parts[parts.length - 1]!.push(p);
     else if (parts[parts.length - 1]!.length > 0) parts.push([]);
   }
   return parts;
+}
+
+function slopePercentAt(grid: HeightGrid, point: Point): number {
+  const gradient = gradientAt(grid, point);
+  return gradient ? Math.hypot(gradient.east, gradient.north) * 100 : 0;
 }
 
 /** Quarter-metre contours on the green. */
@@ -109,14 +115,16 @@ export function drawGreenContours({ sheet, scene, composition: c, paint }: Plate
   return d ? element("path", { ...paint("contour"), "stroke-width": c.hair, opacity: 0.75, d }) : "";
 }
 
-/** Ground that falls more than this is hachured: steeper than a man likes to walk down. */
-const SCARP_PERCENT = 24;
+/** Ground that falls more than this is hachured: steeper than one likes to walk down. */
+const SCARP_PERCENT = 26;
+/** Where it falls more than this contours would run together, and give way to the hachures. */
+const CLIFF_PERCENT = 42;
 
 /** Hachures down the slope of scarps and dunes: longer and heavier the steeper, lighter where the light falls. */
 export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateContext, ground: PlateGround | undefined): string {
   const grid = ground?.grid;
   if (!grid) return "";
-  const gap = 4.2 * c.drawing;
+  const gap = 4.8 * c.drawing;
   const strokes: Point[][] = [];
   const [origin, east, north] = [sheet.toSheet([0, 0]), sheet.toSheet([1, 0]), sheet.toSheet([0, 1])];
   const slopeAt = (p: Point): { percent: number; down: Point } | undefined => {
@@ -130,7 +138,7 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
   };
   for (const { point } of strew(sheet, gap, 53, (p) => {
     const here = cover.at(p);
-    if (here !== "open" && here !== "rough" && here !== "strand" && here !== "heath" && here !== "rock") return 0;
+    if (here !== "open" && here !== "rough" && here !== "strand" && here !== "heath") return 0;
     const slope = slopeAt(p);
     return slope && slope.percent > SCARP_PERCENT ? gap * Math.max(1, 1.8 - slope.percent / 90) : 0;
   })) {
@@ -139,5 +147,5 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
     const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + slope.percent / 140);
     strokes.push(hachure(point, slope.down, length, c.medium * (0.35 + 0.9 * shade)));
   }
-  return strokes.length > 0 ? element("path", { ...paint("hachure"), opacity: 0.85, d: strokes.map((stroke) => polyPath(stroke, true)).join("") }) : "";
+  return strokes.length > 0 ? element("path", { ...paint("hachure"), opacity: 0.85, d: polyPaths(strokes, true) }) : "";
 }

@@ -85,6 +85,31 @@ export function smoothPath(points: readonly Point[], closed: boolean): string {
   return closed ? `${data}z` : data;
 }
 
+/** Many small shapes of straight pieces as one path; each begins by a step from where the last one began or ended. */
+export function polyPaths(shapes: readonly (readonly Point[])[], closed: boolean): string {
+  let [x, y] = [0, 0];
+  let data = "";
+  for (const shape of shapes) {
+    if (shape.length === 0) continue;
+    const [startX, startY] = round(shape[0]!);
+    data += `${data === "" ? "M" : "m"}${packed([startX - x, startY - y])}`;
+    [x, y] = [startX, startY];
+    const steps: number[] = [];
+    for (let i = 1; i < shape.length; i++) {
+      const [nx, ny] = round(shape[i]!);
+      if (nx === x && ny === y) continue;
+      steps.push(nx - x, ny - y);
+      [x, y] = [nx, ny];
+    }
+    if (steps.length > 0) data += `l${packed(steps)}`;
+    if (!closed) continue;
+    // Closing returns to the shape's start, from where the next step is taken.
+    data += "z";
+    [x, y] = [startX, startY];
+  }
+  return data;
+}
+
 /** Points as one subpath each kind of marker or dot can be hung on: `M x y l dx dy ...`. */
 export const beadPath = (points: readonly Point[]): string => polyPath(points, false);
 

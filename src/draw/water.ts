@@ -5,8 +5,10 @@
  * need care at every narrow and every overlap of two surveyed waters; on a grid of
  * distances a narrow simply closes and overlaps are one water.
  */
-import type { Box } from "../geo/box.ts";
+import { boxAround, type Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
+import { inBox } from "./clip.ts";
+import { CoverGrid } from "./cover.ts";
 import { evenly, simplified } from "./curves.ts";
 import { isolines } from "./isolines.ts";
 import { insideRings } from "./scene.ts";
@@ -28,13 +30,14 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
   const values = new Float64Array(columns * rows).fill(reach * 2);
   const onEdge = (a: Point, b: Point): boolean =>
     [0, 1].some((axis) => [box[axis]!, box[axis + 2]!].some((limit) => Math.abs(a[axis]! - limit) < 0.6 && Math.abs(b[axis]! - limit) < 0.6));
+  const boxes = waters.map((rings) => boxAround(rings[0]!));
   waters.forEach((rings, water) => {
     for (const ring of rings) {
       for (let i = 0; i < ring.length; i++) {
         const [a, b] = [ring[i]!, ring[(i + 1) % ring.length]!];
         if (onEdge(a, b)) continue;
         const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-        if (waters.some((other, k) => k !== water && insideRings(other, middle))) continue;
+        if (waters.some((other, k) => k !== water && inBox(middle, boxes[k]!) && insideRings(other, middle))) continue;
         const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
         const squared = dx * dx + dy * dy || 1e-9;
         const [c0, c1] = [Math.min(a[0], b[0]) - reach, Math.max(a[0], b[0]) + reach].map((x) => Math.round((x - box[0]) / cell)) as [number, number];
@@ -51,12 +54,12 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
       }
     }
   });
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      const p: Point = [box[0] + column * cell, box[1] + row * cell];
-      if (!waters.some((rings) => insideRings(rings, p))) values[row * columns + column]! *= -1;
-    }
-  }
+  // A grid whose cells have their middles on the nodes tells which nodes are wet, scan line by scan line.
+  const wet = new CoverGrid([box[0] - cell / 2, box[1] - cell / 2, box[0] + (columns - 0.5) * cell, box[1] + (rows - 0.5) * cell], cell);
+  for (const rings of waters) wet.fill(rings, "water");
+  wet.codes.forEach((code, i) => {
+    if (code === 0) values[i]! *= -1;
+  });
   return { columns, rows, cell, box, values };
 }
 
@@ -83,7 +86,7 @@ export function waterLines(waters: readonly Rings[], box: Box, distances: readon
         rank,
         closed,
         // Farther lines are smoother, as the eye expects of water.
-        points: evenly(simplified(points, 0.35), knots * (1.2 + 0.12 * rank), closed),
+        points: evenly(simplified(points, 0.35), knots * (1.7 + 0.22 * rank), closed),
       })),
   );
 }

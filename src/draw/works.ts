@@ -4,7 +4,7 @@ import { evenly, shifted } from "./curves.ts";
 import { areaPath } from "./ground.ts";
 import type { PlateContext } from "./plate-context.ts";
 import type { SceneLine } from "./scene.ts";
-import { element, polyPath } from "./svg.ts";
+import { element, polyPath, polyPaths } from "./svg.ts";
 
 const joined = (lines: readonly SceneLine[]): string => lines.map(({ line }) => polyPath(line, false)).join("");
 
@@ -71,7 +71,7 @@ export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], 
   if (out0.length > 0) {
     const ticks = out0.flatMap((line) => outwardTicks(line, lineOfPlay, 5.5 * c.drawing, 5 * c.drawing));
     out += element("path", { ...paint("out"), "stroke-width": c.fine, d: out0.map((line) => polyPath(line, false)).join("") });
-    out += element("path", { ...paint("out"), "stroke-width": c.hair, d: ticks.map((tick) => polyPath(tick, false)).join("") });
+    out += element("path", { ...paint("out"), "stroke-width": c.hair, d: polyPaths(ticks, false) });
     stakes("white", out0);
   }
   for (const [kind, colour] of [["penalty-area-yellow", "yellow"], ["penalty-area-red", "red"]] as const) {

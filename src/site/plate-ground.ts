@@ -10,14 +10,17 @@ import { greenOf } from "../measure/hole.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { contoursOf } from "../terrain/contours.ts";
 import { boundsOf, cropTo, type Bounds, type HeightGrid } from "../terrain/grid.ts";
-import { reliefPixels } from "../terrain/relief-pixels.ts";
+import { reliefPixels, type ReliefLook } from "../terrain/relief-pixels.ts";
 
 /** Metres between contours on a plate, and on its green. */
 export const PLATE_CONTOUR_METRES = 1;
 export const GREEN_CONTOUR_METRES = 0.25;
 
-/** Links ground is gentle: heights count double in its relief. */
-const EXAGGERATION = 2.2;
+/** Links ground is gentle: heights count more than double in its relief. */
+const EXAGGERATION = 2.6;
+
+/** Shadows stay open enough to read lettering and hachures in them. */
+const LOOK: ReliefLook = { shadow: 0.46, light: 0.6 };
 
 /** Specks shorter than this are left out of the contours. */
 const LEAST_CONTOUR_METRES = 25;
@@ -71,7 +74,7 @@ export async function reliefPicture(course: MeasuredCourse, hole: MeasuredHole):
 }
 
 async function picture(grid: HeightGrid, sheetTopDegrees: number): Promise<Uint8Array<ArrayBuffer>> {
-  const webp = await sharp(reliefPixels(grid, { sheetTopDegrees, exaggeration: EXAGGERATION }), {
+  const webp = await sharp(reliefPixels(grid, { sheetTopDegrees, exaggeration: EXAGGERATION }, LOOK), {
     raw: { width: grid.columns, height: grid.rows, channels: 4 },
   })
     .blur(0.6)
