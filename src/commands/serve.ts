@@ -58,7 +58,8 @@ await runCommand(async () => {
   if (record === undefined) throw new CommandError(`There is no built guide in ${out}. Run: npm run build`);
   const { base } = record;
   const lost = await readFile(join(out, "404.html")).catch(() => "Not found");
-  const files = sirv(out, { dev: true, etag: true, dotfiles: false });
+  // Development mode looks at the disk each time, so a new build shows at once.
+  const files = sirv(out, { dev: true, etag: true });
   const server = createServer((request, response) => {
     const notFound = (): void => {
       response.writeHead(404, { "Content-Type": "text/html; charset=utf-8" });
@@ -69,7 +70,8 @@ await runCommand(async () => {
       response.writeHead(302, { Location: base }).end();
       return;
     }
-    if (!url.startsWith(base)) {
+    // The record and whatever an editor hides there are nobody's pages.
+    if (!url.startsWith(base) || /(?:^|\/|%2f)(?:\.|%2e)/i.test(url)) {
       notFound();
       return;
     }

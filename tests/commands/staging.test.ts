@@ -1,0 +1,117 @@
+import { mkdir, mkdtemp, readFile, readdir, rm, symlink, writeFile } from "node:fs/promises";
+import { homedir, tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { refuseUnlessOurs, swapIn } from "../../src/commands/staging.ts";
+import { writeRecord } from "../../src/site/build-record.ts";
+
+let folder: string;
+let target: string;
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), "marram-staging-"));
+  target = join(folder, "dist");
+});
+afterEach(() => rm(folder, { recursive: true, force: true }));
+
+describe("swapping in", () => {
+  const page = (text: string) => (staging: string): Promise<void> => writeFile(join(staging, "index.html"), text);
+
+  test("puts the new folder where the old one was", async () => {
+    await swapIn(target, page("one"));
+    await swapIn(target, page("two"));
+    expect(await readFile(join(target, "index.html"), "utf8")).toBe("two");
+    expect(await readdir(folder)).toEqual(["dist"]);
+  });
+
+  test("fills a folder beside the target while the old one still stands", async () => {
+    await swapIn(target, page("one"));
+    await swapIn(target, async (staging) => {
+      expect(dirname(staging)).toBe(folder);
+      await page("two")(staging);
+      expect(await readFile(join(target, "index.html"), "utf8")).toBe("one");
+    });
+  });
+
+  test("leaves the old folder when filling fails, and nothing beside it", async () => {
+    await swapIn(target, page("one"));
+    const failing = swapIn(target, async (staging) => {
+      await page("half")(staging);
+      throw new Error("the power went out");
+    });
+    await expect(failing).rejects.toThrow("the power went out");
+    expect(await readFile(join(target, "index.html"), "utf8")).toBe("one");
+    expect(await readdir(folder)).toEqual(["dist"]);
+  });
+
+  test("puts the old folder back when the new one cannot be moved in", async () => {
+    await swapIn(target, page("one"));
+    await expect(swapIn(target, (staging) => rm(staging, { recursive: true }))).rejects.toThrow("ENOENT");
+    expect(await readFile(join(target, "index.html"), "utf8")).toBe("one");
+    expect(await readdir(folder)).toEqual(["dist"]);
+  });
+
+  test("makes the folders above the target", async () => {
+    await swapIn(join(folder, "a/b/dist"), page("one"));
+    expect(await readFile(join(folder, "a/b/dist/index.html"), "utf8")).toBe("one");
+  });
+});
+
+describe("a target", () => {
+  const allowed = (path = target): Promise<void> => refuseUnlessOurs(path, { "the content folder": join(folder, "content"), "Marram itself": join(folder, "marram") });
+
+  test("may be missing, empty, or an earlier guide", async () => {
+    await allowed();
+    await mkdir(target);
+    await allowed();
+    await writeRecord(target, { madeBy: "Marram", base: "/", pages: 1 });
+    await writeFile(join(target, "index.html"), "");
+    await allowed();
+    await mkdir(join(folder, "marram"));
+    await allowed(join(folder, "marram/dist"));
+  });
+
+  test.each<[string, () => Promise<string>]>([
+    ["a folder with something else in it", async () => {
+      await mkdir(target);
+      await writeFile(join(target, "letter.txt"), "Dear");
+      return target;
+    }],
+    ["a folder whose record is somebody else's", async () => {
+      await mkdir(target);
+      await writeFile(join(target, ".marram.json"), '{ "madeBy": "Somebody", "base": "/", "pages": 1 }');
+      return target;
+    }],
+    ["a file", async () => {
+      await writeFile(target, "");
+      return target;
+    }],
+    ["a link to a guide", async () => {
+      await mkdir(join(folder, "other"));
+      await writeRecord(join(folder, "other"), { madeBy: "Marram", base: "/", pages: 1 });
+      await symlink(join(folder, "other"), target);
+      return target;
+    }],
+    ["the content", async () => join(folder, "content")],
+    ["a folder in the content", async () => join(folder, "content/tarvay/dist")],
+    ["a folder above the content", async () => folder],
+    ["a link into the content", async () => {
+      await mkdir(join(folder, "content/tarvay"), { recursive: true });
+      await symlink(join(folder, "content"), join(folder, "alias"));
+      return join(folder, "alias/tarvay/dist");
+    }],
+    ["Marram itself", async () => join(folder, "marram")],
+    ["the home folder", async () => homedir()],
+    ["the root", async () => "/"],
+  ])("may not be %s", async (_, make) => {
+    const path = await make();
+    let message = "";
+    try {
+      await allowed(path);
+    } catch (error) {
+      message = error instanceof Error && error.name === "CommandError" ? error.message : `not refused as it should be: ${String(error)}`;
+    }
+    expect(message.replaceAll(folder, "FOLDER").replaceAll(homedir(), "HOME")).toMatchSnapshot();
+    expect(message).toContain("cannot be written to");
+  });
+});
