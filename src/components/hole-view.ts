@@ -6,7 +6,7 @@ import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
 import type { Point } from "../geo/position.ts";
 import { densify } from "../geo/segment.ts";
 import { pointsOf } from "../measure/place.ts";
-import type { HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
+import type { Bend, HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
 import type { CautionKind, Words } from "../site/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
@@ -141,6 +141,12 @@ export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleR
     };
   });
 }
+
+/** Turns of fewer degrees are not worth a word. */
+const BEND_DEGREES = 5;
+
+/** Where a tee shot goes when nothing on the ground is named: to the first turning point, else at the green. */
+export const firstBend = (tee: TeeFigures): Bend | undefined => tee.bends.find(({ angleDegrees }) => angleDegrees >= BEND_DEGREES);
 
 /** The tee set shown until a golfer chooses: the course's default, or the longest on the card. */
 export const firstTee = (measured: MeasuredHole): TeeFigures | undefined =>

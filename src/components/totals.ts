@@ -9,29 +9,25 @@ export const parOf = (holes: readonly MeasuredHole[]): PerGender => ({
 });
 
 /**
- * Length of a tee set over some holes; undefined when it is not used on one of them.
+ * Lengths of a tee set over some holes, for their total; undefined when it is not used on
+ * one of them. A total is shown as the sum of whole units, so the lengths stay apart.
  */
-export function lengthOf(holes: readonly MeasuredHole[], teeId: string): number | undefined {
-  let sum = 0;
-  for (const { tees } of holes) {
-    const figures = tees.find(({ tee }) => tee.id === teeId);
-    if (!figures) return undefined;
-    sum += figures.lengthMetres;
-  }
-  return sum;
+export function lengthsFrom(holes: readonly MeasuredHole[], teeId: string): number[] | undefined {
+  const lengths = holes.map(({ tees }) => tees.find(({ tee }) => tee.id === teeId)?.lengthMetres);
+  return lengths.every((length) => length !== undefined) ? lengths : undefined;
 }
 
-/** Tee sets with their length over the whole course; those not used on every hole are left out. */
-export function courseTees({ course, holes }: MeasuredCourse): { tee: TeeSet; lengthMetres: number }[] {
+/** Tee sets with their lengths over the whole course; those not used on every hole are left out. */
+export function courseTees({ course, holes }: MeasuredCourse): { tee: TeeSet; lengthMetres: number[] }[] {
   return course.tees.flatMap((tee) => {
-    const lengthMetres = lengthOf(holes, tee.id);
+    const lengthMetres = lengthsFrom(holes, tee.id);
     return lengthMetres === undefined ? [] : [{ tee, lengthMetres }];
   });
 }
 
-/** Length by tee set over some holes, for a figure that turns with the tee. */
-export const lengthsOf = (holes: readonly MeasuredHole[], tees: readonly TeeSet[]): Record<string, number> =>
+/** Lengths by tee set over some holes, for a total that turns with the tee. */
+export const lengthsByTee = (holes: readonly MeasuredHole[], tees: readonly TeeSet[]): Record<string, number[]> =>
   Object.fromEntries(tees.flatMap(({ id }) => {
-    const metres = lengthOf(holes, id);
-    return metres === undefined ? [] : [[id, Math.round(metres * 1000) / 1000]];
+    const lengths = lengthsFrom(holes, id);
+    return lengths === undefined ? [] : [[id, lengths]];
   }));

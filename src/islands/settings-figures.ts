@@ -1,6 +1,6 @@
 /** Turns the figures of a page to a golfer's tee and unit. No storage, no events. */
-import type { LengthUnit } from "../geo/units.ts";
-import { ENGLISH_UNITS, formatHeight, formatLength, spokenBoth, type UnitWords } from "../tell/format.ts";
+import { fromUnit, type LengthUnit } from "../geo/units.ts";
+import { ENGLISH_UNITS, formatHeight, formatLength, spokenBoth, type Formatted, type UnitWords } from "../tell/format.ts";
 
 /** How figures are worded; a page in another language carries its own. */
 export interface Voice {
@@ -16,23 +16,39 @@ export const ENGLISH_VOICE: Voice = { units: ENGLISH_UNITS, up: "{} up", down: "
 /** Stands where a tee set has no such figure. */
 const NONE = "–";
 
+/** A length, or the lengths that a total is of. */
+export type Metres = number | readonly number[];
+
 /**
- * The metres an element carries for a tee: `data-metres` holds one number, for a figure of
- * a fixed tee, or an object of numbers by tee set. An object with a single tee set is
- * fixed to it as well. Undefined for a tee that has no such figure.
+ * The metres an element carries for a tee: `data-metres` holds one figure, for a figure of
+ * a fixed tee, or an object of figures by tee set. An object with a single tee set is fixed
+ * to it as well. A list is a total's. Undefined for a tee that has no such figure.
  */
-export function metresFor(written: string, tee: string): number | undefined {
+export function metresFor(written: string, tee: string): Metres | undefined {
   let value: unknown;
   try {
     value = JSON.parse(written);
   } catch {
     return undefined;
   }
-  if (typeof value === "number") return value;
+  if (isMetres(value)) return value;
   if (typeof value !== "object" || value === null) return undefined;
   const entries: [string, unknown][] = Object.entries(value);
   const found = entries.length === 1 ? entries[0]?.[1] : entries.find(([id]) => id === tee)?.[1];
-  return typeof found === "number" ? found : undefined;
+  return isMetres(found) ? found : undefined;
+}
+
+const isMetres = (value: unknown): value is Metres =>
+  typeof value === "number" || (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === "number"));
+
+/**
+ * A length in whole units. A total is the sum of its holes' whole units, as on a printed
+ * card, so that a column adds up as it is read.
+ */
+export function wholeLength(metres: Metres, units: LengthUnit, words: UnitWords): Formatted {
+  if (typeof metres === "number") return formatLength(metres, units, words);
+  const sum = metres.reduce((total, one) => total + Number(formatLength(one, units, words).value), 0);
+  return formatLength(fromUnit(sum, units), units, words);
 }
 
 /** The tee to show: the golfer's where the page has it, else the page's own first. */
@@ -54,14 +70,16 @@ export function rewrite(element: Element, tee: string, units: LengthUnit, voice:
   const written = element.getAttribute("data-metres") ?? "";
   const metres = metresFor(written, tee);
   const isRise = element.getAttribute("data-figure") === "rise";
-  const textOf = (value: number | undefined): string =>
-    value === undefined ? NONE : isRise ? riseText(value, units, voice) : formatLength(value, units, voice.units).text;
+  const textOf = (value: Metres | undefined): string => {
+    if (value === undefined) return NONE;
+    return isRise && typeof value === "number" ? riseText(value, units, voice) : wholeLength(value, units, voice.units).text;
+  };
   write(element, "[data-shown]", textOf(metres));
   if (!isRise) {
-    const length = metres === undefined ? undefined : formatLength(metres, units, voice.units);
+    const length = metres === undefined ? undefined : wholeLength(metres, units, voice.units);
     write(element, "[data-value]", length?.value ?? NONE);
     write(element, "[data-unit]", length?.unit ?? "");
-    write(element, "[data-spoken]", metres === undefined ? "" : spokenBoth(metres, units, voice.units));
+    write(element, "[data-spoken]", typeof metres === "number" ? spokenBoth(metres, units, voice.units) : "");
     write(element, "[data-spoken-unit]", length?.spoken.slice(length.value.length) ?? "");
   }
   const meaning = element.getAttribute("popovertarget");

@@ -88,6 +88,8 @@ export const english: Words = {
     aimOnLine: "on the line",
     aimLeft: "left of the line",
     aimRight: "right of the line",
+    aimCorner: "The corner",
+    aimGreen: "The middle of the green",
     green: "Green",
     front: "Front",
     middle: "Middle",

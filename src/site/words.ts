@@ -98,6 +98,9 @@ export interface Words {
     readonly aimOnLine: string;
     readonly aimLeft: string;
     readonly aimRight: string;
+    /** The line of play's first turning point. */
+    readonly aimCorner: string;
+    readonly aimGreen: string;
     readonly green: string;
     readonly front: string;
     readonly middle: string;

@@ -1,6 +1,6 @@
 /** Reading a figure's metres and wording a rise. Whole pages are turned in the browser tests. */
 import { expect, test } from "vitest";
-import { ENGLISH_VOICE, metresFor, riseText, teeOn } from "../../src/islands/settings-figures.ts";
+import { ENGLISH_VOICE, metresFor, riseText, teeOn, wholeLength } from "../../src/islands/settings-figures.ts";
 
 test("a figure holds one number, or one for each tee", () => {
   expect(metresFor("182.9", "white")).toBe(182.9);
@@ -12,7 +12,7 @@ test("a tee without the figure has none; a figure of a single tee keeps it", () 
   expect(metresFor(`{"white":182.9}`, "red")).toBe(182.9);
 });
 
-test.each(["", "not json", "null", "true", "[]", `{"white":"182"}`, "{}"])("%j is no figure", (written) => {
+test.each(["", "not json", "null", "true", "[]", `{"white":"182"}`, "{}", `[1,"2"]`])("%j is no figure", (written) => {
   expect(metresFor(written, "white")).toBeUndefined();
 });
 
@@ -31,4 +31,12 @@ test("a rise is in feet beside yards and in metres beside metres, level when it 
   expect(riseText(3.048, "yards", ENGLISH_VOICE)).toBe("10\u00a0ft up");
   expect(riseText(-3.048, "metres", ENGLISH_VOICE)).toBe("3\u00a0m down");
   expect(riseText(0.1, "yards", ENGLISH_VOICE)).toBe("level");
+});
+
+test("a total adds what is read: whole yards of each hole, not the metres between", () => {
+  const half = 100.4 * 0.9144;
+  const holes = metresFor(JSON.stringify([half, half, half]), "white")!;
+  expect(wholeLength(half, "yards", ENGLISH_VOICE.units).value).toBe("100");
+  expect(wholeLength(holes, "yards", ENGLISH_VOICE.units).text).toBe("300\u00a0yd");
+  expect(wholeLength(holes, "metres", ENGLISH_VOICE.units).value).toBe("276");
 });

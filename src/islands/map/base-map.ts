@@ -1,6 +1,4 @@
 /** A MapLibre map in a panel: opened, watched and closed. Nothing here knows golf. */
-import "maplibre-gl/dist/maplibre-gl.css";
-import "./live-map.css";
 import type { GeoJSONSource, StyleSpecification } from "maplibre-gl";
 import type { Camera, ViewSize } from "./camera.ts";
 import type { LonLat } from "../hole-data.ts";
@@ -11,6 +9,7 @@ import { Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
 import { metresPerPixel } from "./camera.ts";
 import { mapColours } from "./colours.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
+import { stylesLoaded } from "./styles.ts";
 import { MapFailure, WORDS } from "./words.ts";
 
 /** A worker that never answers is a map that never comes; a slow phone still makes it in this. */
@@ -47,6 +46,7 @@ export interface BaseMap {
  */
 export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   const { panel } = input;
+  await stylesLoaded;
   setWorkerUrl(workerUrl);
   const scheme = matchMedia("(prefers-color-scheme: dark)");
   const colours = (): MapColours => {
@@ -67,6 +67,8 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     dragRotate: false,
     pitchWithRotate: false,
     touchPitch: false,
+    // Two taps are two measurements.
+    doubleClickZoom: false,
     renderWorldCopies: false,
     locale: {
       "Map.Title": input.title,
