@@ -2,11 +2,14 @@
 import { slugFrom } from "../../course/schema/features.ts";
 import { metresFromYards, yardsFromMetres, type LengthUnit } from "../../geo/units.ts";
 
+/** One number, or one each. */
+export type Perhaps = number | { readonly men: number; readonly women: number };
+
 export interface CardTags {
   readonly name: string | undefined;
-  readonly par: number | undefined;
+  readonly par: Perhaps | undefined;
   /** OSM's `handicap`. */
-  readonly strokeIndex: number | undefined;
+  readonly strokeIndex: Perhaps | undefined;
   /** Printed lengths by tee set; the unit is undefined where the file does not say, as OSM's wiki does not. */
   readonly lengths: Readonly<Record<string, { readonly value: number; readonly unit: LengthUnit | undefined }>>;
   /** What could not be used, in words. */
@@ -34,6 +37,7 @@ export function cardTagsOf(tidy: ReadonlyMap<string, string | number | boolean>,
     const [, what, colour] = /^(par|handicap|dist):(.+)$/.exec(key) ?? [];
     if (key === "dist" && tees.length !== 1) faults.push(`dist is ${JSON.stringify(value)} without saying from which tees: write it on the card by hand`);
     if (key !== "dist" && what === undefined) continue;
+    if (what !== "dist" && (colour === "men" || colour === "women")) continue;
     const tee = key === "dist" ? (tees.length === 1 ? tees[0] : undefined) : tees.find((one) => [one.id, slugFrom(one.name)].includes(slugFrom(colour!)));
     if (key === "dist" && tee === undefined) continue;
     if (tee === undefined) faults.push(`${key} is ${JSON.stringify(value)}, and the course has no tee set ${JSON.stringify(colour)}`);
@@ -46,7 +50,11 @@ export function cardTagsOf(tidy: ReadonlyMap<string, string | number | boolean>,
       else lengths[tee.id] = { value: Number(found[1]), unit: UNITS[unit] };
     }
   }
-  return { name: name?.trim().slice(0, 80), par: number("par", 3, 6), strokeIndex: number("handicap", 1, 18), lengths, faults };
+  const perhaps = (key: string, from: number, to: number): Perhaps | undefined => {
+    const [men, women] = [number(`${key}:men`, from, to), number(`${key}:women`, from, to)];
+    return men !== undefined && women !== undefined ? { men, women } : number(key, from, to);
+  };
+  return { name: name?.trim().slice(0, 80), par: perhaps("par", 3, 6), strokeIndex: perhaps("handicap", 1, 18), lengths, faults };
 }
 
 /** The card in whole yards. Lengths of unknown unit are left out, unless one is given for them. */

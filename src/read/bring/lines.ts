@@ -1,0 +1,65 @@
+/** Lines of play to holes: by the number they say, or by lying where a hole's line lies already. Pure. */
+import type { Position } from "geojson";
+import type { Frame } from "../../geo/frame.ts";
+import type { Point } from "../../geo/position.ts";
+import { distanceMetres } from "../../geo/vector.ts";
+import type { Candidate } from "./candidate.ts";
+
+/** A line both of whose ends are this near to another's is that line drawn again. */
+const SAME_METRES = 45;
+/** A line that says a hole's number but whose ends are both further away is another course's. */
+const ELSEWHERE_METRES = 400;
+
+export interface LinePlacing {
+  readonly hole: number;
+  readonly guessed: boolean;
+  readonly reason: string;
+}
+
+export interface KnownLine {
+  readonly number: number;
+  readonly line: readonly Position[];
+}
+
+interface Ends {
+  readonly start: Point;
+  readonly end: Point;
+}
+
+/** The larger of the distances of starts and ends. */
+const apart = (a: Ends, b: Ends): number => Math.max(distanceMetres(a.start, b.start), distanceMetres(a.end, b.end));
+
+/** For each candidate that is a line of play: its hole, or why it has none. */
+export function placeLines(lines: readonly Candidate[], known: readonly KnownLine[], frame: Frame): (LinePlacing | string)[] {
+  const ends = (positions: readonly Position[]): Ends => {
+    const point = ([x, y]: Position): Point => frame.toPlane([x!, y!]);
+    return { start: point(positions[0]!), end: point(positions[positions.length - 1]!) };
+  };
+  const own = lines.map(({ geometry }) => (geometry.type === "LineString" ? ends(geometry.coordinates) : undefined));
+  const there = known.map(({ number, line }) => ({ number, ends: ends(line) }));
+  const proposed = lines.map(({ hole: said }, i): (LinePlacing & { readonly distance: number }) | string => {
+    const mine = own[i];
+    if (mine === undefined) return "it is no single line";
+    const near = there.map(({ number, ends: other }) => ({ number, distance: apart(mine, other) })).sort((a, b) => a.distance - b.distance);
+    if (said !== undefined) {
+      const same = near.find(({ number }) => number === said);
+      if (same && same.distance > ELSEWHERE_METRES) return `it says hole ${said}, but lies ${Math.round(same.distance)} m from that hole's line of play: is it another course's? Move the page's line first if it is right`;
+      return { hole: said, guessed: false, reason: `it says hole ${said}`, distance: same?.distance ?? 0 };
+    }
+    const [first] = near;
+    if (first !== undefined && first.distance <= SAME_METRES) {
+      return { hole: first.number, guessed: false, reason: `it runs where hole ${first.number}'s line of play does`, distance: first.distance };
+    }
+    return "it does not say which hole it is: give it ref=7";
+  });
+  return proposed.map((placing, i) => {
+    if (typeof placing === "string") return placing;
+    const rivals = proposed.flatMap((other, k) => (typeof other !== "string" && other.hole === placing.hole ? [{ ...other, k }] : [])).sort((a, b) => a.distance - b.distance);
+    const [best, second] = rivals;
+    if (second === undefined) return { hole: placing.hole, guessed: placing.guessed, reason: placing.reason };
+    // With a line on the page already, the one drawn there is it; without, nobody can tell.
+    const clear = there.some(({ number }) => number === placing.hole) && best!.distance <= SAME_METRES && second.distance > 2 * best!.distance;
+    if (clear && best!.k === i) return { hole: placing.hole, guessed: true, reason: `${placing.reason}, and of ${rivals.length} that do it is the nearest to the page's` };
+    return `${rivals.length} lines say hole ${placing.hole}: choose by a tag they differ in, such as --lines golf:course:name="Old Course"`;
+  });
+}

@@ -1,0 +1,66 @@
+/** Ids for what is new on a page: a real name where there is one, else kind, side and order along the line of play. Pure. */
+import { slugFrom } from "../../course/schema/features.ts";
+import type { FeatureKind } from "../../course/types.ts";
+import type { Lie } from "./shape.ts";
+
+export interface ToName {
+  readonly kind: FeatureKind;
+  readonly name: string | undefined;
+  readonly tee: string | undefined;
+  /** From an earlier export of ours. */
+  readonly id: string | undefined;
+  /** How it lies to its hole's line of play; undefined for the course's own. */
+  readonly lie: Lie | undefined;
+}
+
+const WORDS: Readonly<Partial<Record<FeatureKind, string>>> = {
+  "line-of-play": "line",
+  "penalty-area-yellow": "water",
+  "penalty-area-red": "water",
+  "out-of-bounds": "boundary",
+  other: "feature",
+};
+
+const wordFor = (kind: FeatureKind): string => WORDS[kind] ?? kind;
+
+/** Kinds a hole has one or few of, which need no side to be told apart. */
+const UNSIDED: ReadonlySet<FeatureKind> = new Set(["line-of-play", "green", "pin", "fairway", "teeing-ground", "tee-marker", "out-of-bounds", "coastline", "course", "driving-range", "road", "path"] satisfies FeatureKind[]);
+
+/**
+ * An id for each, in their order. Numbers follow the order along the line of play; on a
+ * page that has such ids already they go on from the highest, since a tip may name those.
+ *
+ * @param taken ids the page, and for a hole the course too, has already
+ */
+export function nameFeatures(features: readonly ToName[], taken: ReadonlySet<string>): string[] {
+  const used = new Set(taken);
+  const ids: string[] = features.map(() => "");
+  const claim = (i: number, id: string): void => {
+    ids[i] = id;
+    used.add(id);
+  };
+  const order = features.map((_, i) => i).sort((a, b) => (features[a]!.lie?.stationMetres ?? 0) - (features[b]!.lie?.stationMetres ?? 0) || a - b);
+  const rest: number[] = [];
+  for (const i of order) {
+    const { id, name, kind, tee } = features[i]!;
+    const own = id ?? (kind === "line-of-play" ? "line" : kind === "tee-marker" && tee !== undefined ? `tee-${tee}` : slugFrom(name ?? ""));
+    if (own !== "" && !used.has(own)) claim(i, own);
+    else rest.push(i);
+  }
+  for (const i of rest) {
+    const { kind, lie, tee } = features[i]!;
+    const word = kind === "teeing-ground" && tee !== undefined ? `${wordFor(kind)}-${tee}` : wordFor(kind);
+    const sided = lie !== undefined && !UNSIDED.has(kind);
+    const stem = sided ? `${word}-${lie.side}` : word;
+    if (!sided && !used.has(stem)) {
+      claim(i, stem);
+      continue;
+    }
+    const numbers = [...used].flatMap((id) => {
+      const found = id.startsWith(`${stem}-`) ? /^\d+$/.exec(id.slice(stem.length + 1)) : null;
+      return found ? [Number(found[0])] : [];
+    });
+    claim(i, `${stem}-${Math.max(sided ? 0 : 1, ...numbers) + 1}`);
+  }
+  return ids;
+}
