@@ -2,7 +2,8 @@
  * Building beside the target and swapping in: a build that fails leaves the guide that is
  * there as it is, and visitors never meet half of one.
  */
-import { lstat, mkdir, mkdtemp, readdir, realpath, rename, rm } from "node:fs/promises";
+import { randomBytes } from "node:crypto";
+import { lstat, mkdir, readdir, realpath, rename, rm } from "node:fs/promises";
 import { homedir } from "node:os";
 import { basename, dirname, join, parse, relative, resolve, sep } from "node:path";
 import { readRecord } from "../site/build-record.ts";
@@ -63,7 +64,9 @@ export async function refuseUnlessOurs(target: string, keep: Readonly<Record<str
 export async function swapIn(target: string, fill: (staging: string) => Promise<void>): Promise<void> {
   const path = resolve(target);
   await mkdir(dirname(path), { recursive: true });
-  const staging = await mkdtemp(`${path}-`);
+  // Not mkdtemp: its folders are closed to everybody else, and a web server is somebody else.
+  const staging = `${path}-${randomBytes(6).toString("hex")}`;
+  await mkdir(staging);
   try {
     await fill(staging);
     await replace(path, staging);

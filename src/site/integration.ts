@@ -23,6 +23,18 @@ export function shownFolder(folder: string): string {
   return from !== "" && !from.startsWith("..") ? from.replaceAll("\\", "/") : folder;
 }
 
+/**
+ * What pages ask `import.meta.env` for. Astro lets the environment of the process answer
+ * first, and a host that happens to set BASE_URL would move every address.
+ */
+const BUILD_VARIABLES = ["ASSETS_PREFIX", "BASE_URL", "DEV", "MODE", "PROD", "SITE", "SSR"];
+
+function shutOutEnvironment(command: "dev" | "build"): void {
+  for (const name of BUILD_VARIABLES) delete process.env[name];
+  // Under NODE_ENV=test pages would be built for development, without their policy.
+  if (command === "build") process.env["NODE_ENV"] = "production";
+}
+
 async function filesBelow(folder: string): Promise<string[]> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   return entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
@@ -40,6 +52,7 @@ export default function marram(): AstroIntegration {
         base = tidyBase(config.base);
         content = resolve(fileURLToPath(config.root), process.env[CONTENT_VARIABLE] ?? "content");
         if (command === "preview") return;
+        shutOutEnvironment(command);
         // Our build command reads the content before it starts Astro.
         if (command === "build" && loadedGuide()?.contentFolder === content) return;
         const { guide, diagnostics } = await loadGuide(content);

@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readFile, readdir, rm, symlink, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readFile, readdir, rm, stat, symlink, writeFile } from "node:fs/promises";
 import { homedir, tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
@@ -49,6 +49,12 @@ describe("swapping in", () => {
     await expect(swapIn(target, (staging) => rm(staging, { recursive: true }))).rejects.toThrow("ENOENT");
     expect(await readFile(join(target, "index.html"), "utf8")).toBe("one");
     expect(await readdir(folder)).toEqual(["dist"]);
+  });
+
+  test("makes a folder as open as any other", async () => {
+    await swapIn(target, page("one"));
+    await mkdir(join(folder, "plain"));
+    expect((await stat(target)).mode).toBe((await stat(join(folder, "plain"))).mode);
   });
 
   test("makes the folders above the target", async () => {

@@ -19,8 +19,7 @@ export function run(script: string, args: readonly string[], env: Readonly<Recor
     const child = spawn(process.execPath, [join(PROJECT, script), ...args], {
       cwd: PROJECT,
       stdio: ["ignore", "pipe", "pipe"],
-      // The test runner sets NODE_ENV to test, under which pages are built for development.
-      env: { ...process.env, NODE_ENV: "production", NO_COLOR: "1", FORCE_COLOR: "0", ASTRO_TELEMETRY_DISABLED: "1", ...env },
+      env: { ...process.env, NO_COLOR: "1", FORCE_COLOR: "0", ASTRO_TELEMETRY_DISABLED: "1", ...env },
     });
     let stdout = "";
     let stderr = "";
