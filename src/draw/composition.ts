@@ -41,6 +41,9 @@ export interface Composition {
   readonly crownSpacing: number;
   /** Knots of natural outlines. */
   readonly knots: number;
+  /** Ink spent at most on contours (length of line) and on hachures (how many) before they are thinned. */
+  readonly mostContour: number;
+  readonly mostHachures: number;
   /** Distances of the water lines from the shore. */
   readonly waterLines: readonly number[];
   /** Hazards that get a leader, at most. */
@@ -82,6 +85,8 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     tuftSpacing: 17,
     crownSpacing: 7.6,
     knots: 5,
+    mostContour: 9000,
+    mostHachures: 520,
     waterLines: gaps(2.6, 0.75, 6),
     leaders: 6,
     keep: { teeNames: false, bendFigures: true, greenDepth: true, groundNames: false, stipple: true, everyTee: true, legend: true },
@@ -105,7 +110,9 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     tuftSpacing: 18,
     crownSpacing: 8.6,
     knots: 5.5,
-    waterLines: gaps(2.8, 0.62, 10),
+    mostContour: 13000,
+    mostHachures: 620,
+    waterLines: gaps(3, 0.8, 8),
     leaders: 12,
     keep: { teeNames: true, bendFigures: true, greenDepth: true, groundNames: true, stipple: true, everyTee: true, legend: true },
   },
@@ -128,6 +135,8 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     tuftSpacing: 32,
     crownSpacing: 13,
     knots: 7,
+    mostContour: 11000,
+    mostHachures: 420,
     waterLines: gaps(4.4, 1.3, 6),
     leaders: 4,
     keep: { teeNames: false, bendFigures: false, greenDepth: false, groundNames: false, stipple: true, everyTee: false, legend: false },

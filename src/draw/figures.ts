@@ -25,7 +25,7 @@ export const LEFT_TICKS = [200, 150, 100] as const;
 /** A hazard that runs beside play for longer than this has no one reach and carry worth printing. */
 const LONGEST_BESIDE_METRES = 110;
 /** Hazards that begin farther than this from the tee are met by a later stroke. */
-const FURTHEST_REACH_METRES = 300;
+const FURTHEST_REACH_METRES = 275;
 
 export interface Figures {
   readonly svg: string;
@@ -129,7 +129,7 @@ export function drawTeeFigures(
       element("path", { ...paint("casing"), "stroke-width": c.fine + 2.2, opacity: 0.55, d: arcPaths.join("") }) +
       element("path", { ...paint("arc"), "stroke-width": c.fine, d: arcPaths.join("") });
   }
-  for (const arc of arcs) placer.avoid([arc.left, arc.middle, arc.right].map(sheet.toSheet), 9);
+  for (const arc of arcs) placer.avoid([arc.left, arc.middle, arc.right].map(sheet.toSheet), 14);
   for (const { value, left, right, middle } of arcs) {
     const text: TextLine = { text: String(value), mark: "figure", size: c.text.arc, weight: "regular" };
     const { width, height } = blockSize([text]);

@@ -9,6 +9,9 @@ import type { SceneArea } from "./scene.ts";
 
 const DARK_SIDE: Point = [-LIGHT[0], -LIGHT[1]];
 
+/** Dots spent on a strand, however long. */
+const MOST_DOTS = 1100;
+
 /** Path data of areas: all rings, even-odd. */
 export const areaPath = (areas: readonly SceneArea[], smooth = true): string =>
   areas.flatMap(({ rings }) => rings.map((ring) => (smooth ? smoothPath(ring, true) : polyPath(ring, true)))).join("");
@@ -16,15 +19,18 @@ export const areaPath = (areas: readonly SceneArea[], smooth = true): string =>
 const polygons = (shapes: readonly (readonly Point[])[]): string => polyPaths(shapes, true);
 
 /** Tints of open ground, sand and rock. */
-export function drawCover({ scene, paint, composition: c, sheet, cover }: PlateContext): string {
+export function drawCover({ scene, paint, composition: c, sheet, cover, id }: PlateContext): string {
   const { map } = sheet;
   let out = element("rect", { ...paint("ground"), x: map[0], y: map[1], width: map[2] - map[0], height: map[3] - map[1] });
   const tint = (mark: "rough" | "heath" | "scrub" | "wood" | "strand", areas: readonly SceneArea[]): void => {
     if (areas.length === 0) return;
     // Ground has no edge: the tint runs out in two steps.
-    const d = areaPath(areas);
-    out += element("path", { ...paint(mark), "fill-rule": "evenodd", "stroke-width": 7 * c.drawing, "stroke-linejoin": "round", opacity: 0.35, d });
-    out += element("path", { ...paint(mark), "fill-rule": "evenodd", opacity: 0.8, d });
+    const shape = id(mark);
+    out +=
+      element("defs", {}, element("path", { id: shape, "fill-rule": "evenodd", d: areaPath(areas) })) +
+      element("g", paint(mark),
+        element("use", { href: `#${shape}`, "stroke-width": 7 * c.drawing, "stroke-linejoin": "round", opacity: 0.35 }) +
+          element("use", { href: `#${shape}`, opacity: 0.8 }));
   };
   tint("rough", scene.areas("rough", "grassland"));
   tint("heath", scene.areas("heath"));
@@ -38,9 +44,10 @@ export function drawCover({ scene, paint, composition: c, sheet, cover }: PlateC
     const onSand = (kind: string): boolean => kind === "strand";
     // Dots crowd at the edge of the sand and thin out over it, as a stipple engraver shades.
     const dots = strew(sheet, gap, 71, (p) =>
-      cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.1 : gap,
+      cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1,
     );
-    out += stipple(dots.map(({ point }) => point), 0.9 * c.drawing, paint);
+    const share = Math.min(1, MOST_DOTS / dots.length);
+    out += stipple(dots.filter(({ lot }) => lot < share).map(({ point }) => point), 0.9 * c.drawing, paint);
   }
   return out;
 }
@@ -68,7 +75,7 @@ export function drawWater(context: PlateContext): string {
     element("use", { ...paint("shore"), href: `#${id}`, "stroke-width": c.fine * 2.4 }) +
     element("use", { ...paint("sea"), href: `#${id}`, "fill-rule": "evenodd" });
   const shade = [
-    ...scene.water.flatMap(({ rings }) => rings.flatMap((ring, i) => (i === 0 ? crescents(ring, LIGHT, 5 * c.drawing) : []))),
+    ...scene.water.flatMap(({ rings }) => rings.flatMap((ring, i) => (i === 0 ? crescents(ring.length > 60 ? ring.filter((_, k) => k % 2 === 0) : ring, LIGHT, 5 * c.drawing) : []))),
   ];
   const lines = waterLines(waters, scene.box, c.waterLines, c.knots);
   const ranks = c.waterLines.map((_, rank) => lines.filter((line) => line.rank === rank));

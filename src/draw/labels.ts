@@ -34,8 +34,8 @@ export interface Placement {
 
 /** Cost of covering a square unit of each ground: open ground is free, the green is dear. */
 const GROUND_COST: Readonly<Record<Cover, number>> = {
-  open: 0, rough: 0.01, heath: 0.03, scrub: 0.06, wood: 0.06, rock: 0.03, strand: 0.03, water: 0.02,
-  fairway: 0.1, green: 0.6, tee: 0.5, bunker: 0.4, built: 0.25, taken: 0.2,
+  open: 0, rough: 0.01, heath: 0.03, scrub: 0.06, wood: 0.06, rock: 0.05, strand: 0.03, water: 0.02,
+  fairway: 0.035, green: 0.6, tee: 0.5, bunker: 0.4, built: 0.25, taken: 0.2,
 };
 
 interface Stroke {

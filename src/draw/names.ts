@@ -157,25 +157,32 @@ export function drawNames(
   }
   const bounds = scene.lines("out-of-bounds").filter(({ line }) => line.some((p) => inBox(p, sheet.map)));
   if (bounds.length > 0) {
-    const text: TextLine = { text: bounds[0]!.feature.name ?? words.outOfBounds, mark: "note", size: c.text.note, weight: "regular", italic: true };
+    const text: TextLine = { text: words.outOfBounds, mark: "note", size: c.text.note, weight: "regular", italic: true };
     const { width, height } = blockSize([text]);
     put(text, bounds.flatMap(({ line }) => evenly(line, 30, false).filter((p) => inBox(p, sheet.map)).flatMap((p) => around(p, width, height, [9, 15], 0.8))), 80);
   }
   if (c.keep.groundNames) {
-    for (const { feature, rings } of scene.areas("scrub", "wood", "heath", "sand", "rock", "grassland", "building")) {
+    const ways = [
+      ...scene.lines("road", "ridge", "cliff").map(({ feature, line }) => ({ feature, line })),
+      ...scene.areas("building").map(({ feature, rings }) => ({ feature, line: rings[0]! })),
+    ];
+    for (const { feature, line } of ways) {
+      const name = feature.name;
+      if (!name || said.has(name) || !line.some((p) => inBox(p, sheet.map))) continue;
+      said.add(name);
+      const text: TextLine = { text: name, mark: "note", size: c.text.note, weight: "regular", italic: true };
+      const { width, height } = blockSize([text]);
+      const near = evenly(line, 30, false).filter((p) => inBox(p, sheet.map));
+      put(text, near.flatMap((p) => around(p, width, height, [7, 12, 20], 0.8)), 40, undefined, false);
+    }
+    for (const { feature, rings } of scene.areas("scrub", "wood", "heath", "sand", "rock", "grassland")) {
       const name = feature.name;
       if (!name || said.has(name)) continue;
       said.add(name);
       const text: TextLine = { text: name, mark: "note", size: c.text.note, weight: "regular", italic: true };
-      const { width, height } = blockSize([text]);
-      const middle = centreOf(rings[0]!);
-      put(text, [...inside(rings), ...around(middle, width, height, [20, 34], 0.5)], 110, undefined, false);
+      const { width } = blockSize([text]);
+      put(text, inside(rings).filter(({ at: [x, y] }) => [-0.4, 0, 0.4].every((t) => insideRings(rings, [x + t * width, y]))), 110, undefined, false);
     }
   }
   return { svg: lettering.toString(), boxes, unplaced };
 }
-
-const centreOf = (ring: readonly Point[]): Point => [
-  ring.reduce((sum, p) => sum + p[0], 0) / ring.length,
-  ring.reduce((sum, p) => sum + p[1], 0) / ring.length,
-];

@@ -1,8 +1,8 @@
 /**
  * The plate: a hole's chart, drawn at build.
  *
- * Order on the sheet, bottom up: paper, ground, relief, water, mown ground, contours,
- * works, growth, bounds, figures that hold for every tee, figures of each tee set, names,
+ * Order on the sheet, bottom up: paper, ground, fairways, relief, water, contours, greens,
+ * tees, bunkers, works, growth, bounds, figures that hold for every tee, figures of each tee set, names,
  * landmarks and flag, border and title block. Lettering is placed first, so that growth
  * keeps out from under it.
  */
@@ -141,9 +141,10 @@ export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
   const window = element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }));
   const map =
     drawCover(context) +
-    drawWater(context) +
     drawFairways(context, lineOnSheet) +
     drawRelief(context, options.ground) +
+    // Over the fairways, since burns cross them; over the relief, since water is level.
+    drawWater(context) +
     drawContours(context, options.ground, placer.taken) +
     drawScarps(context, options.ground) +
     drawHachures(context) +

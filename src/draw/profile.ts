@@ -13,7 +13,7 @@ import { painter, type Painter, type PlateTheme } from "./palette.ts";
 import { seenAlong, sectionAlong, stretchesOf, type SectionPoint, type Surface } from "./profile-ground.ts";
 import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words.ts";
 import { defaultTeeOf } from "./sheet.ts";
-import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
+import { element, escapeXml, num, polyPath } from "./svg.ts";
 import { beads, flag, symbolMarker } from "./symbols.ts";
 import { textWidth } from "./text-width.ts";
 
@@ -97,7 +97,8 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
   const pxPerMetre = (WIDTH - LEFT - RIGHT) / (behind + longest + beyond);
   const spacingMetres = Math.max(1.5, 2.6 / pxPerMetre);
   const sections = hole.tees.flatMap((tee) => {
-    const section = sectionAlong(hole, grid, tee.line, { behindMetres: behind, beyondMetres: beyond, spacingMetres });
+    // Back to the frame's edge, so that a forward tee stands in ground, not at its end.
+    const section = sectionAlong(hole, grid, tee.line, { behindMetres: behind + longest - tee.lengthMetres, beyondMetres: beyond, spacingMetres });
     return section ? [{ tee, section }] : [];
   });
   if (sections.length < hole.tees.length) return undefined;
@@ -123,7 +124,7 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
   let content = "";
   for (const cut of cuts) {
     const shownTee = cut.tee === first;
-    content += group({ "data-tee": cut.tee.tee.id }, shownTee, drawGround(sheet, cut));
+    content += group({ "data-tee": cut.tee.tee.id }, shownTee, element("g", { "clip-path": `url(#${options.idPrefix}-map)` }, drawGround(sheet, cut)));
     for (const unit of UNITS) {
       const spans = lanes.get(`${cut.tee.tee.id} ${unit}`)!;
       const figures = drawRules(sheet, cut, unit) + drawSpans(sheet, cut, spans) + drawDrive(sheet, cut, unit, options.driveMetres?.[cut.tee.tee.id]) + drawAxis(sheet, cut, unit);
@@ -145,58 +146,72 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
 }
 
 function group(data: Readonly<Record<string, string>>, shown: boolean, content: string): string {
-  return element("g", { class: "plate-tee", ...data, ...(shown ? {} : { display: "none" }) }, content);
+  // Not named after tees: the palette paints a tee, and lettering inside would take its edge.
+  return element("g", { class: "plate-unit", ...data, ...(shown ? {} : { display: "none" }) }, content);
 }
 
 const heightNear = (section: readonly SectionPoint[], stationMetres: number): number =>
   section.reduce((best, point) => (Math.abs(point.stationMetres - stationMetres) < Math.abs(best.stationMetres - stationMetres) ? point : best)).heightMetres;
 
 /** Upright hatching for earth, and closer for ground that is not seen from the tee. */
-function patterns({ paint, prefix }: Sheet): string {
+function patterns({ paint, prefix, floor }: Sheet): string {
   const hatch = (name: string, gap: number, d: string, width: number): string =>
     element("pattern", { id: `${prefix}-${name}`, patternUnits: "userSpaceOnUse", width: gap, height: 14 }, element("path", { ...paint("line"), "stroke-width": width, d }));
   return (
     hatch("earth", 9, "M1.5 0v14M4.5 0v14M7.5 0v14", 0.35) +
     hatch("unseen", 4, "M-1 3.5 5-2.5M-1 7 5 1M-1 10.500 5 4.500M-1 14 5 8M-1 17.500 5 11.500", 0.8) +
+    element("clipPath", { id: `${prefix}-map` }, element("rect", { x: LEFT, y: TOP, width: WIDTH - LEFT - RIGHT, height: num(floor - TOP) })) +
     symbolMarker(`${prefix}-gorse`, "gorse-b", 0.62, paint) +
     symbolMarker(`${prefix}-tree`, "tree-b", 0.85, paint)
   );
 }
 
-/** Surfaces that are drawn as a ribbon under the ground line: its mark and depth. */
-const RIBBONS: Readonly<Partial<Record<Surface, readonly [mark: "fairway" | "green" | "bunker" | "sea" | "tee", depth: number]>>> = {
-  fairway: ["fairway", 4], green: ["green", 5], bunker: ["bunker", 5], water: ["sea", 8], tee: ["tee", 4],
-};
+/** Surfaces that show as a ribbon under the ground line, by the mark that paints them. */
+const RIBBONS: readonly (readonly [surface: Surface, mark: "fairway" | "tee" | "sea" | "green" | "bunker"])[] = [
+  ["fairway", "fairway"], ["tee", "tee"], ["water", "sea"], ["green", "green"], ["bunker", "bunker"],
+];
+const RIBBON = 5;
 
+/**
+ * The earth, cut: its surface as a ribbon, then earth again a little lower, then hatching.
+ * The outline is written once and used throughout: it is most of what a section weighs.
+ */
 function drawGround({ paint, prefix, floor }: Sheet, cut: Cut): string {
-  const at = ({ stationMetres, heightMetres }: SectionPoint): Point => [cut.x(stationMetres), cut.y(heightMetres)];
-  const points = cut.section.map(at);
+  const points = cut.section.map(({ stationMetres, heightMetres }): Point => [cut.x(stationMetres), cut.y(heightMetres)]);
   const id = `${prefix}-${cut.tee.tee.id}`;
-  const line = smoothPath(points, false);
-  const [start, end] = [points[0]!, points[points.length - 1]!];
-  const shifted = (d: number) => ([x, y]: Point): Point => [x, y + d];
+  const line = polyPath(points, false);
+  const start = points[0]!;
+  const windows = (is: (point: SectionPoint, index: number) => boolean, leastPx: number): string =>
+    stretchesOf(cut.section, is)
+      // The edge lies somewhere between two samples.
+      .map(([a, b]) => [points[a]![0] - 1.3, points[b]![0] + 1.3] as const)
+      .filter(([from, to]) => to - from > leastPx)
+      .map(([from, to]) => `M${num(from)} 0H${num(to)}V${num(floor)}H${num(from)}z`)
+      .join("");
+  const through = (name: string, d: string, content: string): string =>
+    d === "" ? "" : element("clipPath", { id: `${id}-${name}` }, element("path", { d })) + element("g", { "clip-path": `url(#${id}-${name})` }, content);
+  const earth = (attributes: Readonly<Record<string, string | number>>): string => element("use", { href: `#${id}-earth`, ...attributes });
   let out =
-    element("defs", {}, element("path", { id, d: line })) +
-    element("path", { ...paint("ground"), d: `${line}L${num(end[0])} ${num(floor)}H${num(start[0])}z` }) +
-    element("use", { href: `#${id}`, transform: "translate(0 8)", fill: "none", stroke: `url(#${prefix}-earth)`, "stroke-width": 15, opacity: 0.75 });
-  const unseen = stretchesOf(cut.section, (_, i) => !cut.seen[i]).filter(([a, b]) => points[b]![0] - points[a]![0] > 5);
-  for (const [a, b] of unseen) {
-    const some = points.slice(a, b + 1);
-    out += element("path", { fill: `url(#${prefix}-unseen)`, d: polyPath([...some, ...some.map(shifted(9)).reverse()], true) });
+    element("defs", {}, element("path", { id, d: line }) + element("path", { id: `${id}-earth`, d: `${line}V${num(floor)}H${num(start[0])}z` })) +
+    earth(paint("ground"));
+  for (const [surface, mark] of RIBBONS) {
+    out += through(surface, windows((point) => point.surface === surface, 0), earth({ ...paint(mark), "stroke-width": 0 }));
   }
-  for (const [surface, [mark, depth]] of Object.entries(RIBBONS) as [Surface, readonly ["fairway" | "green" | "bunker" | "sea" | "tee", number]][]) {
-    const pieces = stretchesOf(cut.section, (point) => point.surface === surface).map(([a, b]) => {
-      // Half a sample to each side: the edge lies somewhere between.
-      const some = points.slice(Math.max(0, a - (a === b ? 1 : 0)), Math.min(points.length, b + 2));
-      return polyPath([...some, ...some.map(shifted(depth)).reverse()], true);
-    });
-    if (pieces.length > 0) out += element("path", { ...paint(mark), "stroke-width": 0.4, d: pieces.join("") });
-  }
-  out += element("use", { ...paint("line"), href: `#${id}`, "stroke-width": 1.25, "stroke-linejoin": "round" });
+  const under = { href: `#${id}`, fill: "none" };
+  out +=
+    earth({ ...paint("ground"), transform: `translate(0 ${RIBBON})` }) +
+    element("use", { ...under, transform: `translate(0 ${RIBBON + 6})`, stroke: `url(#${prefix}-earth)`, "stroke-width": 12, opacity: 0.8 }) +
+    through("unseen", windows((_, i) => !cut.seen[i], 6), element("use", { ...under, transform: `translate(0 ${RIBBON + 4})`, stroke: `url(#${prefix}-unseen)`, "stroke-width": 8 })) +
+    element("use", { ...paint("line"), href: `#${id}`, "stroke-width": 1.25, "stroke-linejoin": "round" });
   const growth = (surface: Surface, symbol: string, gap: number): string => {
     const feet = stretchesOf(cut.section, (point) => point.surface === surface).flatMap(([a, b]) => {
       const some: Point[] = [];
-      for (let i = a, last = -Infinity; i <= b; i++) if (points[i]![0] - last >= gap) some.push([(last = points[i]![0]), points[i]![1] + 0.6]);
+      for (let i = a, last = -Infinity; i <= b; i++) {
+        const [x, y] = points[i]!;
+        if (x - last < gap) continue;
+        some.push([x, y + 0.6]);
+        last = x;
+      }
       return some;
     });
     return beads(feet, `${prefix}-${symbol}`);
@@ -227,12 +242,13 @@ function drawRules({ paint, pxPerMetre, exaggeration, floor }: Sheet, cut: Cut, 
   let lettering = "";
   for (let n = -40; n <= 40; n++) {
     const y = cut.y(heightsOf(n));
-    if (y < TOP + 9 || y > floor - 6) continue;
+    // The unit stands at the top.
+    if (y < TOP + 16 || y > floor - 4) continue;
     lines.push(`M${LEFT} ${num(y)}H${WIDTH - RIGHT}`);
     const text = n === 0 ? "0" : `${n > 0 ? "+" : "\u2212"}${Math.abs(n * step)}`;
-    lettering += set(paint, { text, mark: "legend", size: SMALL, weight: n === 0 ? "heavy" : "regular" }, LEFT - 5, y + 3.2, "end", 0);
+    lettering += set(paint, { text, mark: "legend", size: SMALL, weight: n === 0 ? "heavy" : "regular" }, LEFT - 6.5, y + 3.2, "end", 0);
   }
-  lettering += set(paint, { text: unit === "yards" ? "ft" : "m", mark: "legend", size: SMALL, weight: "regular", italic: true }, LEFT - 5, TOP + 7, "end", 0);
+  lettering += set(paint, { text: unit === "yards" ? "ft" : "m", mark: "legend", size: SMALL, weight: "regular", italic: true }, LEFT - 6.5, TOP + 8, "end", 0);
   return element("path", { ...paint("tick"), "stroke-width": 0.4, "stroke-dasharray": "1 3", opacity: 0.75, d: lines.join("") }) + lettering;
 }
 

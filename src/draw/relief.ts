@@ -6,7 +6,6 @@ import { gradientAt } from "../terrain/slope.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { clipLine } from "./clip.ts";
 import { evenly, LIGHT } from "./curves.ts";
-import { hachure } from "./growth.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { strew } from "./scatter.ts";
@@ -50,8 +49,9 @@ export function drawRelief({ sheet }: PlateContext, ground: PlateGround | undefi
 export function drawContours({ sheet, scene, composition: c, paint, cover }: PlateContext, ground: PlateGround | undefined, keepOff: readonly Box[]): string {
   if (!ground?.contours) return "";
   const interval = ground.intervalMetres ?? 1;
-  const plain: string[] = [];
-  const index: string[] = [];
+  const plain: Point[][] = [];
+  const plainLevels: number[] = [];
+  const index: Point[][] = [];
   const figures: string[] = [];
   const numbered: Point[] = [];
   for (const { heightMetres, points } of ground.contours) {
@@ -60,7 +60,8 @@ export function drawContours({ sheet, scene, composition: c, paint, cover }: Pla
     const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground.grid && slopePercentAt(ground.grid, sheet.toPlane(p)) > CLIFF_PERCENT);
     for (const knots of clipLine(onSheet, scene.box).flatMap((piece) => partsWhere(piece, kept))) {
       if (knots.length < 4) continue;
-      (strong ? index : plain).push(smoothPath(knots, false));
+      (strong ? index : plain).push(knots);
+      if (!strong) plainLevels.push(Math.round(heightMetres / interval));
       if (!strong || knots.length < 8) continue;
       for (let i = 4; i < knots.length - 4; i += 3) {
         const p = knots[i]!;
@@ -81,9 +82,15 @@ export function drawContours({ sheet, scene, composition: c, paint, cover }: Pla
       }
     }
   }
+  const d = (lines: readonly Point[][]): string => lines.map((line) => smoothPath(line, false)).join("");
+  // Hilly ground would be a thicket of lines: there only the stronger contours are kept.
+  const length = (lines: readonly Point[][]): number => lines.reduce((sum, line) => sum + line.length * c.knots * 2.8, 0);
+  const crowded = length(plain) + length(index) > c.mostContour;
+  const lines = crowded ? plain.filter((_, i) => plainLevels[i]! % 2 === 0) : plain;
+  const fewer = crowded && length(lines) + length(index) > c.mostContour ? [] : lines;
   return (
-    (plain.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.hair, opacity: 0.6, d: plain.join("") }) : "") +
-    (index.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.fine, opacity: 0.8, d: index.join("") }) : "") +
+    (fewer.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.hair, opacity: 0.6, d: d(fewer) }) : "") +
+    (index.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.fine, opacity: 0.8, d: d(index) }) : "") +
     figures.join("")
   );
 }
@@ -125,7 +132,8 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
   const grid = ground?.grid;
   if (!grid) return "";
   const gap = 4.8 * c.drawing;
-  const strokes: Point[][] = [];
+  // Too small for their taper to be seen: strokes of three weights, at half the bytes of a wedge.
+  const strokes: [Point[][], Point[][], Point[][]] = [[], [], []];
   const [origin, east, north] = [sheet.toSheet([0, 0]), sheet.toSheet([1, 0]), sheet.toSheet([0, 1])];
   const slopeAt = (p: Point): { percent: number; down: Point } | undefined => {
     const gradient = gradientAt(grid, sheet.toPlane(p));
@@ -136,16 +144,27 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
     const size = Math.hypot(x, y) || 1;
     return { percent, down: [x / size, y / size] };
   };
-  for (const { point } of strew(sheet, gap, 53, (p) => {
+  const places = strew(sheet, gap, 53, (p) => {
     const here = cover.at(p);
     if (here !== "open" && here !== "rough" && here !== "strand" && here !== "heath") return 0;
     const slope = slopeAt(p);
     return slope && slope.percent > SCARP_PERCENT ? gap * Math.max(1, 1.8 - slope.percent / 90) : 0;
-  })) {
+  });
+  // Steep sheets are thinned evenly, by lot, and what is left is drawn longer.
+  const share = Math.min(1, c.mostHachures / places.length);
+  for (const { point, lot } of places) {
+    if (lot >= share) continue;
     const slope = slopeAt(point)!;
     const shade = 0.5 - 0.5 * (slope.down[0] * LIGHT[0] + slope.down[1] * LIGHT[1]);
-    const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + slope.percent / 140);
-    strokes.push(hachure(point, slope.down, length, c.medium * (0.35 + 0.9 * shade)));
+    const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + slope.percent / 140) * (1 + 0.5 * (1 - share));
+    const weight = shade < 0.36 ? 0 : shade < 0.68 ? 1 : 2;
+    strokes[weight].push([point, [point[0] + slope.down[0] * length, point[1] + slope.down[1] * length]]);
   }
-  return strokes.length > 0 ? element("path", { ...paint("hachure"), opacity: 0.85, d: polyPaths(strokes, true) }) : "";
+  return element(
+    "g",
+    { ...paint("scarp"), opacity: 0.85 },
+    strokes
+      .map((some, weight) => (some.length > 0 ? element("path", { "stroke-width": c.medium * [0.4, 0.66, 0.95][weight]!, d: polyPaths(some, false) }) : ""))
+      .join(""),
+  );
 }

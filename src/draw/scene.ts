@@ -46,6 +46,8 @@ const BLEED = 22;
 const ANGULAR: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["building", "teeing-ground", "out-of-bounds", "driving-range", "course"]);
 /** Lines that bend as ground and feet do. */
 const WINDING: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["path", "road", "stream", "ridge", "cliff", "coastline", "hedge"]);
+/** Kinds without an edge on the ground: wider knots serve. */
+const SOFT: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["rough", "grassland", "heath", "scrub", "wood", "sand"]);
 /** Kinds drawn with closer knots, being small. */
 const SMALL: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["bunker", "green"]);
 
@@ -56,7 +58,7 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
   const lines: SceneLine[] = [];
   const points: ScenePoint[] = [];
   for (const { feature, shape } of placed) {
-    const spacing = SMALL.has(feature.kind) ? knots * 0.62 : knots;
+    const spacing = SMALL.has(feature.kind) ? knots * 0.62 : SOFT.has(feature.kind) ? knots * 2.4 : knots;
     if (shape.type === "areas") {
       for (const area of shape.areas) {
         const rings = area

@@ -68,6 +68,7 @@ export function drawTitleBlock(
   }
   if (composition.keep.legend) {
     const y = sheet.height - (composition.name === "phone" ? 8 : 12);
+    if (composition.name === "desk") out += set(hole.course.name, maxX - 1, y, { ...small, size: composition.text.note, italic: true }, "end");
     out += drawKey(left, y, maxX - left, hole.tees.some(({ bends }) => bends.length > 0), composition, paint, words);
   }
   return out;

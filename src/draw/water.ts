@@ -86,7 +86,7 @@ export function waterLines(waters: readonly Rings[], box: Box, distances: readon
         rank,
         closed,
         // Farther lines are smoother, as the eye expects of water.
-        points: evenly(simplified(points, 0.35), knots * (1.7 + 0.22 * rank), closed),
+        points: evenly(simplified(points, 0.35), knots * (2 + 0.3 * rank), closed),
       })),
   );
 }
