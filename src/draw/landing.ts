@@ -154,6 +154,7 @@ function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name:
     if (rings.length === 0) continue;
     const d = rings.flat().map((ring) => smoothPath(ring, true)).join("");
     out += element("path", { ...paint(mark), "stroke-width": mark === "green" ? 0.8 : 0, "fill-rule": "evenodd", d });
+    if (mark === "fairway") out += mownBands(d, map, paint, id("mown"));
     if (edge) out += element("path", { ...paint(edge), "stroke-width": 0.8, d });
     if (mark === "scrub") out += beads(lattice(rings, map, 10), id("gorse"));
     if (mark === "wood") out += beads(lattice(rings, map, 13), id("tree"));
@@ -169,6 +170,14 @@ function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name:
     if (d) out += element("path", { ...paint(mark), "stroke-width": 1.1, ...(dash ? { "stroke-dasharray": dash } : {}), d });
   }
   return out;
+}
+
+/** Mowing runs along the line of play, which is upright here. */
+function mownBands(fairway: string, [minX, minY, maxX, maxY]: Box, paint: Painter, clip: string): string {
+  const width = 13;
+  let d = "";
+  for (let x = (minX + maxX) / 2 - 10 * width; x < maxX; x += 2 * width) if (x > minX - width) d += `M${num(x)} ${num(minY)}V${num(maxY)}`;
+  return element("clipPath", { id: clip }, element("path", { "clip-rule": "evenodd", d: fairway })) + element("path", { ...paint("band"), "stroke-width": width, "clip-path": `url(#${clip})`, d });
 }
 
 const isDry = (natural: unknown): boolean => natural !== undefined && natural !== "water" && natural !== "coastline";
