@@ -1,10 +1,10 @@
 /** Where a course's height tiles lie, for the live map. */
-import type { GroundData } from "../islands/hole-data.ts";
+import { groundBounds, type GroundData } from "../islands/hole-data.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
 import { TERRAIN_ZOOMS } from "../read/terrain-tiles.ts";
 
 /** @param up from the data file's folder to the course's: `""` or `"../"` */
-export const groundData = ({ ground }: MeasuredCourse, up: "" | "../"): { ground?: GroundData } =>
+export const groundData = ({ ground, frame }: MeasuredCourse, up: "" | "../"): { ground?: GroundData } =>
   ground === undefined
     ? {}
     : {
@@ -13,5 +13,6 @@ export const groundData = ({ ground }: MeasuredCourse, up: "" | "../"): { ground
           encoding: "terrarium",
           minimumZoom: Math.min(...TERRAIN_ZOOMS),
           maximumZoom: Math.max(...TERRAIN_ZOOMS),
+          bounds: groundBounds(ground, frame),
         },
       };

@@ -45,10 +45,8 @@ export const english: Words = {
   nav: {
     main: "Guide",
     holes: "Holes",
-    previous: "Previous",
-    next: "Next",
-    previousHole: (hole, name) => `Previous: hole ${hole}, ${name}`,
-    nextHole: (hole, name) => `Next: hole ${hole}, ${name}`,
+    previousHole: "Previous hole",
+    nextHole: "Next hole",
     chooseHole: "Choose a hole",
     close: "Close",
     cover: "Course",

@@ -54,10 +54,8 @@ export interface Words {
   readonly nav: {
     readonly main: string;
     readonly holes: string;
-    readonly previous: string;
-    readonly next: string;
-    readonly previousHole: (hole: number, name: string) => string;
-    readonly nextHole: (hole: number, name: string) => string;
+    readonly previousHole: string;
+    readonly nextHole: string;
     readonly chooseHole: string;
     readonly close: string;
     readonly cover: string;
