@@ -11,6 +11,7 @@ import type { Point, Position } from "../geo/position.ts";
 import type { Frame } from "../geo/frame.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse, MeasuredHole, PlacedFeature, Side, TeeFigures } from "../measure/types.ts";
+import type { HeightGrid } from "../terrain/grid.ts";
 import { HAZARD_KINDS } from "../course/types.ts";
 import { bearingDegrees, directionTo } from "../geo/vector.ts";
 import { positionsOf } from "../measure/place.ts";
@@ -99,6 +100,8 @@ export interface GroundData {
   readonly encoding: "terrarium";
   readonly minimumZoom: number;
   readonly maximumZoom: number;
+  /** Where there are tiles at every zoom; without it the map would ask for tiles that are not there. */
+  readonly bounds: Bounds;
 }
 
 export interface CourseHoleData {
@@ -124,6 +127,23 @@ export interface CourseData {
   readonly features: MapFeatures;
   readonly holes: readonly CourseHoleData[];
   readonly ground?: GroundData;
+}
+
+/** The largest box of longitude and latitude within a height grid. */
+export function groundBounds({ westMetres, northMetres, columns, rows, stepMetres }: HeightGrid, { toPosition }: Frame): Bounds {
+  const [eastMetres, southMetres] = [westMetres + (columns - 1) * stepMetres, northMetres - (rows - 1) * stepMetres];
+  const [northWest, northEast, southWest, southEast] = [
+    toPosition([westMetres, northMetres]),
+    toPosition([eastMetres, northMetres]),
+    toPosition([westMetres, southMetres]),
+    toPosition([eastMetres, southMetres]),
+  ];
+  return [
+    rounded(Math.max(northWest[0], southWest[0]), 6),
+    rounded(Math.max(southWest[1], southEast[1]), 6),
+    rounded(Math.min(northEast[0], southEast[0]), 6),
+    rounded(Math.min(northWest[1], northEast[1]), 6),
+  ];
 }
 
 /** @throws RangeError when the hole has no tee set: it has nothing to measure from. */

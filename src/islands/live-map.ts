@@ -84,7 +84,7 @@ async function fetched<Data>(address: URL): Promise<Data> {
 }
 
 const fontsOf = (element: HTMLElement): string[] =>
-  getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 2);
+  getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 1);
 
 function openerIn(slot: HTMLElement): HTMLButtonElement {
   const made = document.createElement("button");

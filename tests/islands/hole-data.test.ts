@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { courseData, holeData } from "../../src/islands/hole-data.ts";
+import { courseData, groundBounds, holeData } from "../../src/islands/hole-data.ts";
 import { frameAt } from "../../src/geo/frame.ts";
 import { distanceMetres } from "../../src/geo/vector.ts";
 import { sample } from "./sample.ts";
@@ -83,6 +83,20 @@ describe("hole data", () => {
   test("a hole without tee sets is refused with what to add", () => {
     expect(() => holeData({ ...figures, tees: [] }, "yards")).toThrow(/Hole 7 has no tee set on its card: add one/);
   });
+});
+
+test("the bounds of height tiles lie within the height grid, and miss it by little", () => {
+  const frame = frameAt([-9, 56.5]);
+  // 2 km by 1.6 km about the frame's origin.
+  const grid = { columns: 1001, rows: 801, stepMetres: 2, westMetres: -1000, northMetres: 800, heights: new Float32Array(0) };
+  const [west, south, east, north] = groundBounds(grid, frame);
+  for (const [longitude, latitude] of [[west, south], [west, north], [east, south], [east, north]] as const) {
+    const [x, y] = frame.toPlane([longitude, latitude]);
+    expect(Math.abs(x)).toBeLessThan(1000.1);
+    expect(Math.abs(y)).toBeLessThan(800.1);
+    expect(Math.abs(x)).toBeGreaterThan(999);
+    expect(Math.abs(y)).toBeGreaterThan(799);
+  }
 });
 
 describe("course data", () => {

@@ -3,6 +3,7 @@ import { PALETTE } from "../../src/draw/palette.ts";
 import { contains } from "../../src/geo/area.ts";
 import { courseData, holeData } from "../../src/islands/hole-data.ts";
 import { longHex, mapColours } from "../../src/islands/map/colours.ts";
+import { groundFrom } from "../../src/islands/map/ground.ts";
 import { nameLabels } from "../../src/islands/map/labels.ts";
 import { nearestHole } from "../../src/islands/map/nearest.ts";
 import { channels, patterns } from "../../src/islands/map/patterns.ts";
@@ -14,7 +15,7 @@ const measured = sample();
 const data = holeData(measured.holes[0]!, "yards");
 const fonts = ["Sheet Sans"];
 const style = (scheme: "light" | "dark") =>
-  mapStyle({ colours: PALETTE[scheme], features: data.features, origin: data.origin, fonts });
+  mapStyle({ colours: PALETTE[scheme], features: data.features, origin: data.origin, fonts, bunkersFromZoom: 0, ground: undefined });
 
 describe("style", () => {
   test("fetches nothing: no glyphs, no sprite, no tiles, no address anywhere", () => {
@@ -22,6 +23,18 @@ describe("style", () => {
     expect(made.glyphs).toBeUndefined();
     expect(made.sprite).toBeUndefined();
     expect(JSON.stringify(made)).not.toMatch(/https?:|\/\//);
+  });
+
+  test("has relief where the guide has heights, from its own address, and none elsewhere", () => {
+    const ground = groundFrom(
+      { tiles: "../ground/{z}/{x}/{y}.webp", encoding: "terrarium", minimumZoom: 12, maximumZoom: 16, bounds: [-9.1, 56.4, -9, 56.5] },
+      new URL("http://host.example/guide/links/7/hole.json"),
+    );
+    const made = mapStyle({ colours: PALETTE.light, features: data.features, origin: data.origin, fonts, bunkersFromZoom: 0, ground });
+    expect(made.sources["ground"]).toMatchObject({ tiles: ["http://host.example/guide/links/ground/{z}/{x}/{y}.webp"], bounds: [-9.1, 56.4, -9, 56.5] });
+    expect(made.layers.filter(({ type }) => type === "hillshade")).toHaveLength(1);
+    expect(style("light").layers.filter(({ type }) => type === "hillshade")).toHaveLength(0);
+    expect(groundFrom(undefined, new URL("http://host.example/"))).toBeUndefined();
   });
 
   test("has the plate's colours by day and by night", () => {
@@ -40,7 +53,7 @@ describe("style", () => {
 
   test("puts bunkers over fairways, fairways over rough, and names over ground", () => {
     const ids = style("light").layers.map(({ id }) => id);
-    const order = ["paper", "course", "fairway", "green", "bunker", "line-of-play", "names", "legs"];
+    const order = ["paper", "course", "fairway", "green", "bunker", "line-of-play", "names-large", "hole-numbers", "legs"];
     const places = order.map((id) => ids.indexOf(id));
     expect(places).not.toContain(-1);
     expect([...places].sort((a, b) => a - b)).toEqual(places);
@@ -66,12 +79,28 @@ describe("colours", () => {
 });
 
 describe("patterns", () => {
-  test.each(Object.entries(patterns(PALETTE.light)))("%s is a square with marks and gaps", (_, { width, height, data: pixels }) => {
+  test.each(Object.entries(patterns(PALETTE.light, 20)))("%s is a square with marks and gaps", (_, { width, height, data: pixels }) => {
     expect(width).toBe(height);
     expect(pixels).toHaveLength(width * height * 4);
     const alphas = Array.from({ length: width * height }, (_unused, i) => pixels[i * 4 + 3]!);
     expect(Math.max(...alphas)).toBeGreaterThan(60);
     expect(alphas.filter((alpha) => alpha === 0).length / alphas.length).toBeGreaterThan(0.4);
+  });
+
+  test("bands lie across play, and meet themselves at the edges", () => {
+    // Mown due north: every row is one shade, and the shade changes from row to row.
+    const { width, height, data: pixels } = patterns(PALETTE.light, 0).bands;
+    const alpha = (x: number, y: number) => pixels[(y * width + x) * 4 + 3]!;
+    const rows = Array.from({ length: height }, (_, y) => alpha(0, y));
+    expect(Array.from({ length: height }, (_, y) => alpha(width - 1, y))).toEqual(rows);
+    expect(new Set(rows).size).toBeGreaterThan(2);
+    const turned = patterns(PALETTE.light, 37).bands.data;
+    const at = (x: number, y: number) => turned[(y * width + x) * 4 + 3]!;
+    // A pixel's step is at most a ninth of a band, so neighbours across the seam differ no more than elsewhere.
+    const step = (a: number, b: number) => Math.abs(a - b);
+    const inner = Math.max(...Array.from({ length: height }, (_, y) => step(at(99, y), at(100, y))));
+    expect(Math.max(...Array.from({ length: height }, (_, y) => step(at(width - 1, y), at(0, y))))).toBeLessThanOrEqual(inner * 1.3);
+    expect(patterns(PALETTE.light, undefined).bands.data.every((value) => value === 0)).toBe(true);
   });
 
   test("a colour that is not #rrggbb is refused", () => {
@@ -93,6 +122,12 @@ describe("names", () => {
     const [longitude, latitude] = labels.features.find(({ properties }) => properties.text === "The Bay")!.geometry.coordinates;
     const ring = [[-400, -100], [-70, -100], [-70, 500], [-400, 500], [-400, -100]] as const;
     expect(contains([ring], FRAME.toPlane([longitude!, latitude!]))).toBe(true);
+  });
+
+  test("of what is small stand beside it, of what is large within it", () => {
+    const small = (text: string) => labels.features.find(({ properties }) => properties.text === text)!.properties.small;
+    expect(small("The Bay")).toBe(false);
+    expect(small("The Light")).toBe(true);
   });
 
   test("of a line stand on its middle", () => {

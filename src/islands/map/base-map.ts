@@ -10,6 +10,7 @@ import { metresPerPixel } from "./camera.ts";
 import { mapColours } from "./colours.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
 import { stylesLoaded } from "./styles.ts";
+import { GROUND_SOURCE } from "./style.ts";
 import { MapFailure, WORDS } from "./words.ts";
 
 /** A worker that never answers is a map that never comes; a slow phone still makes it in this. */
@@ -20,6 +21,8 @@ const HIGHEST_ZOOM = 21;
 export interface BaseMapInput {
   readonly panel: Panel;
   readonly title: string;
+  /** Bearing of play, where the map shows one hole. */
+  readonly playDegrees: number | undefined;
   readonly camera: (view: ViewSize) => Camera;
   readonly style: (colours: MapColours) => StyleSpecification;
   /** Fills the style's empty sources; called again after a change of scheme. */
@@ -82,7 +85,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
 
   const drawPatterns = (): void => {
     map.setMissingStyleImageResolver((id) => {
-      const pattern = Object.entries(patterns(colours())).find(([name]) => name === id)?.[1];
+      const pattern = Object.entries(patterns(colours(), input.playDegrees)).find(([name]) => name === id)?.[1];
       if (pattern !== undefined && !map.hasImage(id)) map.addImage(id, pattern, { pixelRatio: PATTERN_PIXEL_RATIO });
     });
   };
@@ -154,7 +157,11 @@ function firstPicture(map: MapLibreMap, fill: () => void): Promise<void> {
       clearTimeout(late);
       act();
     };
-    map.once("error", ({ error }) => settle(() => reject(new MapFailure("data", error))));
+    map.on("error", (event) => {
+      // Relief is an addition; without it there is still a map.
+      if ("sourceId" in event && event.sourceId === GROUND_SOURCE) return;
+      settle(() => reject(new MapFailure("data", event.error)));
+    });
     map.once("load", () => {
       fill();
       map.once("idle", () => settle(resolve));

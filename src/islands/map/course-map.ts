@@ -5,22 +5,28 @@ import type { OpenMap, OpenMapInput } from "./open-map.ts";
 import { openBaseMap } from "./base-map.ts";
 import { courseCamera } from "./camera.ts";
 import { collection, line, point } from "./geojson.ts";
+import { groundFrom } from "./ground.ts";
 import { nearestHole } from "./nearest.ts";
 import { panel as makePanel } from "./panel.ts";
 import { mapStyle, SOURCES } from "./style.ts";
 import { WORDS } from "./words.ts";
 
+/** A hole fills a phone from about here. */
+const BUNKERS_FROM_ZOOM = 16;
+
 /** Half a fingertip, CSS pixels. */
 const TOUCH_PIXELS = 22;
 
 export async function openCourseMap({ slot, data, address, fonts, close, fail }: OpenMapInput<CourseData>): Promise<OpenMap> {
+  const ground = groundFrom(data.ground, address);
   const panel = makePanel(slot, { reset: WORDS.resetCourse, keys: WORDS.courseKeys, hint: WORDS.courseHint });
   try {
     const map = await openBaseMap({
       panel,
       title: WORDS.courseMap(data.course.name),
+      playDegrees: undefined,
       camera: (view) => courseCamera(data.bounds, data.origin, view),
-      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, fonts }),
+      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground }),
       fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
       choose(position, opened) {
         const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());

@@ -10,14 +10,16 @@ import { formatLength } from "../../tell/format.ts";
 import { openBaseMap } from "./base-map.ts";
 import { holeCamera } from "./camera.ts";
 import { collection, line, point } from "./geojson.ts";
+import { groundFrom } from "./ground.ts";
 import { tapMeasure } from "./measure-tap.ts";
 import { panel as makePanel } from "./panel.ts";
 import { readOut } from "./read-out.ts";
 import { mapStyle, SOURCES } from "./style.ts";
 import { WORDS } from "./words.ts";
 
-export async function openHoleMap({ slot, data, golfer, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
+export async function openHoleMap({ slot, data, address, golfer, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
   const measure = tapMeasure(data);
+  const ground = groundFrom(data.ground, address);
   const panel = makePanel(slot, { reset: WORDS.reset, keys: WORDS.holeKeys, hint: WORDS.holeHint });
   let current = golfer;
   let tapped: LonLat | undefined;
@@ -35,8 +37,9 @@ export async function openHoleMap({ slot, data, golfer, fonts, close, fail }: Op
     const map = await openBaseMap({
       panel,
       title: WORDS.holeMap(data.hole.number, data.hole.name),
+      playDegrees: data.bearingDegrees,
       camera: (view) => holeCamera(data, view),
-      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, fonts }),
+      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, fonts, bunkersFromZoom: 0, ground }),
       fill: show,
       choose(position, opened) {
         tapped = position;

@@ -13,8 +13,13 @@ export interface LabelProperties {
   readonly text: string;
   /** Smaller goes first when two names want one place. */
   readonly rank: number;
-  readonly hazard: boolean;
+  /** A point, or an area too small to hold its name: the name stands beside it. */
+  readonly small: boolean;
+  readonly bunker: boolean;
 }
+
+/** An area larger than this, some 45 m square, holds its own name on a phone. */
+const HOLDS_NAME_SQUARE_METRES = 2000;
 
 export type Labels = FeatureCollection<GeoPoint, LabelProperties>;
 
@@ -25,26 +30,36 @@ export function nameLabels(features: MapFeatures, origin: LonLat): Labels {
     type: "FeatureCollection",
     features: features.features.flatMap(({ geometry, properties }) => {
       if (properties.name === undefined) return [];
-      const point = ((): Point | undefined => {
+      const within = (area: Area): Spot => ({ point: innerPoint(area), small: areaSquareMetres(area) < HOLDS_NAME_SQUARE_METRES });
+      const spot = ((): Spot => {
         switch (geometry.type) {
-          case "Point": return plane([geometry.coordinates])[0];
-          case "MultiPoint": return plane(geometry.coordinates.slice(0, 1))[0];
-          case "LineString": return middleOf(plane(geometry.coordinates));
-          case "MultiLineString": return middleOf(plane(geometry.coordinates[0] ?? []));
-          case "Polygon": return innerPoint(geometry.coordinates.map(plane));
-          case "MultiPolygon": return innerPoint(largest(geometry.coordinates.map((area) => area.map(plane))));
+          case "Point": return { point: plane([geometry.coordinates])[0], small: true };
+          case "MultiPoint": return { point: plane(geometry.coordinates.slice(0, 1))[0], small: true };
+          case "LineString": return { point: middleOf(plane(geometry.coordinates)), small: true };
+          case "MultiLineString": return { point: middleOf(plane(geometry.coordinates[0] ?? [])), small: true };
+          case "Polygon": return within(geometry.coordinates.map(plane));
+          case "MultiPolygon": return within(largest(geometry.coordinates.map((area) => area.map(plane))));
         }
       })();
-      if (point === undefined) return [];
-      const [longitude, latitude] = frame.toPosition(point);
-      const hazard = properties.hazard === true;
+      if (spot.point === undefined) return [];
+      const [longitude, latitude] = frame.toPosition(spot.point);
       return [{
         type: "Feature" as const,
-        properties: { text: properties.name, rank: hazard ? 0 : properties.kind === "landmark" ? 1 : 2, hazard },
+        properties: {
+          text: properties.name,
+          rank: properties.hazard === true ? 0 : properties.kind === "landmark" ? 1 : 2,
+          small: spot.small,
+          bunker: properties.kind === "bunker",
+        },
         geometry: { type: "Point" as const, coordinates: [longitude, latitude] },
       }];
     }),
   };
+}
+
+interface Spot {
+  readonly point: Point | undefined;
+  readonly small: boolean;
 }
 
 function middleOf(points: readonly Point[]): Point | undefined {

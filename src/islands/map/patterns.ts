@@ -4,7 +4,7 @@
  */
 import type { MapColours } from "./colours.ts";
 
-export type PatternName = "scrub" | "wood" | "heath" | "sand" | "water" | "out";
+export type PatternName = "scrub" | "wood" | "heath" | "sand" | "water" | "out" | "bands";
 
 export interface Pattern {
   readonly width: number;
@@ -36,8 +36,10 @@ const tuft = (x: number, y: number): Mark[] => [
   bar(x, y, x + 4, y - 7, 1.6),
 ];
 
-export function patterns(colours: MapColours): Readonly<Record<PatternName, Pattern>> {
+/** @param playDegrees bearing the mower follows; without it fairways are left plain */
+export function patterns(colours: MapColours, playDegrees: number | undefined): Readonly<Record<PatternName, Pattern>> {
   return {
+    bands: bands(colours.band, playDegrees),
     scrub: paint(36, colours["gorse-shade"], 0.75, [...tuft(10, 14), ...tuft(28, 32)]),
     wood: paint(40, colours["tree-shade"], 0.8, [ring(11, 11, 7, 1.6), ring(30, 30, 8, 1.6), disc(13, 13, 1.5), disc(32, 32, 1.5)]),
     heath: paint(28, colours.heather, 0.8, [bar(4, 8, 8, 4, 1.5), bar(8, 4, 12, 8, 1.5), bar(18, 22, 22, 18, 1.5), bar(22, 18, 26, 22, 1.5)]),
@@ -45,6 +47,31 @@ export function patterns(colours: MapColours): Readonly<Record<PatternName, Patt
     water: paint(48, colours["sea-line"], 0.5, [bar(4, 10, 20, 10, 1.2), bar(28, 22, 42, 22, 1.2), bar(8, 36, 26, 36, 1.2)]),
     out: paint(24, colours.ink, 0.35, [bar(0, 24, 24, 0, 1.4), bar(-12, 12, 12, -12, 1.4), bar(12, 36, 36, 12, 1.4)]),
   };
+}
+
+/** Side of the square that mowing bands repeat in, and the length of one light and one dark band. */
+const BANDS_PIXELS = 256;
+const BAND_PAIR_PIXELS = 44;
+
+/**
+ * Bands across the line of play. They must meet themselves at the square's edges, so the
+ * wave is turned to the nearest direction that has whole numbers of waves along both sides.
+ */
+function bands(colour: string, playDegrees: number | undefined): Pattern {
+  const [red, green, blue] = channels(colour);
+  const data = new Uint8ClampedArray(BANDS_PIXELS * BANDS_PIXELS * 4);
+  if (playDegrees !== undefined) {
+    const waves = BANDS_PIXELS / BAND_PAIR_PIXELS;
+    const bearing = (playDegrees * Math.PI) / 180;
+    const [across, down] = [Math.round(waves * Math.sin(bearing)), Math.round(-waves * Math.cos(bearing))];
+    for (let y = 0; y < BANDS_PIXELS; y++) {
+      for (let x = 0; x < BANDS_PIXELS; x++) {
+        const wave = Math.sin((2 * Math.PI * (across * (x + 0.5) + down * (y + 0.5))) / BANDS_PIXELS);
+        data.set([red, green, blue, Math.round(255 * Math.min(1, Math.max(0, 0.5 + 4 * wave)))], (y * BANDS_PIXELS + x) * 4);
+      }
+    }
+  }
+  return { width: BANDS_PIXELS, height: BANDS_PIXELS, data };
 }
 
 function paint(size: number, colour: string, opacity: number, marks: readonly Mark[]): Pattern {

@@ -4,15 +4,18 @@
  *
  * No `glyphs`: MapLibre then draws letters from the page's own fonts, and nothing is fetched.
  */
-import type { ExpressionSpecification, LayerSpecification, StyleSpecification } from "maplibre-gl";
+import type { ExpressionSpecification, LayerSpecification, SourceSpecification, StyleSpecification } from "maplibre-gl";
 import type { FeatureKind } from "../../course/types.ts";
-import type { LonLat, MapFeatures } from "../hole-data.ts";
+import type { GroundData, LonLat, MapFeatures } from "../hole-data.ts";
 import type { MapColours } from "./colours.ts";
 import type { PatternName } from "./patterns.ts";
 import { nameLabels } from "./labels.ts";
 
 /** Sources the map fills while it runs. */
 export const SOURCES = { features: "features", names: "names", play: "play", measure: "measure" } as const;
+
+/** The source of heights; a tile of it that fails to come spoils nothing else. */
+export const GROUND_SOURCE = "ground";
 
 interface Ground {
   readonly kinds: readonly FeatureKind[];
@@ -31,7 +34,7 @@ const GROUND: readonly Ground[] = [
   { kinds: ["penalty-area-yellow", "penalty-area-red"], fill: "sea", pattern: "water" },
   { kinds: ["scrub"], fill: "scrub", edge: "gorse", pattern: "scrub" },
   { kinds: ["wood"], fill: "wood", edge: "tree", pattern: "wood" },
-  { kinds: ["fairway"], fill: "fairway", edge: "fairway-edge" },
+  { kinds: ["fairway"], fill: "fairway", edge: "fairway-edge", pattern: "bands" },
   { kinds: ["teeing-ground"], fill: "tee", edge: "tee-edge" },
   { kinds: ["green"], fill: "green", edge: "green-edge" },
   { kinds: ["bunker"], fill: "sand", edge: "sand-edge", pattern: "sand" },
@@ -71,9 +74,13 @@ export interface StyleInput {
   readonly origin: LonLat;
   /** Families as CSS knows them; the first that is there draws the names. */
   readonly fonts: readonly string[];
+  /** Zoom from which bunkers are named: a whole course has too many. */
+  readonly bunkersFromZoom: number;
+  /** Height tiles with absolute addresses, where the guide has them. */
+  readonly ground: GroundData | undefined;
 }
 
-export function mapStyle({ colours, features, origin, fonts }: StyleInput): StyleSpecification {
+export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, ground }: StyleInput): StyleSpecification {
   const empty = { type: "FeatureCollection" as const, features: [] };
   return {
     version: 8,
@@ -82,19 +89,50 @@ export function mapStyle({ colours, features, origin, fonts }: StyleInput): Styl
       [SOURCES.names]: { type: "geojson", data: nameLabels(features, origin) },
       [SOURCES.play]: { type: "geojson", data: empty },
       [SOURCES.measure]: { type: "geojson", data: empty },
+      ...(ground && { [GROUND_SOURCE]: groundSource(ground) }),
     },
     layers: [
       { id: "paper", type: "background", paint: { "background-color": colours.ground } },
-      ...GROUND.flatMap((ground) => groundLayers(ground, colours)),
+      ...GROUND.flatMap((ground) => [
+        ...(ground.kinds.includes("fairway") ? rimLayers(colours) : []),
+        ...groundLayers(ground, colours),
+      ]),
+      ...(ground ? [reliefLayer(colours)] : []),
       ...waterLines(colours),
       ...STROKES.map((stroke) => strokeLayer(stroke, colours)),
       ...pointLayers(colours),
-      ...playLayers(colours, fonts),
-      ...nameLayers(colours, fonts),
+      ...playLayers(colours),
+      ...nameLayers(colours, fonts, bunkersFromZoom),
+      ...holeNumberLayers(colours, fonts),
       ...measureLayers(colours, fonts),
     ],
   };
 }
+
+const groundSource = ({ tiles, encoding, minimumZoom, maximumZoom, bounds }: GroundData): SourceSpecification => ({
+  type: "raster-dem",
+  tiles: [tiles],
+  encoding,
+  tileSize: 256,
+  minzoom: minimumZoom,
+  maxzoom: maximumZoom,
+  bounds: [...bounds],
+});
+
+/** Shaded relief, lit from the upper left of the sheet as the plate is. */
+const reliefLayer = (colours: MapColours): LayerSpecification => ({
+  id: "relief",
+  type: "hillshade",
+  source: GROUND_SOURCE,
+  paint: {
+    "hillshade-illumination-anchor": "viewport",
+    "hillshade-illumination-direction": 315,
+    "hillshade-exaggeration": 0.3,
+    "hillshade-shadow-color": colours.shadow,
+    "hillshade-highlight-color": colours["sand-lit"],
+    "hillshade-accent-color": colours.shadow,
+  },
+});
 
 function groundLayers({ kinds, fill, edge, pattern }: Ground, colours: MapColours): LayerSpecification[] {
   const filter: ExpressionSpecification = ["all", IS_AREA, kindIs(kinds)];
@@ -107,10 +145,34 @@ function groundLayers({ kinds, fill, edge, pattern }: Ground, colours: MapColour
   ];
 }
 
+/** Soft rims under fairways and greens: first cut and fringe, as wide as they are on the ground. */
+const RIMS = [
+  { id: "first-cut", kind: "fairway", colour: "first-cut", metres: 9 },
+  { id: "fringe", kind: "green", colour: "fringe", metres: 7 },
+] as const;
+
+const rimLayers = (colours: MapColours): LayerSpecification[] =>
+  RIMS.map(({ id, kind, colour, metres }) => ({
+    id,
+    type: "line",
+    source: SOURCES.features,
+    filter: ["all", IS_AREA, kindIs([kind])],
+    layout: { "line-join": "round" },
+    paint: { "line-color": colours[colour], "line-width": widthOf(metres, 1) },
+  }));
+
+/**
+ * A width on the ground in pixels, never thinner than `least`: about 0.33 m to a pixel at
+ * zoom 17 and mid latitudes, half that with each zoom. Exact enough for a drawn width.
+ */
+function widthOf(metres: number | ExpressionSpecification, least: number): ExpressionSpecification {
+  const at = (factor: number): ExpressionSpecification => ["max", least, ["*", factor, metres]];
+  return ["interpolate", ["exponential", 2], ["zoom"], 13, at(3 / 16), 17, at(3), 21, at(48)];
+}
+
 /** Burns and shores drawn as lines; a burn is as wide as it is when its width is known. */
 function waterLines(colours: MapColours): LayerSpecification[] {
   const filter: ExpressionSpecification = ["all", IS_LINE, kindIs(["stream", "water", "coastline", "penalty-area-yellow", "penalty-area-red"])];
-  const metres: ExpressionSpecification = ["coalesce", ["get", "widthMetres"], 2];
   return [{
     id: "burn",
     type: "line",
@@ -119,8 +181,7 @@ function waterLines(colours: MapColours): LayerSpecification[] {
     layout: { "line-cap": "round", "line-join": "round" },
     paint: {
       "line-color": colours.sea,
-      // About 0.33 m to a pixel at zoom 17 and mid latitudes, halving with each zoom.
-      "line-width": ["interpolate", ["exponential", 2], ["zoom"], 14, ["max", 1, ["*", 0.4, metres]], 17, ["max", 1.5, ["*", 3, metres]], 20, ["*", 24, metres]],
+      "line-width": widthOf(["coalesce", ["get", "widthMetres"], 2], 1.5),
     },
   }];
 }
@@ -152,7 +213,7 @@ function pointLayers(colours: MapColours): LayerSpecification[] {
 }
 
 /** Line of play and tee markers of the chosen tee set; hole lines and numbers on the course map. */
-function playLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
+function playLayers(colours: MapColours): LayerSpecification[] {
   return [
     {
       id: "line-of-play",
@@ -189,34 +250,58 @@ function playLayers(colours: MapColours, fonts: readonly string[]): LayerSpecifi
       filter: ["all", IS_POINT, ["has", "green"]],
       paint: { "circle-color": colours.paper, "circle-radius": 2.5, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.25 },
     },
+  ];
+}
+
+/** Above the names, which give way to them. */
+function holeNumberLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
+  const filter: ExpressionSpecification = ["all", IS_POINT, ["has", "hole"]];
+  return [
+    {
+      id: "hole-discs",
+      type: "circle",
+      source: SOURCES.play,
+      filter,
+      paint: { "circle-color": colours.paper, "circle-radius": 12, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.5 },
+    },
     {
       id: "hole-numbers",
       type: "symbol",
       source: SOURCES.play,
-      filter: ["all", IS_POINT, ["has", "hole"]],
-      layout: { "text-field": ["to-string", ["get", "hole"]], "text-font": [...fonts], "text-size": 18, "text-allow-overlap": true },
-      paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2.5 },
+      filter,
+      layout: { "text-field": ["to-string", ["get", "hole"]], "text-font": [...fonts], "text-size": 14, "text-padding": 8, "text-allow-overlap": true },
+      paint: { "text-color": colours.ink },
     },
   ];
 }
 
-function nameLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
-  return [{
-    id: "names",
+/** Names within what is large, beside what is small: a name must not hide its bunker. */
+function nameLayers(colours: MapColours, fonts: readonly string[], bunkersFromZoom: number): LayerSpecification[] {
+  const small: ExpressionSpecification = ["get", "small"];
+  const layer = (id: string, filter: ExpressionSpecification, minzoom: number, beside: boolean): LayerSpecification => ({
+    id,
     type: "symbol",
     source: SOURCES.names,
+    filter,
+    minzoom,
     layout: {
       "text-field": ["get", "text"],
       "text-font": [...fonts],
       "text-size": 13,
       "text-max-width": 8,
       "text-padding": 4,
-      "text-variable-anchor": ["center", "top", "bottom", "left", "right"],
-      "text-radial-offset": 0.6,
+      "text-variable-anchor": beside ? ["left", "right", "bottom", "top"] : ["center"],
+      "text-radial-offset": beside ? 1.1 : 0,
+      "text-justify": "auto",
       "symbol-sort-key": ["get", "rank"],
     },
     paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 1.75 },
-  }];
+  });
+  return [
+    layer("names-large", ["!", small], 0, false),
+    layer("names-beside", ["all", small, ["!", ["get", "bunker"]]], 0, true),
+    layer("names-bunkers", ["all", small, ["get", "bunker"]], bunkersFromZoom, true),
+  ];
 }
 
 function measureLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
