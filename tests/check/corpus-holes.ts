@@ -19,6 +19,9 @@ import type { Course, Feature, Hole } from "../../src/course/types.ts";
 import type { Point } from "../../src/geo/position.ts";
 import { along, rightOf } from "../../src/geo/vector.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
+import type { GroundFacts } from "../../src/check/ground.ts";
+import { holeFacts, type HoleFacts } from "../../src/check/facts.ts";
+import { measureCourse } from "../../src/measure/course.ts";
 import type { HoleName } from "./corpus.ts";
 
 /** A rectangle about a middle, `depth` along a unit direction and `width` across it. */
@@ -108,3 +111,67 @@ const E = hole(
 export const HOLES: Readonly<Record<HoleName, Hole>> = { A, B, C, D, E };
 
 export const CORPUS_COURSE: Course = course([A, B, C, D, E]);
+
+const UNKNOWN: GroundFacts = {
+  teeShot: undefined,
+  approach: undefined,
+  fairwayRightPercent: undefined,
+  green: undefined,
+  greenAboveMetres: undefined,
+  teeAboveMetres: undefined,
+  seen: { landing: undefined, greenFromTee: undefined, greenFromLanding: undefined, flagFromLanding: undefined },
+};
+
+/** What a height model would say of each hole; E has none. */
+const GROUND: Readonly<Record<HoleName, GroundFacts | undefined>> = {
+  A: {
+    teeShot: { distanceMetres: 229, riseMetres: 0.1, extraMetres: 0.1 },
+    approach: { distanceMetres: 151, riseMetres: 0.1, extraMetres: 0.1 },
+    fairwayRightPercent: 0.1,
+    green: { awayPercent: 4, rightPercent: 0, tiers: 1, falseFront: false },
+    greenAboveMetres: 0.6,
+    teeAboveMetres: 0.1,
+    seen: { landing: 1, greenFromTee: 1, greenFromLanding: true, flagFromLanding: true },
+  },
+  B: {
+    teeShot: { distanceMetres: 229, riseMetres: 2, extraMetres: 2.5 },
+    approach: { distanceMetres: 136, riseMetres: 10, extraMetres: 11 },
+    fairwayRightPercent: 0,
+    green: { awayPercent: 2, rightPercent: 0.4, tiers: 2, falseFront: true },
+    greenAboveMetres: 3,
+    teeAboveMetres: 0,
+    seen: { landing: 1, greenFromTee: 0, greenFromLanding: false, flagFromLanding: false },
+  },
+  C: {
+    teeShot: { distanceMetres: 150, riseMetres: -10, extraMetres: -10 },
+    approach: { distanceMetres: 150, riseMetres: -10, extraMetres: -10 },
+    fairwayRightPercent: undefined,
+    green: { awayPercent: 0.1, rightPercent: -3, tiers: 1, falseFront: false },
+    greenAboveMetres: 0.2,
+    teeAboveMetres: 9,
+    seen: { landing: undefined, greenFromTee: 1, greenFromLanding: undefined, flagFromLanding: undefined },
+  },
+  D: {
+    teeShot: { distanceMetres: 229, riseMetres: 0.4, extraMetres: 0.5 },
+    approach: { distanceMetres: 80, riseMetres: 0.4, extraMetres: 0.4 },
+    fairwayRightPercent: -6,
+    green: { awayPercent: 0.6, rightPercent: 0.2, tiers: 1, falseFront: false },
+    greenAboveMetres: 0.1,
+    teeAboveMetres: 0,
+    seen: { landing: 0, greenFromTee: 0, greenFromLanding: true, flagFromLanding: true },
+  },
+  E: UNKNOWN,
+};
+
+const RISES: Readonly<Record<HoleName, number | undefined>> = { A: 0.2, B: 12, C: -10, D: 1, E: undefined };
+
+/** The facts of each hole: its figures measured, its heights as given above. */
+export function corpusFacts(): Readonly<Record<HoleName, HoleFacts>> {
+  const measured = measureCourse(CORPUS_COURSE);
+  const one = (name: HoleName, index: number): [HoleName, HoleFacts] => {
+    const facts = holeFacts(measured, measured.holes[index]!, () => GROUND[name]);
+    if (!facts) throw new Error(`Hole ${name} has no tee.`);
+    return [name, { ...facts, tees: facts.tees.map((tee) => ({ ...tee, riseMetres: RISES[name] })) }];
+  };
+  return Object.fromEntries((["A", "B", "C", "D", "E"] as const).map(one)) as Record<HoleName, HoleFacts>;
+}

@@ -17,7 +17,10 @@ export interface Sentence {
   readonly claims: Readonly<Record<string, Label>>;
 }
 
-export const sentence = (hole: HoleName, text: string, claims: Sentence["claims"] = {}): Sentence => ({ hole, text, claims });
+// A function declaration, because the parts and this file import one another.
+export function sentence(hole: HoleName, text: string, claims: Sentence["claims"] = {}): Sentence {
+  return { hole, text, claims };
+}
 
 export { TUNING } from "./corpus-tuning.ts";
 export { HELD_OUT } from "./corpus-held-out.ts";

@@ -1,0 +1,57 @@
+/** What a language brings to the matcher: all words are in a lexicon, none in the matcher. */
+import type { ThingClass } from "../facts.ts";
+import type { ClaimKind, ClaimPlace, ClaimSide, Compass, SlopeWay } from "./claim.ts";
+
+/**
+ * One way of saying something. Named groups of the expression carry the particulars; a
+ * name may be followed by an underscore and a number, so that it can stand several times:
+ *
+ * - `no`, `not`: denies
+ * - `lat`, `dep`, `both`, `way`: sides, read through {@link Lexicon.sides}
+ * - `num`: an amount, read through {@link Lexicon.numbers} or as digits
+ * - `compass`, `unit`: as they say
+ * - `strong`: "very"
+ *
+ * A word `named_<class>_<n>` stands for a feature called by its name.
+ */
+export interface ClaimPattern {
+  readonly kind: ClaimKind;
+  readonly expression: RegExp;
+  readonly denied?: boolean;
+  readonly side?: ClaimSide;
+  readonly place?: ClaimPlace;
+  readonly number?: number;
+  readonly thing?: ThingClass;
+  /** Also where advice is given: what is said is said by the way. */
+  readonly inAdvice?: boolean;
+  /** Not where the segment has this. */
+  readonly unless?: RegExp;
+  /** Only behind these words: "another", which stands for what was named before. */
+  readonly needsBefore?: RegExp;
+  /** Not where the words right before or behind the match are these. */
+  readonly notAfter?: RegExp;
+  readonly notBefore?: RegExp;
+}
+
+export interface Lexicon {
+  /** BCP 47 primary language. */
+  readonly language: string;
+  spell(word: string): readonly string[];
+  /** Longest and most particular first: of two matches of a kind that overlap the first counts. */
+  readonly patterns: readonly ClaimPattern[];
+  readonly sides: Readonly<Record<string, "left" | "right" | "short" | "long">>;
+  readonly numbers: Readonly<Record<string, number>>;
+  /** Whether a segment says nothing of this hole as it is: a question, a condition, the past, another hole. */
+  silent(segment: string, ends: string, holeNumber: number): boolean;
+  /** Whether the words at an index are advice to the player. */
+  advice(segment: string): (index: number) => boolean;
+  /** Whether words at an index tell how something looks, not how it is. */
+  seeming(segment: string, index: number): boolean;
+  /** Whether the words before a thing warn of it: its side counts although they are advice. */
+  warned(before: string): boolean;
+  /** Which way a slope falls, by the words of group `way`. */
+  way(words: string): SlopeWay | undefined;
+  compass(words: string): Compass | undefined;
+  /** The place words about a match speak of. */
+  place(before: string, match: string, after: string): ClaimPlace | undefined;
+}
