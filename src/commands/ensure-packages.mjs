@@ -30,9 +30,10 @@ function installed() {
 }
 
 if (!installed()) {
-  console.log("> npm ci");
+  console.log("> npm ci --loglevel=error");
+  // Warnings there are about the Node that runs npm, and ours comes with the packages.
   // A shell finds npm under its Windows name too; nothing here comes from outside.
-  const { status } = spawnSync("npm ci", { cwd: root, stdio: "inherit", shell: true });
+  const { status } = spawnSync("npm ci --loglevel=error", { cwd: root, stdio: "inherit", shell: true });
   if (status !== 0) process.exit(status ?? 1);
 }
 

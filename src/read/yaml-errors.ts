@@ -20,6 +20,7 @@ const WORDS: Partial<Record<ErrorCode, string>> = {
 
 /** Our sentence for a parser's error; the parser's own, first line only, where there is none. */
 export function yamlMessage(code: ErrorCode, message: string): string {
+  if (code === "BAD_INDENT" && message.startsWith("Flow")) return "A bracket [ or { is opened above and not closed, or what stands in it is not indented. Close it, or indent its lines.";
   const words = WORDS[code];
   if (words !== undefined) return words;
   const first = message.split("\n")[0]!.replace(/\.?$/, ".");

@@ -148,6 +148,7 @@ defaultTee:`)),
   ],
   yaml: [
     inHole("quote that is not closed", "name: Hole 1", 'name: "Hole 1¶'),
+    inHole("bracket that is not closed", "name: Hole 1\n", "name: [\n¶"),
     inHole("doubled field", "name: Hole 1", "name: Hole 1\n¶name: Again"),
     inHole("tab for indentation", "  type: FeatureCollection", "¶\ttype: FeatureCollection"),
     inHole("colon in a text", "name: Hole 1", "name: ¶Hole: 1"),
