@@ -1,0 +1,112 @@
+/**
+ * Which feature of the pages an incoming one is. Pure. By what was brought before; by its
+ * id, when it is our own export come back; by its role, of which a hole has one; by lying
+ * in the same place.
+ */
+import type { CheckedFeature } from "../../course/schema/features.ts";
+import type { CheckedGeometry } from "../../course/schema/geometry.ts";
+import type { Frame } from "../../geo/frame.ts";
+import { distanceMetres } from "../../geo/vector.ts";
+import type { Candidate } from "./candidate.ts";
+import { cleaned } from "./clean.ts";
+import { markOf, type Ledger, type LedgerEntry } from "./ledger.ts";
+import type { PageAt } from "./pages.ts";
+import { covers, middleOf, shapeOf, type Lie } from "./shape.ts";
+
+/** A feature that is to go to a page. */
+export interface Incoming {
+  readonly candidate: Candidate;
+  readonly at: PageAt;
+  readonly guessed: boolean;
+  readonly reason: string;
+  readonly lie: Lie | undefined;
+  /** Its key in the ledger. */
+  readonly key: string | undefined;
+}
+
+/** A feature that is on a page. */
+export interface Existing {
+  readonly at: PageAt;
+  readonly feature: CheckedFeature;
+}
+
+export interface Match {
+  readonly incoming: Incoming;
+  /** The feature it is; undefined for a new one. */
+  readonly existing: Existing | undefined;
+  /** As it was brought last. */
+  readonly last: LedgerEntry | undefined;
+  /** It was brought before, and the club has taken it out since. */
+  readonly takenOut: boolean;
+}
+
+/** Ledger key of what the source gives no identity. */
+export const placeKey = (at: PageAt, id: string): string => `=${at}/${id}`;
+
+export const atOf = (at: PageAt, id: string): string => `${at}/${id}`;
+
+const ROLES = new Set(["line-of-play", "green", "pin"]);
+
+/** Middles this near are one thing surveyed twice, whatever its size. */
+const SAME_METRES = 5;
+
+const family = ({ type }: CheckedGeometry): string => type.replace("Multi", "").replace("LineString", "Line");
+
+export function matchFeatures(incoming: readonly Incoming[], existing: readonly Existing[], ledger: Ledger, frame: Frame): Match[] {
+  const byAt = new Map(existing.map((one) => [atOf(one.at, one.feature.id), one]));
+  const marks = new Map(existing.map((one) => [one, markOf(cleaned(one.feature.geometry))]));
+  const listed = new Set(Object.values(ledger.features).map(({ at }) => at));
+  const lastByAt = new Map(Object.values(ledger.features).map((entry) => [entry.at, entry]));
+  const claimed = new Set<Existing>();
+  const results = new Map<Incoming, Match>();
+  const settle = (one: Incoming, found: Existing | undefined, last: LedgerEntry | undefined, takenOut = false): void => {
+    if (found) claimed.add(found);
+    results.set(one, { incoming: one, existing: found, last, takenOut });
+  };
+  const free = (one: Existing | undefined): Existing | undefined => (one && !claimed.has(one) ? one : undefined);
+  const open = (): Incoming[] => incoming.filter((one) => !results.has(one));
+
+  for (const one of open()) {
+    const last = one.key === undefined ? undefined : ledger.features[one.key];
+    if (last === undefined) continue;
+    const renamed = existing.find((other) => !claimed.has(other) && !listed.has(atOf(other.at, other.feature.id)) && marks.get(other) === last.geometry);
+    const found = free(byAt.get(last.at)) ?? renamed;
+    settle(one, found, last, found === undefined);
+  }
+  const known = (one: Incoming, found: Existing | undefined): void => {
+    if (found) settle(one, found, lastByAt.get(atOf(found.at, found.feature.id)));
+  };
+  for (const one of open()) {
+    const { id, geometry } = one.candidate;
+    const found = id === undefined ? undefined : free(byAt.get(atOf(one.at, id)));
+    if (found && family(found.feature.geometry) === family(geometry)) known(one, found);
+  }
+  const candidatesFor = (one: Incoming): Existing[] =>
+    existing.filter((other) => !claimed.has(other) && other.at === one.at && other.feature.kind === one.candidate.kind && family(other.feature.geometry) === family(one.candidate.geometry));
+  for (const one of open()) {
+    const mark = markOf(one.candidate.geometry);
+    known(one, candidatesFor(one).find((other) => marks.get(other) === mark));
+  }
+  for (const one of open()) {
+    const { kind, tags } = one.candidate;
+    if (ROLES.has(kind)) known(one, candidatesFor(one)[0]);
+    else if (kind === "tee-marker") known(one, candidatesFor(one).find(({ feature }) => feature.tee === tags["tee"]));
+  }
+  const pairs = open().flatMap((one) => candidatesFor(one).flatMap((other) => nearness(one, other, frame)));
+  pairs.sort((a, b) => a.distance - b.distance);
+  for (const { one, other } of pairs) if (!results.has(one) && !claimed.has(other)) known(one, other);
+  for (const one of open()) {
+    // Without a key, a feature taken out by the club is known by its shape alone.
+    const mark = markOf(one.candidate.geometry);
+    const last = Object.entries(ledger.features).find(([key, entry]) => key.startsWith("=") && entry.geometry === mark && !byAt.has(entry.at))?.[1];
+    settle(one, undefined, last, last !== undefined);
+  }
+  return incoming.map((one) => results.get(one)!);
+}
+
+function nearness(one: Incoming, other: Existing, frame: Frame): { one: Incoming; other: Existing; distance: number }[] {
+  const [a, b] = [shapeOf(one.candidate.geometry, frame), shapeOf(other.feature.geometry, frame)];
+  const [p, q] = [middleOf(a), middleOf(b)];
+  const distance = distanceMetres(p, q);
+  return distance <= SAME_METRES || covers(a, q) || covers(b, p) ? [{ one, other, distance }] : [];
+}

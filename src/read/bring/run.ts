@@ -1,0 +1,84 @@
+/** Bringing files into a course folder: read, plan and, when asked, write. */
+import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { SLUG } from "../../course/schema/fields.ts";
+import type { LengthUnit } from "../../geo/units.ts";
+import { LARGEST_TEXT_BYTES } from "../text-file.ts";
+import type { Brought } from "./brought.ts";
+import { candidatesOf } from "./candidate.ts";
+import { LEDGER_FILE, writeLedger } from "./ledger.ts";
+import { checkCount, LIMITS, megabytes } from "./limits.ts";
+import { openBrought } from "./open.ts";
+import { readPages } from "./pages.ts";
+import { planBring, type Plan } from "./plan.ts";
+import { BringError } from "./refusal.ts";
+import { tidied } from "./tags.ts";
+
+export interface BringRequest {
+  readonly content: string;
+  readonly course: string;
+  readonly files: readonly string[];
+  readonly crs: string | undefined;
+  readonly distUnit: LengthUnit | undefined;
+  /** Only lines of play with this tag count, where a file has several courses. */
+  readonly lines: { readonly key: string; readonly value: string } | undefined;
+}
+
+export interface Prepared extends Plan {
+  /** For each file read: its format and how much it held. */
+  readonly read: readonly string[];
+}
+
+/** @throws BringError for a file or page that cannot be used */
+export async function prepareBring({ content, course, files, crs, distUnit, lines }: BringRequest): Promise<Prepared> {
+  if (!SLUG.test(course)) throw new BringError("--course", `is ${JSON.stringify(course)}: expected the name of a course's folder. Write --course tarvay.`);
+  checkCount("The command", files.length, LIMITS.files, "files");
+  const pages = await readPages(content, course);
+  const read: string[] = [];
+  const notes: string[] = [];
+  const brought: Brought[] = [];
+  for (const file of files) {
+    for (const one of await openBrought(file, crs)) {
+      read.push(`${file}: ${one.format}, ${one.features.length} feature${one.features.length === 1 ? "" : "s"}.`);
+      notes.push(...one.notes);
+      brought.push(...one.features);
+      checkCount("The files together", brought.length, LIMITS.features, "features");
+    }
+  }
+  const wanted = lines === undefined ? brought : brought.filter((one) => tidied(one.properties).get("golf") !== "hole" || String(one.properties[lines.key]) === lines.value);
+  const others = brought.filter((one) => !wanted.includes(one)).map(({ from }) => ({ from, reason: `it is no line of play with ${lines!.key}=${lines!.value}` }));
+  const { candidates, leftOver, notes: faults } = candidatesOf(wanted, pages.tees);
+  const plan = planBring(candidates, pages, { course, distUnit });
+  for (const { file, after } of plan.files) {
+    const size = Buffer.byteLength(after);
+    if (size > LARGEST_TEXT_BYTES) throw new BringError(file, `would become ${megabytes(size)}, more than the ${megabytes(LARGEST_TEXT_BYTES)} a page may have. Simplify the outlines to a vertex every metre or two first.`);
+  }
+  return { ...plan, read, leftOver: [...others, ...leftOver, ...plan.leftOver], notes: [...notes, ...faults, ...plan.notes] };
+}
+
+/** Beside the target and then in its place, so that a page is never half written. */
+async function replaceFile(path: string, text: string): Promise<void> {
+  await mkdir(dirname(path), { recursive: true });
+  const beside = `${path}.bringing`;
+  try {
+    await writeFile(beside, text);
+    await rename(beside, path);
+  } catch (error) {
+    await rm(beside, { force: true });
+    throw error;
+  }
+}
+
+/**
+ * Writes what was prepared.
+ *
+ * @throws BringError when a page was changed meanwhile; nothing is written then
+ */
+export async function writeBring(content: string, course: string, { files, ledger }: Plan): Promise<void> {
+  for (const { file, before } of files) {
+    const now = await readFile(join(content, file), "utf8").catch(() => undefined);
+    if (now?.replace(/^\ufeff/, "") !== before) throw new BringError(file, "was changed while bring was at work. Run the command again.");
+  }
+  for (const { file, after } of files) await replaceFile(join(content, file), after);
+  await replaceFile(join(content, course, LEDGER_FILE), writeLedger(ledger));
+}
