@@ -6,6 +6,7 @@
 import type { FeatureKind, Gender } from "../course/types.ts";
 import type { Side } from "../measure/types.ts";
 import type { PlateWords } from "../draw/words.ts";
+import type { GroundDrawingWords } from "../draw/profile-words.ts";
 import type { FigureWords } from "../tell/figure-words.ts";
 import { english } from "./words-english.ts";
 
@@ -32,6 +33,7 @@ export interface Words {
   readonly tell: FigureWords;
   /** What stands on a drawing. */
   readonly draw: PlateWords;
+  readonly drawGround: GroundDrawingWords;
 
   readonly skip: string;
   readonly guide: string;
@@ -120,6 +122,8 @@ export interface Words {
     readonly allTees: string;
     readonly tee: string;
     readonly howToPlay: string;
+    readonly ground: string;
+    readonly groundNote: string;
     readonly pictures: string;
     readonly photoCredit: (credit: string) => string;
     readonly openMap: string;
@@ -128,6 +132,16 @@ export interface Words {
     readonly cautionLink: string;
     readonly turnLeft: string;
     readonly definitions: string;
+  };
+
+  /** How a green lies, in sentences. Percents are whole or half. */
+  readonly green: {
+    readonly level: string;
+    readonly slope: (percent: string, higher: string) => string;
+    readonly higher: Readonly<Record<"back" | "front" | "left" | "right", string>>;
+    readonly tiers: (step: string, higher: string) => string;
+    readonly falseFront: (depth: string) => string;
+    readonly uphill: Readonly<Record<"short" | "long" | "left" | "right", string>>;
   };
 
   readonly cover: {
