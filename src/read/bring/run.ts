@@ -45,8 +45,9 @@ export async function prepareBring({ content, course, files, crs, distUnit, line
       checkCount("The files together", brought.length, LIMITS.features, "features");
     }
   }
-  const wanted = lines === undefined ? brought : brought.filter((one) => tidied(one.properties).get("golf") !== "hole" || String(one.properties[lines.key]) === lines.value);
-  const others = brought.filter((one) => !wanted.includes(one)).map(({ from }) => ({ from, reason: `it is no line of play with ${lines!.key}=${lines!.value}` }));
+  const isOther = (one: Brought): boolean => lines !== undefined && tidied(one.properties).get("golf") === "hole" && String(one.properties[lines.key]) !== lines.value;
+  const wanted = brought.filter((one) => !isOther(one));
+  const others = brought.filter(isOther).map(({ from }) => ({ from, reason: `it is a line of play without ${lines!.key}=${lines!.value}` }));
   const { candidates, leftOver, notes: faults } = candidatesOf(wanted, pages.tees);
   const plan = planBring(candidates, pages, { course, distUnit });
   for (const { file, after } of plan.files) {
