@@ -34,7 +34,7 @@ const noun = (kind: string): string => `(?:{no} )?(?:{det} )?(?:{num} )?(?:of )?
 
 /** Words before a thing that make its side a way to play, not where it lies. */
 const ROUTE =
-  /(?:^| )(?:left of|right of|short of|long of|clear of|wide of|outside|inside|from|over|past|beyond|around|round|carry|carrying|clears?|between|towards?|toward|at|into|in|reach|reaching|reaches|find|finding|flirt(?:ing)? with|challenge|challenging|take on|taking on|miss|missing|leave|leaving|keep|keeping|like|unlike|not|as)(?: (?:the|a|an|those|these|that|any|another|your|one|two|three|first|second))*$/;
+  /(?:^| )(?:left of|right of|short of|long of|clear of|wide of|outside|inside|from|over|past|beyond|around|round|carry|carrying|clears?|between|towards?|toward|at|into|in|reach|reaching|reaches|find|finding|flirt(?:ing)? with|challenge|challenging|take on|taking on|miss|missing|leave|leaving|keep|keeping|like|unlike|as|(?:not|never|nor|nothing|nobody|no one)(?: [a-z]+){0,2})(?: (?:the|a|an|those|these|that|any|another|your|one|two|three|first|second))*$/;
 
 const WARNED = /(?:^| )(?:avoid|avoiding|beware|beware of|mind|watch for|watch out for|respect|away from|clear of|note|remember|ignore|forget|avoids) (?:the |a |those |these |that |any |two |three )*$/;
 
