@@ -124,20 +124,39 @@ export interface TroubleRow {
   readonly leaves: Readonly<Record<string, number>>;
 }
 
-/** Every hazard of a hole with every tee set's figures, in order of reach from the shown tee. */
+/** Ends of the hole beyond which a hazard is nobody's business: behind the tee, and well past the green. */
+const PAST_GREEN_METRES = 45;
+
+const isAhead = ({ stationMetres: [from, to] }: HazardFigures, tee: TeeFigures): boolean =>
+  to > 0 && from < tee.lengthMetres + PAST_GREEN_METRES;
+
+/** A boundary cannot be played past, nor can what runs on beyond the green. */
+const canBePassed = (hazard: HazardFigures, tee: TeeFigures, kind: FeatureKind | undefined): boolean =>
+  hazard.position === "across" || (kind !== "out-of-bounds" && hazard.stationMetres[1] < tee.green.backMetres + PAST_GREEN_METRES / 2);
+
+/**
+ * Every hazard of a hole with every tee set's figures, in order of reach from the shown
+ * tee. Carry and what it leaves are given only where there is a far side to reach.
+ */
 export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleRow[] {
   const key = ({ id, stretch }: HazardFigures): string => `${id}#${stretch}`;
   const order = [shown, ...measured.tees.filter((tee) => tee !== shown)];
   const rows = new Map<string, HazardFigures>();
-  for (const tee of order) for (const hazard of tee.hazards) if (!rows.has(key(hazard))) rows.set(key(hazard), hazard);
+  for (const tee of order) {
+    for (const hazard of tee.hazards) if (isAhead(hazard, tee) && !rows.has(key(hazard))) rows.set(key(hazard), hazard);
+  }
   return [...rows].map(([name, hazard]) => {
-    const figure = (read: (one: HazardFigures) => number): Record<string, number> =>
-      byTee(measured, ({ hazards }) => hazards.flatMap((one) => (key(one) === name ? read(one) : []))[0]);
+    const kind = measured.placed.get(hazard.id)?.feature.kind;
+    const figure = (read: (one: HazardFigures, tee: TeeFigures) => number | undefined): Record<string, number> =>
+      byTee(measured, (tee) => {
+        const own = tee.hazards.find((one) => key(one) === name);
+        return own && isAhead(own, tee) ? read(own, tee) : undefined;
+      });
     return {
       hazard,
       reach: figure(({ reachMetres }) => reachMetres),
-      carry: figure(({ carryMetres }) => carryMetres),
-      leaves: figure(({ leavesMetres }) => leavesMetres),
+      carry: figure((own, tee) => (canBePassed(own, tee, kind) ? own.carryMetres : undefined)),
+      leaves: figure((own, tee) => (canBePassed(own, tee, kind) ? own.leavesMetres : undefined)),
     };
   });
 }

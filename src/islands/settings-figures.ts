@@ -21,8 +21,8 @@ export type Metres = number | readonly number[];
 
 /**
  * The metres an element carries for a tee: `data-metres` holds one figure, for a figure of
- * a fixed tee, or an object of figures by tee set. An object with a single tee set is fixed
- * to it as well. A list is a total's. Undefined for a tee that has no such figure.
+ * a fixed tee, or an object of figures by tee set. A list is a total's. Undefined for a tee
+ * that has no such figure.
  */
 export function metresFor(written: string, tee: string): Metres | undefined {
   let value: unknown;
@@ -34,7 +34,7 @@ export function metresFor(written: string, tee: string): Metres | undefined {
   if (isMetres(value)) return value;
   if (typeof value !== "object" || value === null) return undefined;
   const entries: [string, unknown][] = Object.entries(value);
-  const found = entries.length === 1 ? entries[0]?.[1] : entries.find(([id]) => id === tee)?.[1];
+  const found = entries.find(([id]) => id === tee)?.[1];
   return isMetres(found) ? found : undefined;
 }
 

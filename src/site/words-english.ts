@@ -2,6 +2,7 @@
 import { ENGLISH as ENGLISH_PLATE } from "../draw/words.ts";
 import { ENGLISH_GROUND_DRAWING } from "../draw/profile-words.ts";
 import { ENGLISH_FIGURES } from "../tell/figure-words.ts";
+import { englishGround, englishGroundDefinitions } from "./words-ground-english.ts";
 import type { Words } from "./words.ts";
 
 export const english: Words = {
@@ -10,6 +11,7 @@ export const english: Words = {
 
   tell: ENGLISH_FIGURES,
   draw: ENGLISH_PLATE,
+  ground: englishGround,
   drawGround: ENGLISH_GROUND_DRAWING,
 
   skip: "Skip to the page",
@@ -89,7 +91,7 @@ export const english: Words = {
     aimLeft: "left of the line",
     aimRight: "right of the line",
     aimCorner: "The corner",
-    aimGreen: "The middle of the green",
+    aimGreen: "Straight at the green",
     green: "Green",
     front: "Front",
     middle: "Middle",
@@ -249,6 +251,7 @@ export const english: Words = {
         meaning: "Distance along the line of play from the tee marker to a turning point, and the angle by which the line turns there.",
         formula: undefined,
       },
+      ...englishGroundDefinitions,
       {
         id: "plane",
         term: "How distance is computed",

@@ -105,6 +105,21 @@ describe("trouble", () => {
     ]);
   });
 
+  test("what lies behind the tee has no row, and a boundary or a long shore no far side", () => {
+    const of = measured([
+      areaFeature("behind", "bunker", box(-4, -60, 4, -50)),
+      lineFeature("wall", "out-of-bounds", [[-40, 100], [-40, 300]]),
+      areaFeature("sea", "penalty-area-red", box(30, -500, 900, 2000)),
+      areaFeature("pot", "bunker", box(6, 200, 12, 206)),
+    ]);
+    const rows = troubleRows(of, tee(of, "back"));
+    expect(rows.map(({ hazard }) => hazard.id).sort()).toEqual(["pot", "sea", "wall"]);
+    for (const { hazard, reach, carry, leaves } of rows) {
+      expect(Object.keys(reach), hazard.id).toContain("back");
+      expect([Object.keys(carry), Object.keys(leaves)].map(({ length }) => length), hazard.id).toEqual(hazard.id === "pot" ? [2, 2] : [0, 0]);
+    }
+  });
+
   test("a hazard without a name is called what it is", () => {
     const of = measured([areaFeature("pot", "bunker", box(6, 200, 12, 206))]);
     expect(hazardName(of, tee(of, "back").hazards[0]!, english)).toBe("Bunker");
