@@ -44,6 +44,7 @@ export interface Composition {
   /** Ink spent at most on contours (length of line) and on hachures (how many) before they are thinned. */
   readonly mostContour: number;
   readonly mostHachures: number;
+  readonly mostDots: number;
   /** Distances of the water lines from the shore. */
   readonly waterLines: readonly number[];
   /** Hazards that get a leader, at most. */
@@ -87,6 +88,7 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     knots: 5,
     mostContour: 9000,
     mostHachures: 520,
+    mostDots: 800,
     waterLines: gaps(2.6, 0.75, 6),
     leaders: 6,
     keep: { teeNames: false, bendFigures: true, greenDepth: true, groundNames: false, stipple: true, everyTee: true, legend: true },
@@ -110,9 +112,10 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     tuftSpacing: 18,
     crownSpacing: 8.6,
     knots: 5.5,
-    mostContour: 13000,
-    mostHachures: 620,
-    waterLines: gaps(3, 0.8, 8),
+    mostContour: 11000,
+    mostHachures: 560,
+    mostDots: 900,
+    waterLines: gaps(3, 0.9, 8),
     leaders: 12,
     keep: { teeNames: true, bendFigures: true, greenDepth: true, groundNames: true, stipple: true, everyTee: true, legend: true },
   },
@@ -137,8 +140,23 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     knots: 7,
     mostContour: 11000,
     mostHachures: 420,
+    mostDots: 500,
     waterLines: gaps(4.4, 1.3, 6),
     leaders: 4,
     keep: { teeNames: false, bendFigures: false, greenDepth: false, groundNames: false, stipple: true, everyTee: false, legend: false },
   },
 };
+
+/** A composition with a share of its texture: same layout, same figures, less ink. */
+export const thinned = (composition: Composition, share: number): Composition =>
+  share >= 1
+    ? composition
+    : {
+        ...composition,
+        mostContour: composition.mostContour * share,
+        mostHachures: composition.mostHachures * share,
+        mostDots: composition.mostDots * share,
+        tuftSpacing: composition.tuftSpacing / Math.sqrt(share),
+        crownSpacing: composition.crownSpacing / Math.sqrt(Math.sqrt(share)),
+        waterLines: composition.waterLines.slice(0, Math.max(3, Math.ceil(composition.waterLines.length * Math.sqrt(share)))),
+      };

@@ -76,8 +76,8 @@ export function drawScale(at: Point, most: number, sheet: Sheet, composition: Co
   const size = composition.text.note;
   const yard = METRES_PER_YARD * sheet.pxPerMetre;
   const one = unit === "yards" ? yard : sheet.pxPerMetre;
-  const length = [150, 100, 50, 25].find((n) => n * one <= most) ?? 25;
-  const part = length >= 100 ? 25 : length / 5;
+  const length = [400, 200, 150, 100, 50, 25].find((n) => n * one <= most) ?? 25;
+  const part = length > 150 ? length / 4 : length >= 100 ? 25 : length / 5;
   const bar = 4.5 * Math.sqrt(composition.drawing);
   let out = element("rect", { ...paint("frame-paper"), x: num(x), y: num(y), width: num(length * one), height: num(bar), "stroke-width": fine });
   const inked: Point[][] = [];

@@ -9,9 +9,6 @@ import type { SceneArea } from "./scene.ts";
 
 const DARK_SIDE: Point = [-LIGHT[0], -LIGHT[1]];
 
-/** Dots spent on a strand, however long. */
-const MOST_DOTS = 1100;
-
 /** Path data of areas: all rings, even-odd. */
 export const areaPath = (areas: readonly SceneArea[], smooth = true): string =>
   areas.flatMap(({ rings }) => rings.map((ring) => (smooth ? smoothPath(ring, true) : polyPath(ring, true)))).join("");
@@ -46,7 +43,7 @@ export function drawCover({ scene, paint, composition: c, sheet, cover, id }: Pl
     const dots = strew(sheet, gap, 71, (p) =>
       cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1,
     );
-    const share = Math.min(1, MOST_DOTS / dots.length);
+    const share = Math.min(1, c.mostDots / dots.length);
     out += stipple(dots.filter(({ lot }) => lot < share).map(({ point }) => point), 0.9 * c.drawing, paint);
   }
   return out;

@@ -81,7 +81,7 @@ const shadeOf = ([ux, uy]: Point): number => 0.5 - 0.5 * (ux * LIGHT[0] + uy * L
 export function drawHachures({ scene, paint, composition: c, px, cover }: PlateContext): string {
   const strokes: Point[][] = [];
   const row = (line: readonly Point[], length: number, sides: readonly (1 | -1)[], strength: number, seed: number): void => {
-    const points = evenly(line, 3.3 * c.drawing, false);
+    const points = evenly(line, 3.7 * c.drawing, false);
     points.slice(1).forEach((p, i) => {
       const before = points[i]!;
       const size = Math.hypot(p[0] - before[0], p[1] - before[1]) || 1;

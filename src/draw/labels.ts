@@ -22,7 +22,7 @@ export interface LabelRequest {
   readonly leaderTo?: Point;
   /** Most that may be paid for what the label would cover. */
   readonly limit?: number;
-  /** Ground the label may lie on; any when left out. */
+  /** Ground the label may lie on, with a little of it all round; any when left out. */
   readonly only?: (cover: Cover) => boolean;
 }
 
@@ -93,8 +93,8 @@ export class LabelPlacer {
       // A leader may run out of the very mark it points at, so boxes around its foot do not count.
       if (leader && this.boxes.some((other) => crossesBox(leader[0], leader[1], other) && !holds(other, leader[1]))) continue;
       if (leader && this.leaders.some(([a, b]) => crosses(a, b, leader[0], leader[1]))) continue;
-      const under = this.groundCost(box, only);
-      if (under === undefined) continue;
+      if (only && !this.liesOn(box, only)) continue;
+      const under = this.groundCost(box);
       const strokes = this.strokes.reduce((sum, { from, to, cost: price }) => (crossesBox(from, to, box) ? sum + price : sum), 0);
       if (under + strokes > limit) continue;
       const total = cost + under + strokes;
@@ -106,15 +106,16 @@ export class LabelPlacer {
     return { at: best.at, box: best.box, leader: best.leader };
   }
 
-  private groundCost(box: Box, only: ((cover: Cover) => boolean) | undefined): number | undefined {
+  private liesOn([minX, minY, maxX, maxY]: Box, only: (cover: Cover) => boolean): boolean {
+    for (let y = minY - 6; y <= maxY + 6; y += 6) for (let x = minX - 8; x <= maxX + 8; x += 6) if (!only(this.cover.at([x, y]))) return false;
+    return true;
+  }
+
+  private groundCost(box: Box): number {
     const step = 4;
     let cost = 0;
     for (let y = box[1] + step / 2; y < box[3]; y += step) {
-      for (let x = box[0] + step / 2; x < box[2]; x += step) {
-        const cover = this.cover.at([x, y]);
-        if (only && !only(cover)) return undefined;
-        cost += GROUND_COST[cover] * step * step;
-      }
+      for (let x = box[0] + step / 2; x < box[2]; x += step) cost += GROUND_COST[this.cover.at([x, y])] * step * step;
     }
     return cost;
   }

@@ -269,6 +269,7 @@ const PAINTS = {
   legend: { fill: "ink-soft" },
   frame: { fill: "none", stroke: "ink" },
   "frame-ink": { fill: "ink" },
+  disc: { fill: "paper", stroke: "ink" },
   "frame-paper": { fill: "margin", stroke: "ink" },
 } as const satisfies Readonly<Record<string, { readonly fill?: Paint; readonly stroke?: Paint }>>;
 
@@ -320,6 +321,12 @@ export function plateCss(): string {
     `@media (prefers-contrast:more){:root[data-theme="dark"]{${tints(dark)}}}`,
     ...rules,
     `.plate text{font-family:var(--plate-font,${PLATE_FONT});font-variant-numeric:lining-nums}`,
+    // A link is shown by more than colour: its disc fills, its line thickens.
+    `.plate-link:is(:hover,:focus-visible) .plate-disc{fill:var(--plate-ink)}`,
+    `.plate-link:is(:hover,:focus-visible) .plate-title{fill:var(--plate-paper)}`,
+    `.plate-link:is(:hover,:focus-visible) .plate-line{stroke-width:2.4;stroke-dasharray:none}`,
+    `.plate-link:focus-visible{outline:none}`,
+    `.plate-link:focus-visible .plate-disc{stroke-width:4;paint-order:stroke}`,
     // Light is scarce at night: there the relief is only hinted at.
     `[data-theme="dark"] .plate-relief{opacity:.5}`,
     `@media (prefers-color-scheme:dark){:root:not([data-theme="light"]) .plate-relief{opacity:.5}}`,

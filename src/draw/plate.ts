@@ -7,22 +7,20 @@
  * keeps out from under it.
  */
 import type { LengthUnit } from "../geo/units.ts";
-import { directionAt, locate, pointAt } from "../geo/line.ts";
+import { locate, pointAt } from "../geo/line.ts";
 import type { Point } from "../geo/position.ts";
-import { directionTo, rightOf } from "../geo/vector.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { COMPOSITIONS, type Composition, type CompositionName } from "./composition.ts";
-import { CoverGrid } from "./cover.ts";
+import { COMPOSITIONS, thinned, type Composition, type CompositionName } from "./composition.ts";
 import { drawTeeFigures, drawUnitFigures, hazardsInPlay } from "./figures.ts";
 import { drawFrame, drawNorth, drawPaper, NORTH_REACH } from "./furniture.ts";
-import { drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater, streamRibbons } from "./ground.ts";
+import { drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater } from "./ground.ts";
 import { drawGrowth, drawHachures } from "./growth.ts";
 import { LabelPlacer } from "./labels.ts";
 import { drawLandmarks, drawNames, type NamesDrawn } from "./names.ts";
 import { painter, type PlateTheme } from "./palette.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { drawContours, drawGreenContours, drawRelief, drawScarps, type PlateGround } from "./relief.ts";
-import { sceneOf, insideRings } from "./scene.ts";
+import { layCover, stageOf, teePlates } from "./stage.ts";
 import { defaultTeeOf, layHole, sheetBearingDegrees } from "./sheet.ts";
 import { flag } from "./symbols.ts";
 import { element, escapeXml, num, polyPath } from "./svg.ts";
@@ -63,20 +61,35 @@ const UNITS: readonly LengthUnit[] = ["yards", "metres"];
 export const plateBearingDegrees = (hole: MeasuredHole, composition: CompositionName): number =>
   sheetBearingDegrees(hole, COMPOSITIONS[composition]);
 
-/** Draws a hole's plate. Same hole and options, same bytes. */
+/** Characters a plate may have: some 23 KB once compressed. */
+const MOST_CHARACTERS = 92_000;
+/** Shares of its texture that a heavy plate is redrawn with until it is light enough. */
+const THINNING = [1, 0.65, 0.4, 0.2] as const;
+
+/**
+ * Draws a hole's plate. Same hole and options, same bytes. Ground so rich that the plate
+ * would be heavy to load is drawn with less texture: fewer dots, hachures and contours,
+ * never fewer figures.
+ *
+ * @throws RangeError when the hole has no tees, or the id prefix cannot begin an id.
+ */
 export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
-  const composition = COMPOSITIONS[options.composition];
+  let plate: Plate | undefined;
+  for (const share of THINNING) {
+    plate = drawWith(hole, options, thinned(COMPOSITIONS[options.composition], share));
+    // A relief picture handed in as a data address is not the drawing's own weight.
+    if (plate.svg.length - (options.ground?.relief?.href.length ?? 0) <= MOST_CHARACTERS) break;
+  }
+  return plate!;
+}
+
+function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Composition): Plate {
   const words = options.words ?? ENGLISH;
   const theme = options.theme ?? "light";
   const paint = painter(theme);
   const sheet = layHole(hole, composition);
-  const scene = sceneOf(hole.placed.values(), sheet, composition.knots);
-  const cover = new CoverGrid(scene.box, 3);
-  const context: PlateContext = {
-    sheet, scene, composition, cover, paint,
-    id: (name) => `${options.idPrefix}-${name}`,
-    px: (metres) => metres * sheet.pxPerMetre,
-  };
+  const context = stageOf(hole.placed.values(), sheet, composition, theme, options.idPrefix);
+  const { cover } = context;
   const first = defaultTeeOf(hole, options.tee);
   const longest = hole.tees[0]!;
   const lineOnSheet = longest.line.points.map(sheet.toSheet);
@@ -189,51 +202,6 @@ function pinOf(hole: MeasuredHole): Point | undefined {
   return undefined;
 }
 
-/** Plates for tee markers that stand on no drawn teeing ground: 9 by 7 m, turned to the line. */
-function teePlates({ sheet, scene }: PlateContext, hole: MeasuredHole): Point[][] {
-  const grounds = scene.areas("teeing-ground");
-  return hole.tees.flatMap(({ marker, line }) => {
-    const at = sheet.toSheet(marker);
-    if (grounds.some(({ rings }) => insideRings(rings, at))) return [];
-    const ahead = directionTo(line.points[0]!, line.points[1]!);
-    const right = rightOf(ahead);
-    return [
-      ([[4, 3.5], [4, -3.5], [-5, -3.5], [-5, 3.5]] as const).map(([u, v]) =>
-        sheet.toSheet([marker[0] + ahead[0] * u + right[0] * v, marker[1] + ahead[1] * u + right[1] * v]),
-      ),
-    ];
-  });
-}
-
-/** What lies on top where, in the order it is drawn. */
-function layCover(context: PlateContext, plates: readonly (readonly Point[])[]): void {
-  const { cover, scene, px } = context;
-  for (const { rings } of scene.areas("rough", "grassland")) cover.fill(rings, "rough");
-  for (const { rings } of scene.areas("heath")) cover.fill(rings, "heath");
-  for (const { rings } of scene.areas("sand")) cover.fill(rings, "strand");
-  for (const { rings } of scene.areas("scrub")) cover.fill(rings, "scrub");
-  for (const { rings } of scene.areas("wood")) cover.fill(rings, "wood");
-  for (const { rings } of scene.areas("rock")) cover.fill(rings, "rock");
-  for (const { rings } of scene.water) cover.fill(rings, "water");
-  for (const ring of streamRibbons(context)) cover.fill([ring], "water");
-  for (const { rings } of scene.areas("fairway")) {
-    cover.fill(rings, "fairway");
-    // The first cut is mown too: nothing tall grows on it.
-    for (const ring of rings) cover.stroke([...ring, ring[0]!], px(5), "fairway");
-  }
-  for (const { line } of scene.lines("ridge", "cliff")) cover.stroke(line, px(15), "rock");
-  for (const { rings } of scene.areas("teeing-ground")) cover.fill(rings, "tee");
-  for (const ring of plates) cover.fill([ring], "tee");
-  for (const { rings } of scene.areas("green")) {
-    for (const ring of rings) cover.stroke([...ring, ring[0]!], px(6), "fairway");
-    cover.fill(rings, "green");
-  }
-  for (const { rings } of scene.areas("bunker")) cover.fill(rings, "bunker");
-  for (const { feature, line } of scene.lines("road", "path")) cover.stroke(line, px(feature.widthMetres ?? (feature.kind === "road" ? 5 : 2)) + 3, "built");
-  for (const { line } of (["wall", "fence", "hedge"] as const).flatMap(scene.barriers)) cover.stroke(line, 5, "built");
-  for (const { rings } of scene.areas("building")) cover.fill(rings, "built");
-}
-
 /** The dashed line of play from one tee set, with its bends as rings. */
 function drawLineOfPlay({ sheet, composition: c, paint }: PlateContext, tee: TeeFigures): string {
   const end = tee.line.lengthMetres;
@@ -289,7 +257,3 @@ function placeNorth({ sheet, composition }: PlateContext, placer: LabelPlacer, f
     candidates: places.map((at) => ({ at, cost: ((at[1] - minY) / (maxY - minY)) * 30 + Math.abs(at[0] - side) * 0.02 })),
   })?.at;
 }
-
-export type { Composition };
-/** Unit direction of play where a tee's line begins, in the plane. */
-export const aheadOf = (tee: TeeFigures): Point => directionAt(tee.line, 0);

@@ -56,7 +56,7 @@ export function drawContours({ sheet, scene, composition: c, paint, cover }: Pla
   const numbered: Point[] = [];
   for (const { heightMetres, points } of ground.contours) {
     const strong = Math.round(heightMetres / interval) % 5 === 0;
-    const onSheet = evenly(points.map(sheet.toSheet), c.knots * 2.8, false);
+    const onSheet = evenly(points.map(sheet.toSheet), c.knots * 3.2, false);
     const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground.grid && slopePercentAt(ground.grid, sheet.toPlane(p)) > CLIFF_PERCENT);
     for (const knots of clipLine(onSheet, scene.box).flatMap((piece) => partsWhere(piece, kept))) {
       if (knots.length < 4) continue;
@@ -84,7 +84,7 @@ export function drawContours({ sheet, scene, composition: c, paint, cover }: Pla
   }
   const d = (lines: readonly Point[][]): string => lines.map((line) => smoothPath(line, false)).join("");
   // Hilly ground would be a thicket of lines: there only the stronger contours are kept.
-  const length = (lines: readonly Point[][]): number => lines.reduce((sum, line) => sum + line.length * c.knots * 2.8, 0);
+  const length = (lines: readonly Point[][]): number => lines.reduce((sum, line) => sum + line.length * c.knots * 3.2, 0);
   const crowded = length(plain) + length(index) > c.mostContour;
   const lines = crowded ? plain.filter((_, i) => plainLevels[i]! % 2 === 0) : plain;
   const fewer = crowded && length(lines) + length(index) > c.mostContour ? [] : lines;
@@ -164,7 +164,7 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
     "g",
     { ...paint("scarp"), opacity: 0.85 },
     strokes
-      .map((some, weight) => (some.length > 0 ? element("path", { "stroke-width": c.medium * [0.4, 0.66, 0.95][weight]!, d: polyPaths(some, false) }) : ""))
+      .map((some, weight) => (some.length > 0 ? element("path", { "stroke-width": c.medium * [0.4, 0.66, 0.95][weight]!, d: polyPaths(some, false, 5) }) : ""))
       .join(""),
   );
 }

@@ -48,8 +48,8 @@ const ANGULAR: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["building", "tee
 const WINDING: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["path", "road", "stream", "ridge", "cliff", "coastline", "hedge"]);
 /** Kinds without an edge on the ground: wider knots serve. */
 const SOFT: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["rough", "grassland", "heath", "scrub", "wood", "sand"]);
-/** Kinds drawn with closer knots, being small. */
-const SMALL: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["bunker", "green"]);
+/** Distance between knots, as a share of the composition's: small shapes need closer ones. */
+const knotShare = (kind: FeatureKind): number => (kind === "bunker" ? 0.62 : kind === "green" ? 1 : SOFT.has(kind) ? 2.8 : 1.6);
 
 /** Lays features on a sheet. Iteration order is the content's own. */
 export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: number): Scene {
@@ -58,7 +58,7 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
   const lines: SceneLine[] = [];
   const points: ScenePoint[] = [];
   for (const { feature, shape } of placed) {
-    const spacing = SMALL.has(feature.kind) ? knots * 0.62 : SOFT.has(feature.kind) ? knots * 2.4 : knots;
+    const spacing = knots * knotShare(feature.kind);
     if (shape.type === "areas") {
       for (const area of shape.areas) {
         const rings = area
@@ -72,7 +72,7 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
     } else if (shape.type === "lines") {
       for (const line of shape.lines) {
         const onSheet = line.map(sheet.toSheet);
-        const drawn = WINDING.has(feature.kind) || isStream(feature) ? naturalKnots(onSheet, knots, false) : onSheet;
+        const drawn = WINDING.has(feature.kind) || isStream(feature) ? naturalKnots(onSheet, knots * 1.6, false) : onSheet;
         for (const piece of clipLine(drawn, box)) lines.push({ feature, line: piece });
       }
     } else {

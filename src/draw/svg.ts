@@ -36,7 +36,7 @@ function packed(values: readonly number[]): string {
   return text;
 }
 
-const round = ([x, y]: Point): [number, number] => [Math.round(x * 10), Math.round(y * 10)];
+const round = ([x, y]: Point, grain = 1): [number, number] => [Math.round((x * 10) / grain) * grain, Math.round((y * 10) / grain) * grain];
 
 /**
  * A path of straight pieces. Steps are taken between rounded points, so that rounding
@@ -85,18 +85,23 @@ export function smoothPath(points: readonly Point[], closed: boolean): string {
   return closed ? `${data}z` : data;
 }
 
-/** Many small shapes of straight pieces as one path; each begins by a step from where the last one began or ended. */
-export function polyPaths(shapes: readonly (readonly Point[])[], closed: boolean): string {
+/**
+ * Many small shapes of straight pieces as one path; each begins by a step from where the
+ * last one began or ended.
+ *
+ * @param grain tenths that coordinates are rounded to: strewn marks need no fine places
+ */
+export function polyPaths(shapes: readonly (readonly Point[])[], closed: boolean, grain = 1): string {
   let [x, y] = [0, 0];
   let data = "";
   for (const shape of shapes) {
     if (shape.length === 0) continue;
-    const [startX, startY] = round(shape[0]!);
+    const [startX, startY] = round(shape[0]!, grain);
     data += `${data === "" ? "M" : "m"}${packed([startX - x, startY - y])}`;
     [x, y] = [startX, startY];
     const steps: number[] = [];
     for (let i = 1; i < shape.length; i++) {
-      const [nx, ny] = round(shape[i]!);
+      const [nx, ny] = round(shape[i]!, grain);
       if (nx === x && ny === y) continue;
       steps.push(nx - x, ny - y);
       [x, y] = [nx, ny];
@@ -110,15 +115,15 @@ export function polyPaths(shapes: readonly (readonly Point[])[], closed: boolean
   return data;
 }
 
-/** Points as one subpath each kind of marker or dot can be hung on: `M x y l dx dy ...`. */
-export const beadPath = (points: readonly Point[]): string => polyPath(points, false);
+/** Points, to a whole unit, as one subpath that markers can be hung on: `M x y l dx dy ...`. */
+export const beadPath = (points: readonly Point[]): string => polyPaths([points], false, 10);
 
-/** Zero-length strokes: with round caps each is a dot. */
+/** Zero-length strokes, to half a unit: with round caps each is a dot. */
 export function dotPath(points: readonly Point[]): string {
   let [x, y] = [0, 0];
   let data = "";
   points.forEach((point, i) => {
-    const [nx, ny] = round(point);
+    const [nx, ny] = round(point, 5);
     data += `${i === 0 ? "M" : "m"}${packed([nx - x, ny - y])}h0`;
     [x, y] = [nx, ny];
   });
