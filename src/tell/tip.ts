@@ -70,10 +70,20 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
       : `<span class="figure-tees" data-tees>${hole.tees
           .map((one) => `<span data-tee="${escape(one.tee.id)}">${escape(one.tee.name)} <b>${escape(figureText(figure, one.tee.id, units, words))}</b></span>`)
           .join(" ")}</span>`;
+  const fromTee = (name: string): string => `, ${escape(words.fromTee(name))}`;
+  // One phrase for each tee set, so that choosing another needs no words.
+  const from =
+    figure.type === "name"
+      ? ""
+      : figure.fixed !== undefined
+        ? fromTee(figure.fixed)
+        : hole.tees
+            .map(({ tee }) => `<span data-for-tee="${escape(tee.id)}"${tee === shown.tee ? "" : " hidden"}>${fromTee(tee.name)}</span>`)
+            .join("");
   return (
     `<button type="button" class="figure" popovertarget="${id}"${data}>${spoken}</button>` +
     `<span popover class="figure-meaning" id="${id}"><span class="figure-definition">${escape(figure.meaning)}` +
-    `${figure.type === "name" ? "" : `, ${escape(words.fromTee(figure.fixed ?? shown.tee.name))}`}.</span>${others}</span>`
+    `${from}.</span>${others}</span>`
   );
 }
 

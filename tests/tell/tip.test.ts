@@ -71,7 +71,9 @@ describe("the page holds more than the number", () => {
 
   test("the meaning opens without a script, and says from where", () => {
     expect(html).toContain('popovertarget="f-1"');
-    expect(html).toMatch(/<span popover class="figure-meaning" id="f-1">.*to be past Mill &amp; Pond, from the Back tee\./);
+    expect(html).toMatch(/<span popover class="figure-meaning" id="f-1">.*to be past Mill &amp; Pond/);
+    // A phrase for each tee set, the shown one's alone to be seen.
+    expect(html).toMatch(/Mill &amp; Pond<span data-for-tee="back">, from the Back tee<\/span><span data-for-tee="forward" hidden>, from the Forward tee<\/span>\./);
   });
 
   test("every tee set's metres are there for the settings script", () => {
