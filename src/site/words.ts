@@ -9,6 +9,7 @@ import type { PlateWords } from "../draw/words.ts";
 import type { GroundDrawingWords } from "../draw/profile-words.ts";
 import type { FigureWords } from "../tell/figure-words.ts";
 import { english } from "./words-english.ts";
+import type { GroundWords } from "./words-ground.ts";
 
 /** What a hole can hold that a golfer should be warned of. */
 export type CautionKind = "cliff" | "water" | "road" | "boundary";
@@ -33,6 +34,8 @@ export interface Words {
   readonly tell: FigureWords;
   /** What stands on a drawing. */
   readonly draw: PlateWords;
+  /** What is said of the ground, the wind and plain figures. */
+  readonly ground: GroundWords;
   readonly drawGround: GroundDrawingWords;
 
   readonly skip: string;
