@@ -1,10 +1,10 @@
 /** From a figure as written to its value for every tee set, or to what is wrong with it. */
+import { insteadOf } from "../course/schema/wording.ts";
 import { HAZARD_KINDS } from "../course/types.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredHole, PlacedFeature } from "../measure/types.ts";
 import { FIGURES, type FigureCall, type FigureDefinition, type FigureValue } from "./figures.ts";
 import type { FigureWords } from "./figure-words.ts";
-import { listOr, nearest } from "./nearest.ts";
 
 export type Answer =
   | {
@@ -32,7 +32,7 @@ export interface Asked {
 const problem = (text: string): Problem => ({ problem: text });
 
 function unknown(what: string, written: string, known: readonly string[]): Problem {
-  return problem(`no ${what} is called "${written}"; did you mean ${listOr(nearest(written, known))}?`);
+  return problem(`no ${what} is called "${written}". ${insteadOf(written, known)}`);
 }
 
 /** Checks the options of a call against its definition; undefined when all is well. */

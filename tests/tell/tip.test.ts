@@ -132,11 +132,11 @@ describe("mistakes are told with their place and what to type", () => {
       ),
     ).toMatchInlineSnapshot(`
       [
-        "12:7 :cary[pond]: no figure is called "cary"; did you mean "carry", "back" or "aim"?",
-        "12:23 :carry[pnd]: no feature of this hole is called "pnd"; did you mean "pond", "line" or "post"?",
-        "13:26 :carry[pnd]: no feature of this hole is called "pnd"; did you mean "pond", "line" or "post"?",
+        "12:7 :cary[pond]: no figure is called "cary". Did you mean carry?",
+        "12:23 :carry[pnd]: no feature of this hole is called "pnd". Did you mean pond?",
+        "13:26 :carry[pnd]: no feature of this hole is called "pnd". Did you mean pond?",
         "13:42 :layup: the option leave is missing; write for example :layup{leave=100}",
-        "15:7 :length{tee=bak}: no tee set of this hole is called "bak"; did you mean "back" or "forward"?",
+        "15:7 :length{tee=bak}: no tee set of this hole is called "bak". Did you mean back?",
         "15:25 :layup{leave=long}: leave=long must be a length above 0 and below 1000; write for example leave=100",
         "15:45 :fairway{drive=20}: the line of play is not on a fairway 20 yd from the Back tee",
         "16:3 :depth[green]: :depth takes no feature; write :depth without [green]",
@@ -145,7 +145,7 @@ describe("mistakes are told with their place and what to type", () => {
         "16:46 :carry: a feature is missing; write for example :carry[pond]",
         "16:53 :span[pond]: the option to is missing; write for example :span[pond]{to=green}",
         "16:65 :reach[light]: Harbour light has no outline to reach or carry; use :aim or :leaves for a point",
-        "16:79 :length{unit=m}: no option of :length is called "unit"; did you mean "tee"?",
+        "16:79 :length{unit=m}: no option of :length is called "unit". Write tee.",
       ]
     `);
   });

@@ -4,8 +4,8 @@ import type { Course } from "../../course/types.ts";
 import { exportFeatures } from "./features.ts";
 
 /**
- * Every feature with its tags as properties, its own `id` and, unless it is shared, its
- * `hole`. Feature ids are unique in the collection: `7/bunker-left-1`.
+ * Every feature with its tags as properties, its own `id` and, its `hole`, which is
+ * `all` for what holes share. Feature ids are unique in the collection: `7/bunker-left-1`.
  */
 export function courseGeoJson(course: Course): FeatureCollection {
   return {
@@ -13,7 +13,7 @@ export function courseGeoJson(course: Course): FeatureCollection {
     features: exportFeatures(course).map(({ hole, feature, tags }): GeoJsonFeature => ({
       type: "Feature",
       id: hole === undefined ? feature.id : `${hole}/${feature.id}`,
-      properties: { ...(hole === undefined ? {} : { hole }), id: feature.id, ...tags },
+      properties: { hole: hole ?? "all", id: feature.id, ...tags },
       geometry: feature.geometry,
     })),
   };

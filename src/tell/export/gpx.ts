@@ -58,12 +58,13 @@ function typeOf({ tags }: ExportFeature): string {
 function wording(one: ExportFeature): (readonly [string, string])[] {
   const { hole, feature, tags } = one;
   const name = feature.name ?? feature.id;
-  const pairs = [...(hole === undefined ? [] : [`hole=${hole}`]), `id=${feature.id}`, ...(typeof tags["tee"] === "string" ? [`tee=${tags["tee"]}`] : [])];
-  const outline = feature.geometry.type.endsWith("Polygon") ? "A point within it; its outline is in the GeoJSON and KML exports." : "";
+  const { type } = feature.geometry;
+  const shape = type.endsWith("Polygon") ? "area" : type.endsWith("LineString") ? "line" : undefined;
+  const pairs = [`hole=${hole ?? "all"}`, `id=${feature.id}`, ...(typeof tags["tee"] === "string" ? [`tee=${tags["tee"]}`] : []), ...(shape === undefined ? [] : [`shape=${shape}`])];
   return [
     ["name", hole === undefined ? name : `${hole} ${name}`],
     ["cmt", pairs.join(" ")],
-    ...(outline === "" ? [] : [["desc", outline] as const]),
+    ...(shape === undefined ? [] : [["desc", `A point ${shape === "area" ? "within" : "on"} it; its outline is in the GeoJSON and KML exports.`] as const]),
     ["type", typeOf(one)],
   ];
 }

@@ -73,7 +73,7 @@ const STYLE_OF: Readonly<Partial<Record<FeatureKind, keyof typeof STYLES>>> = {
 };
 
 function placemark({ hole, feature, tags }: ExportFeature, indent: string): string {
-  const data = { ...(hole === undefined ? {} : { hole }), id: feature.id, ...tags };
+  const data = { hole: hole ?? "all", id: feature.id, ...tags };
   const extended = Object.entries(data).map(([name, value]) => `<Data name="${xml(name)}"><value>${xml(String(value))}</value></Data>`).join("");
   const name = feature.kind === "line-of-play" ? tags["name"] ?? feature.id : feature.name ?? feature.id;
   return `${indent}<Placemark><name>${xml(String(name))}</name><styleUrl>#${STYLE_OF[feature.kind] ?? "other"}</styleUrl><ExtendedData>${extended}</ExtendedData>${geometryKml(feature)}</Placemark>`;
