@@ -16,8 +16,8 @@ export interface Candidate {
   readonly key: string | undefined;
   /** Its id in an earlier export of ours. */
   readonly id: string | undefined;
-  /** The hole the file says. */
-  readonly hole: number | undefined;
+  /** The hole the file says, or `all` where an export of ours says that holes share it. */
+  readonly hole: number | "all" | undefined;
   readonly kind: FeatureKind;
   readonly tags: Tags;
   readonly geometry: CheckedGeometry;
@@ -72,7 +72,7 @@ const wholeHole = (value: unknown): number | undefined => {
 /** Words that say no more than the hole, the kind and the side: no name to put on a map. */
 const EMPTY_WORDS = /\b(hole|no|nr|the|of|and|left|right|centre|center|middle|front|back|top|bottom|side|greenside|fairway|fwy|bunkers?|sand|traps?|greens?|tees?|box|ground|pin|flag|water|hazard|pond|line|play|rough|tree|trees|wall|fence|hedge|burn|stream|ditch|ob|h?\d+(st|nd|rd|th)?)\b/g;
 
-function realName(name: string, hole: number | undefined, id: string | undefined, tees: readonly Tee[]): string | undefined {
+function realName(name: string, hole: Candidate["hole"], id: string | undefined, tees: readonly Tee[]): string | undefined {
   let own = name.trim();
   if (id !== undefined && hole !== undefined && own.startsWith(`${hole} `)) own = own.slice(`${hole} `.length);
   if (own === id) return undefined;
@@ -107,6 +107,7 @@ function candidatesOfOne({ from, key, properties, geometry, words }: Brought, te
   const name = tidy.get("name");
   const said = [...words, ...["description", "desc", "type", "class", "category", "kind", "layer"].flatMap((k) => (typeof tidy.get(k) === "string" ? [String(tidy.get(k))] : [])), ...(typeof name === "string" ? [name] : [])];
   const clean = cleaned(geometry);
+  if (clean.type === "Point" && ["area", "line"].includes(String(tidy.get("shape"))) && tidy.has("id")) return "it is a waypoint that stands for an outline, which GPX cannot hold: bring the GeoJSON or KML export";
   const tags: Record<string, string | number | boolean> = { ...read };
   let guess: string | undefined;
   if (!saysKind(tidy)) {
@@ -118,7 +119,7 @@ function candidatesOfOne({ from, key, properties, geometry, words }: Brought, te
     guess = `the word ${JSON.stringify(found.word)} says what it is`;
   }
   const idSaid = tidy.get("id");
-  const hole = wholeHole(tidy.get("hole")) ?? (tags["golf"] !== undefined ? wholeHole(tidy.get("ref")) : undefined) ?? (tags["highway"] === undefined && tags["building"] === undefined ? holeFromWords(said) : undefined);
+  const hole = tidy.get("hole") === "all" ? "all" : wholeHole(tidy.get("hole")) ?? (tags["golf"] !== undefined ? wholeHole(tidy.get("ref")) : undefined) ?? (tags["highway"] === undefined && tags["building"] === undefined ? holeFromWords(said) : undefined);
   const id = typeof idSaid === "string" && SLUG.test(idSaid) && idSaid.length <= 60 ? idSaid : undefined;
   const { kind, shaped } = kindAndShape(tags, clean);
   const card = kind === "line-of-play" ? cardTagsOf(tidy, typeof name === "string" ? name : undefined, tees) : undefined;

@@ -26,7 +26,8 @@ interface Datum {
  * @throws BringError for a system that cannot be computed, or only to some hundred metres
  */
 export function toWgs84(file: string, text: string, verb = "declares"): ToWgs84 {
-  const code = /(?:EPSG:{1,2}[\d.]*:?|\/EPSG\/[\d.]+\/)(\d+)$/i.exec(text.trim())?.[1];
+  // `EPSG:2157`, `urn:ogc:def:crs:EPSG::2157`, `http://www.opengis.net/def/crs/EPSG/0/2157`.
+  const code = /(?:^EPSG:|:EPSG:[\d.]*:|\/EPSG\/[\d.]+\/)(\d+)$/i.exec(text.trim())?.[1];
   const short = code === undefined ? text.trim() : `EPSG:${code}`;
   const shown = short.length > 80 ? `${short.slice(0, 80)}…` : short;
   if (/CRS:?84$/i.test(short) || /^EPSG:(4326|4979)$/.test(short)) return (position) => position;

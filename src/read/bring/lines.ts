@@ -41,7 +41,7 @@ export function placeLines(lines: readonly Candidate[], known: readonly KnownLin
     const mine = own[i];
     if (mine === undefined) return "it is no single line";
     const near = there.map(({ number, ends: other }) => ({ number, distance: apart(mine, other) })).sort((a, b) => a.distance - b.distance);
-    if (said !== undefined) {
+    if (typeof said === "number") {
       const same = near.find(({ number }) => number === said);
       if (same && same.distance > ELSEWHERE_METRES) return `it says hole ${said}, but lies ${Math.round(same.distance)} m from that hole's line of play: is it another course's? Move the page's line first if it is right`;
       return { hole: said, guessed: false, reason: `it says hole ${said}`, distance: same?.distance ?? 0 };

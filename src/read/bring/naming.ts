@@ -21,6 +21,9 @@ const WORDS: Readonly<Partial<Record<FeatureKind, string>>> = {
   other: "feature",
 };
 
+/** Hell's becomes hells, not hell-s. */
+export const slugOf = (name: string | undefined): string => slugFrom((name ?? "").replace(/['\u2019]/g, ""));
+
 const wordFor = (kind: FeatureKind): string => WORDS[kind] ?? kind;
 
 /** Kinds a hole has one or few of, which need no side to be told apart. */
@@ -43,7 +46,7 @@ export function nameFeatures(features: readonly ToName[], taken: ReadonlySet<str
   const rest: number[] = [];
   for (const i of order) {
     const { id, name, kind, tee } = features[i]!;
-    const own = id ?? (kind === "line-of-play" ? "line" : kind === "tee-marker" && tee !== undefined ? `tee-${tee}` : slugFrom(name ?? ""));
+    const own = id ?? (kind === "line-of-play" ? "line" : kind === "tee-marker" && tee !== undefined ? `tee-${tee}` : slugOf(name));
     if (own !== "" && !used.has(own)) claim(i, own);
     else rest.push(i);
   }

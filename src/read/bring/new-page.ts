@@ -1,6 +1,6 @@
 /** Text of what bring writes anew: a hole page, a list of features. */
 import type { CardTags } from "./card-tags.ts";
-import { slugFrom } from "../../course/schema/features.ts";
+import { slugOf } from "./naming.ts";
 import { flow } from "./yaml-edit.ts";
 
 /** A list of features as the pages have it, each on a line, indented below its field. */
@@ -9,7 +9,7 @@ export const featuresBlock = (features: readonly unknown[], newline = "\n"): str
 
 /** `07-kelp-gully.md`. */
 export const holeFileName = (number: number, name: string | undefined): string =>
-  `${String(number).padStart(2, "0")}-${slugFrom(name ?? "") || "hole"}.md`;
+  `${String(number).padStart(2, "0")}-${slugOf(name) || "hole"}.md`;
 
 /**
  * A page for a hole that has none. What the source does not say stays out, with a line

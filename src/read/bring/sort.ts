@@ -26,8 +26,8 @@ export interface SortHole {
 export interface ToSort {
   readonly kind: FeatureKind;
   readonly geometry: CheckedGeometry;
-  /** The hole the file says, and in which words (`its name says hole 7`). */
-  readonly hole: number | undefined;
+  /** The hole the file says; `all` for what it says holes share. */
+  readonly hole: number | "all" | undefined;
 }
 
 export type Placing =
@@ -59,7 +59,7 @@ const ALIKE_METRES = 12;
 const COURSE_KINDS: ReadonlySet<FeatureKind> = new Set(["coastline", "road", "path", "building", "wall", "fence", "hedge", "out-of-bounds", "course", "driving-range", "landmark"] satisfies FeatureKind[]);
 
 /** What may lie along several holes. */
-const WIDE_KINDS: ReadonlySet<FeatureKind> = new Set(["penalty-area-yellow", "penalty-area-red", "water", "stream", "sand", "scrub", "heath", "wood", "cliff", "ridge", "rock", "grassland", "rough"] satisfies FeatureKind[]);
+const WIDE_KINDS: ReadonlySet<FeatureKind> = new Set(["penalty-area-yellow", "penalty-area-red", "water", "stream", "sand", "scrub", "heath", "wood", "cliff", "ridge", "rock", "grassland"] satisfies FeatureKind[]);
 
 interface Hole {
   readonly number: number;
@@ -106,7 +106,8 @@ export function sortToHoles(features: readonly ToSort[], among: readonly SortHol
 
 function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly Hole[]): Placing[] {
   if (kind === "other") return [nowhere("its tags are none that the guide draws or measures")];
-  if (known.length === 0) return [nowhere("there is no line of play yet to sort it by: bring golf=hole lines first, or draw them on the hole pages")];
+  if (known.length === 0 && stated !== "all") return [nowhere("there is no line of play yet to sort it by: bring golf=hole lines first, or draw them on the hole pages")];
+  if (stated === "all") return [{ to: "course", guessed: false, reason: "it says that holes share it" }];
   if (stated !== undefined) {
     const hole = known.find(({ number }) => number === stated);
     if (hole === undefined) return [nowhere(`it says hole ${stated}, and there is no line of play for hole ${stated}`)];
@@ -129,6 +130,8 @@ function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly H
       return tee(shape, claims);
     case "fairway":
       return fairway(shape, claims);
+    case "rough":
+      return rough(shape, claims);
     case "bunker":
       return nearest(byGreen(shape, claims), REACH_METRES.bunker, aside, "it is a bunker beside no line of play");
     default:
@@ -193,6 +196,14 @@ function fairway(shape: Shape, claims: readonly Claim[]): Placing[] {
     return [{ to: "course", guessed: false, reason: `${holes(numbers)} are played along it` }];
   }
   return [{ to: "hole", hole: first.hole.number, guessed: false, reason: `${metres(first.length)} of the line of play run along it`, lie: first.lie }];
+}
+
+/** The rough a hole is cut into goes with it; rough beside several holes is the course's. */
+function rough(shape: Shape, claims: readonly Claim[]): Placing[] {
+  const played = claims.filter(({ hole }) => lengthWithin(shape, hole.line) > hole.line.lengthMetres / 2);
+  if (played.length !== 1) return wide(shape, claims);
+  const { hole, lie } = played[0]!;
+  return [{ to: "hole", hole: hole.number, guessed: false, reason: "most of the line of play runs through it", lie }];
 }
 
 /** Water, cover and ground of any size. */
