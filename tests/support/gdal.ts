@@ -19,6 +19,7 @@ export type GdalProgram =
   | "gdallocationinfo"
   | "gdaltransform"
   | "gdalwarp"
+  | "ogr2ogr"
   | "ogrinfo";
 
 /** Runs one of GDAL's programs and returns what it prints. */
