@@ -1,16 +1,19 @@
 /** The drawings of a page, in the page's words and the club's unit. */
+import { drawCourse } from "../draw/course-map.ts";
 import type { CompositionName } from "../draw/composition.ts";
 import { drawGreenSheet } from "../draw/green-sheet.ts";
 import { drawPlate } from "../draw/plate.ts";
 import { drawProfile } from "../draw/profile.ts";
 import type { PlateGround } from "../draw/relief.ts";
+import { drawHoleThumbnail } from "../draw/thumbnail.ts";
 import type { Club } from "../course/types.ts";
 import type { GreenLie } from "../measure/green-lie.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { plateGround } from "../site/plate-ground.ts";
-import { holePath } from "../site/routes.ts";
+import { coursePath, holePath } from "../site/routes.ts";
 import { words as wordsOf } from "../site/words.ts";
-import { href } from "./links.ts";
+import { courseGround } from "./course-ground.ts";
+import { holeHref, href } from "./links.ts";
 
 /** A hole's ground serves its plates one after another, and is costly to make. */
 const grounds = new WeakMap<MeasuredHole, { ground: PlateGround | undefined }>();
@@ -52,6 +55,25 @@ export function profileSvg(club: Club, course: MeasuredCourse, hole: MeasuredHol
   return drawProfile(hole, course.ground, { idPrefix: "profile", unit: club.units, words: wordsOf(club.language).drawGround })?.svg;
 }
 
-/** Drawn once the drawings below exist; pages leave out what is empty. */
-export const courseSvg = (): string => "";
-export const thumbnailSvg = (): string => "";
+const courseGrounds = new WeakMap<MeasuredCourse, { ground: PlateGround | undefined }>();
+
+/** A course's map, each hole on it a link to its page. */
+export function courseSvg(club: Club, measured: MeasuredCourse, size: "phone" | "desk"): string {
+  const { id } = measured.course;
+  const found = courseGrounds.get(measured) ?? { ground: courseGround(measured, href(`${coursePath(id)}relief.webp`)) };
+  courseGrounds.set(measured, found);
+  return drawCourse(measured, {
+    idPrefix: `map-${size}`,
+    unit: club.units,
+    size,
+    href: ({ hole }) => holeHref(id, hole.number),
+    words: wordsOf(club.language).draw,
+    ...(found.ground ? { ground: found.ground } : {}),
+  }).svg;
+}
+
+/** Where the desk's map of a course is fetched. */
+export const courseMapHref = (courseId: string): string => href(`${coursePath(courseId)}map.svg`);
+
+/** A hole as a small sign; decoration beside its name. */
+export const thumbnailSvg = (hole: MeasuredHole): string => drawHoleThumbnail(hole, { width: 56, height: 78 });

@@ -1,5 +1,5 @@
 /**
- * Puts the desk's plate in place of the phone's on wide screens. The page holds the
+ * Puts the desk's plate or map in place of the phone's on wide screens. The page holds the
  * phone's, which is the smaller and serves everyone without scripts; carrying both would
  * double the page for golfers on the course.
  */

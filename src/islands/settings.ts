@@ -80,8 +80,9 @@ function start(page: HTMLElement): void {
   };
 
   apply();
-  const plateSlot = document.getElementById("live-map");
-  if (plateSlot !== null) offerDeskPlate(plateSlot, () => turnPlates(plateSlot, shown.tee, shown.units));
+  for (const slot of document.querySelectorAll<HTMLElement>("[data-plate]")) {
+    offerDeskPlate(slot, () => turnPlates(slot, shown.tee, shown.units));
+  }
   document.addEventListener("change", ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
     if (target.dataset["setting"] === "tee") {
