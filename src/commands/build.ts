@@ -48,7 +48,7 @@ await runCommand(async () => {
   const out = options.out === undefined ? resolve(PROJECT, "dist") : resolve(options.out);
   const base = readBase(options.base ?? "/");
   const site = options.site === undefined ? undefined : readSite(options.site);
-  await refuseUnlessOurs(out, { "the content folder": content, "Marram itself": PROJECT, "the folder you are in": process.cwd() });
+  await refuseUnlessOurs(out, content, { "Marram itself": PROJECT, "the folder you are in": process.cwd() });
 
   const { guide, diagnostics } = await loadGuide(content);
   for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);

@@ -27,22 +27,21 @@ async function real(path: string): Promise<string> {
 /**
  * Makes sure that replacing a folder loses nothing but an earlier guide.
  *
- * @param keep folders that must survive, by what they are called: the content, Marram itself.
+ * @param content the content folder; a guide within it would be read as content next time.
+ * @param keep other folders that must survive, by what they are called.
  * @throws CommandError that says which folder to name instead.
  */
-export async function refuseUnlessOurs(target: string, keep: Readonly<Record<string, string>>): Promise<void> {
+export async function refuseUnlessOurs(target: string, content: string, keep: Readonly<Record<string, string>>): Promise<void> {
   const refuse = (reason: string): never => {
     throw new CommandError(`The guide cannot be written to ${target}: ${reason} Name a folder of its own: --out dist.`);
   };
   const path = await real(resolve(target));
   if (parse(path).root === path) refuse("that is the root of the disk.");
-  for (const [what, folder] of Object.entries({ ...keep, "your home folder": homedir() })) {
+  for (const [what, folder] of Object.entries({ "the content folder": content, ...keep, "your home folder": homedir() })) {
     const kept = await real(resolve(folder));
     if (isWithin(kept, path)) refuse(path === kept ? `that is ${what}.` : `${what} lies in it.`);
   }
-  for (const what of Object.keys(keep).filter((name) => name.includes("content"))) {
-    if (isWithin(path, await real(resolve(keep[what]!)))) refuse(`it lies in ${what}.`);
-  }
+  if (isWithin(path, await real(resolve(content)))) refuse("it lies in the content folder.");
   let found;
   try {
     found = await lstat(resolve(target));

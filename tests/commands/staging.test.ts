@@ -64,7 +64,7 @@ describe("swapping in", () => {
 });
 
 describe("a target", () => {
-  const allowed = (path = target): Promise<void> => refuseUnlessOurs(path, { "the content folder": join(folder, "content"), "Marram itself": join(folder, "marram") });
+  const allowed = (path = target): Promise<void> => refuseUnlessOurs(path, join(folder, "content"), { "Marram itself": join(folder, "marram") });
 
   test("may be missing, empty, or an earlier guide", async () => {
     await allowed();

@@ -109,6 +109,17 @@ describe("a sound club", () => {
     });
   });
 
+  test("may write what only looks like HTML or a forbidden link", async () => {
+    await withClub(async (folder) => {
+      await plant(folder, [{
+        file: hole(1),
+        from: "It is :carry",
+        to: "Write `<b>` or\n\n    <script>\n\nor 5 < 6 > 3 & so on, \\<i>, <https://example.org/>, <office@example.org>, [mail](mailto:office@example.org), [call](tel:+441632960000), [next](../2/), [here](#card), [a](https://example.org/?a=1&b=2). It is :carry",
+      }]);
+      expect((await readContent(folder)).diagnostics).toEqual([]);
+    });
+  });
+
   test("may name its pages by number alone", async () => {
     await withClub(async (folder) => {
       await rename(join(folder, hole(7)), join(folder, "course-1/holes/7.md"));
@@ -155,7 +166,7 @@ describe("files that cannot be read", () => {
   test("empty front matter", async () => {
     expect(await lines((folder) => writeInto(folder, hole(1), "---\n---\nAim left.\n"))).toMatchInlineSnapshot(`
       [
-        "course-1/holes/01-hole.md:2:1: The file is empty: expected a group with the fields hole, name, par, strokeIndex, card, photos, features.",
+        "course-1/holes/01-hole.md:2:1: The file is empty: expected a group with the fields hole, name, par, strokeIndex, card, photos, silence, features.",
       ]
     `);
   });
