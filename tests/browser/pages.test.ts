@@ -1,7 +1,7 @@
 /** Every page of the built demo, on a phone by day and at a desk by night. */
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import type { Browser } from "playwright-core";
-import { connect, DESK, PHONE, watchedPage, type WatchedPage } from "../support/browser.ts";
+import { connect, DESK, PHONE, settled, watchedPage, type WatchedPage } from "../support/browser.ts";
 import { violations } from "../support/axe.ts";
 import { pagesOf } from "../support/site.ts";
 
@@ -31,7 +31,8 @@ describe.each([
   test.each(pages)("/%s is clean, fits, keeps its policy and is accessible", async (path) => {
     const { page, record } = watched;
     watched.forget();
-    await page.goto(`${origin}${base}${path}`, { waitUntil: "networkidle" });
+    await page.goto(`${origin}${base}${path}`);
+    await settled(page);
     const policy = await page.locator(`meta[http-equiv="Content-Security-Policy"]`).getAttribute("content");
     expect(policy).toMatch(/script-src 'self'/);
     expect(policy).not.toMatch(/unsafe-|https?:|\*/);

@@ -9,6 +9,9 @@ export default defineProject({
     include: ["tests/browser/**/*.test.ts"],
     globalSetup: ["tests/support/site-setup.ts"],
     testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // The setup builds the whole demo.
+    hookTimeout: 120_000,
+    // Maps are drawn in software here; a busy machine takes its time.
+    expect: { poll: { timeout: 15_000 } },
   },
 });

@@ -15,7 +15,7 @@ const measured = sample();
 const data = holeData(measured.holes[0]!, "yards");
 const fonts = ["Sheet Sans"];
 const style = (scheme: "light" | "dark") =>
-  mapStyle({ colours: PALETTE[scheme], features: data.features, origin: data.origin, fonts, bunkersFromZoom: 0, ground: undefined });
+  mapStyle({ colours: PALETTE[scheme], features: data.features, origin: data.origin, line: data.tees[0]!.line, fonts, bunkersFromZoom: 0, ground: undefined });
 
 describe("style", () => {
   test("fetches nothing: no glyphs, no sprite, no tiles, no address anywhere", () => {
@@ -30,7 +30,7 @@ describe("style", () => {
       { tiles: "../ground/{z}/{x}/{y}.webp", encoding: "terrarium", minimumZoom: 12, maximumZoom: 16, bounds: [-9.1, 56.4, -9, 56.5] },
       new URL("http://host.example/guide/links/7/hole.json"),
     );
-    const made = mapStyle({ colours: PALETTE.light, features: data.features, origin: data.origin, fonts, bunkersFromZoom: 0, ground });
+    const made = mapStyle({ colours: PALETTE.light, features: data.features, origin: data.origin, line: data.tees[0]!.line, fonts, bunkersFromZoom: 0, ground });
     expect(made.sources["ground"]).toMatchObject({ tiles: ["http://host.example/guide/links/ground/{z}/{x}/{y}.webp"], bounds: [-9.1, 56.4, -9, 56.5] });
     expect(made.layers.filter(({ type }) => type === "hillshade")).toHaveLength(1);
     expect(style("light").layers.filter(({ type }) => type === "hillshade")).toHaveLength(0);
@@ -110,7 +110,7 @@ describe("patterns", () => {
 });
 
 describe("names", () => {
-  const labels = nameLabels(data.features, data.origin);
+  const labels = nameLabels(data.features, data.origin, data.tees[0]!.line);
 
   test("stand once each, hazards first in rank", () => {
     expect(labels.features.map(({ properties }) => properties.text).sort()).toEqual(["The Bay", "The Burn", "The Gully", "The Light"]);
@@ -128,6 +128,13 @@ describe("names", () => {
     const small = (text: string) => labels.features.find(({ properties }) => properties.text === text)!.properties.small;
     expect(small("The Bay")).toBe(false);
     expect(small("The Light")).toBe(true);
+  });
+
+  test("know their side of the line of play; without a line they stand to the right", () => {
+    const side = (made: typeof labels, text: string) => made.features.find(({ properties }) => properties.text === text)!.properties.side;
+    expect(side(labels, "The Bay")).toBe("left");
+    expect(side(labels, "The Light")).toBe("right");
+    expect(side(nameLabels(data.features, data.origin, undefined), "The Bay")).toBe("right");
   });
 
   test("of a line stand on its middle", () => {

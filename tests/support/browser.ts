@@ -65,3 +65,12 @@ export async function watchedPage(browser: Browser, origin: string, options: Bro
 /** Data and blob addresses never leave the page. */
 const isOwn = (address: string, origin: string): boolean =>
   address === origin || address.startsWith(`${origin}/`) || /^(data|blob|about):/.test(address);
+
+/** Waits for what a page loads by itself once it is there: its fonts, and at a desk the larger plate. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForFunction(() => {
+    const plate = document.querySelector("[data-plate]");
+    const awaited = plate !== null && matchMedia("(min-width: 56rem)").matches;
+    return document.fonts.status === "loaded" && (!awaited || plate.classList.contains("has-desk"));
+  });
+}

@@ -26,7 +26,7 @@ export async function openCourseMap({ slot, data, address, fonts, close, fail }:
       title: WORDS.courseMap(data.course.name),
       playDegrees: undefined,
       camera: (view) => courseCamera(data.bounds, data.origin, view),
-      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground }),
+      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: undefined, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground }),
       fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
       choose(position, opened) {
         const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());

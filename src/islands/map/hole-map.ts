@@ -39,7 +39,7 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
       title: WORDS.holeMap(data.hole.number, data.hole.name),
       playDegrees: data.bearingDegrees,
       camera: (view) => holeCamera(data, view),
-      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, fonts, bunkersFromZoom: 0, ground }),
+      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts, bunkersFromZoom: 0, ground }),
       fill: show,
       choose(position, opened) {
         tapped = position;

@@ -5,9 +5,10 @@
 import type { FeatureCollection, Point as GeoPoint, Position } from "geojson";
 import type { Area, Point } from "../../geo/position.ts";
 import type { LonLat, MapFeatures } from "../hole-data.ts";
+import type { Side } from "../../measure/types.ts";
 import { areaSquareMetres, innerPoint } from "../../geo/area.ts";
 import { frameAt } from "../../geo/frame.ts";
-import { lineThrough, pointAt } from "../../geo/line.ts";
+import { lineThrough, locate, pointAt } from "../../geo/line.ts";
 
 export interface LabelProperties {
   readonly text: string;
@@ -16,6 +17,8 @@ export interface LabelProperties {
   /** A point, or an area too small to hold its name: the name stands beside it. */
   readonly small: boolean;
   readonly bunker: boolean;
+  /** Side of the line of play it lies on, so that its name stands away from the hole. */
+  readonly side: Side;
 }
 
 /** An area larger than this, some 45 m square, holds its own name on a phone. */
@@ -23,8 +26,10 @@ const HOLDS_NAME_SQUARE_METRES = 2000;
 
 export type Labels = FeatureCollection<GeoPoint, LabelProperties>;
 
-export function nameLabels(features: MapFeatures, origin: LonLat): Labels {
+/** @param line the line of play, where the map shows one hole */
+export function nameLabels(features: MapFeatures, origin: LonLat, line: readonly LonLat[] | undefined): Labels {
   const frame = frameAt(origin);
+  const play = line && lineThrough(line.map((position) => frame.toPlane(position)));
   const plane = (positions: readonly Position[]): Point[] => positions.map(([longitude, latitude]) => frame.toPlane([longitude!, latitude!]));
   return {
     type: "FeatureCollection",
@@ -50,6 +55,7 @@ export function nameLabels(features: MapFeatures, origin: LonLat): Labels {
           rank: properties.hazard === true ? 0 : properties.kind === "landmark" ? 1 : 2,
           small: spot.small,
           bunker: properties.kind === "bunker",
+          side: play !== undefined && locate(play, spot.point).offset < 0 ? "left" : "right",
         },
         geometry: { type: "Point" as const, coordinates: [longitude, latitude] },
       }];

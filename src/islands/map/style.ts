@@ -72,6 +72,8 @@ export interface StyleInput {
   readonly colours: MapColours;
   readonly features: MapFeatures;
   readonly origin: LonLat;
+  /** Line of play, where the map shows one hole. */
+  readonly line: readonly LonLat[] | undefined;
   /** Families as CSS knows them; the first that is there draws the names. */
   readonly fonts: readonly string[];
   /** Zoom from which bunkers are named: a whole course has too many. */
@@ -80,13 +82,13 @@ export interface StyleInput {
   readonly ground: GroundData | undefined;
 }
 
-export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, ground }: StyleInput): StyleSpecification {
+export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, ground, line }: StyleInput): StyleSpecification {
   const empty = { type: "FeatureCollection" as const, features: [] };
   return {
     version: 8,
     sources: {
       [SOURCES.features]: { type: "geojson", data: features, tolerance: 0.1, maxzoom: 18 },
-      [SOURCES.names]: { type: "geojson", data: nameLabels(features, origin) },
+      [SOURCES.names]: { type: "geojson", data: nameLabels(features, origin, line) },
       [SOURCES.play]: { type: "geojson", data: empty },
       [SOURCES.measure]: { type: "geojson", data: empty },
       ...(ground && { [GROUND_SOURCE]: groundSource(ground) }),
@@ -127,7 +129,7 @@ const reliefLayer = (colours: MapColours): LayerSpecification => ({
   paint: {
     "hillshade-illumination-anchor": "viewport",
     "hillshade-illumination-direction": 315,
-    "hillshade-exaggeration": 0.3,
+    "hillshade-exaggeration": 0.24,
     "hillshade-shadow-color": colours.shadow,
     "hillshade-highlight-color": colours["sand-lit"],
     "hillshade-accent-color": colours.shadow,
@@ -262,14 +264,14 @@ function holeNumberLayers(colours: MapColours, fonts: readonly string[]): LayerS
       type: "circle",
       source: SOURCES.play,
       filter,
-      paint: { "circle-color": colours.paper, "circle-radius": 12, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.5 },
+      paint: { "circle-color": colours.paper, "circle-radius": 10.5, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.25 },
     },
     {
       id: "hole-numbers",
       type: "symbol",
       source: SOURCES.play,
       filter,
-      layout: { "text-field": ["to-string", ["get", "hole"]], "text-font": [...fonts], "text-size": 14, "text-padding": 8, "text-allow-overlap": true },
+      layout: { "text-field": ["to-string", ["get", "hole"]], "text-font": [...fonts], "text-size": 13, "text-padding": 8, "text-allow-overlap": true },
       paint: { "text-color": colours.ink },
     },
   ];
@@ -278,7 +280,7 @@ function holeNumberLayers(colours: MapColours, fonts: readonly string[]): LayerS
 /** Names within what is large, beside what is small: a name must not hide its bunker. */
 function nameLayers(colours: MapColours, fonts: readonly string[], bunkersFromZoom: number): LayerSpecification[] {
   const small: ExpressionSpecification = ["get", "small"];
-  const layer = (id: string, filter: ExpressionSpecification, minzoom: number, beside: boolean): LayerSpecification => ({
+  const layer = (id: string, filter: ExpressionSpecification, minzoom: number, anchors: readonly Anchor[]): LayerSpecification => ({
     id,
     type: "symbol",
     source: SOURCES.names,
@@ -290,19 +292,28 @@ function nameLayers(colours: MapColours, fonts: readonly string[], bunkersFromZo
       "text-size": 13,
       "text-max-width": 8,
       "text-padding": 4,
-      "text-variable-anchor": beside ? ["left", "right", "bottom", "top"] : ["center"],
-      "text-radial-offset": beside ? 1.1 : 0,
+      "text-variable-anchor": [...anchors],
+      "text-radial-offset": anchors[0] === "center" ? 0 : 1.1,
       "text-justify": "auto",
       "symbol-sort-key": ["get", "rank"],
     },
     paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 1.75 },
   });
+  // The anchor is the end of the name that is at the thing: a name to its left is anchored at the right.
+  const sides = [["left", ["right", "bottom", "top", "left"]], ["right", ["left", "bottom", "top", "right"]]] as const;
   return [
-    layer("names-large", ["!", small], 0, false),
-    layer("names-beside", ["all", small, ["!", ["get", "bunker"]]], 0, true),
-    layer("names-bunkers", ["all", small, ["get", "bunker"]], bunkersFromZoom, true),
+    layer("names-large", ["!", small], 0, ["center"]),
+    ...sides.flatMap(([side, anchors]) => {
+      const onSide: ExpressionSpecification = ["==", ["get", "side"], side];
+      return [
+        layer(`names-${side}`, ["all", small, onSide, ["!", ["get", "bunker"]]], 0, anchors),
+        layer(`names-bunkers-${side}`, ["all", small, onSide, ["get", "bunker"]], bunkersFromZoom, anchors),
+      ];
+    }),
   ];
 }
+
+type Anchor = "center" | "left" | "right" | "top" | "bottom";
 
 function measureLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
   const source = SOURCES.measure;
