@@ -5,7 +5,8 @@ import { GREEN_AND_TEE } from "./green.ts";
 import { HOLE } from "./hole.ts";
 import { advice, seeming, silent } from "./stance.ts";
 import { THINGS, warned } from "./things.ts";
-import { NUMBERS, SIDES, spell } from "./words.ts";
+import type { ThingClass } from "../../facts.ts";
+import { NUMBERS, PARTS, SIDES, spell } from "./words.ts";
 
 const NEAR_GREEN = /\b(?:green|greenside|putting surface|flag)\b/;
 const NEAR_FAIRWAY = /\bfairway\b|\bdriving distance\b|\blanding\b/;
@@ -59,3 +60,8 @@ export const ENGLISH: Lexicon = {
 };
 
 const COMPASS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
+
+/** Whether a text mentions a class of thing at all. */
+export const ENGLISH_THINGS = Object.fromEntries(
+  (["bunker", "water", "out-of-bounds", "trees", "gorse", "wall", "road"] as const).map((kind) => [kind, new RegExp(`\\b(?:${PARTS[kind]!})\\b`)]),
+) as Readonly<Record<ThingClass, RegExp>>;

@@ -1,0 +1,40 @@
+/**
+ * Every rule, in the order of its look-up table. A new rule is a file in rules/ and a line
+ * here. Photos have no rule yet: the step that reads their pixels knows more of them.
+ */
+import type { Rule } from "./rule.ts";
+import { cardAgainstGround } from "./rules/card-against-ground.ts";
+import { crossesBoundary } from "./rules/crosses-boundary.ts";
+import { farHazard } from "./rules/far-hazard.ts";
+import { hazardUnmentioned } from "./rules/hazard-unmentioned.ts";
+import { impossibleOverlap } from "./rules/impossible-overlap.ts";
+import { lineOfPlayEnds } from "./rules/line-of-play-ends.ts";
+import { parAgainstLength } from "./rules/par-against-length.ts";
+import { ratingPar } from "./rules/rating-par.ts";
+import { ratingRange } from "./rules/rating-range.ts";
+import { strokeIndexSpread } from "./rules/stroke-index-spread.ts";
+import { surveyAge } from "./rules/survey-age.ts";
+import { teeOrder } from "./rules/tee-order.ts";
+import { tipAgainstGround } from "./rules/tip-against-ground.ts";
+import { tipLength } from "./rules/tip-length.ts";
+import { tipReading } from "./rules/tip-reading.ts";
+import { walkToNextTee } from "./rules/walk-to-next-tee.ts";
+
+export const RULES: readonly Rule[] = [
+  cardAgainstGround,
+  parAgainstLength,
+  strokeIndexSpread,
+  ratingRange,
+  ratingPar,
+  walkToNextTee,
+  teeOrder,
+  lineOfPlayEnds,
+  farHazard,
+  impossibleOverlap,
+  crossesBoundary,
+  surveyAge,
+  tipLength,
+  tipReading,
+  hazardUnmentioned,
+  ...tipAgainstGround,
+];
