@@ -77,6 +77,8 @@ export interface Course {
   readonly features: readonly Feature[];
   /** In order of play: 1 to 9 or 1 to 18. */
   readonly holes: readonly Hole[];
+  /** Rules of the check that do not apply to this course, with the club's reasons. */
+  readonly silence: readonly Silence[];
   /** The DEM, if the course has one: path relative to the content folder, and its proj string where given. */
   readonly ground: { readonly file: string; readonly crs: string | undefined } | undefined;
 }
@@ -87,6 +89,14 @@ export interface Photo {
   readonly alt: string;
   readonly caption: string | undefined;
   readonly credit: string | undefined;
+}
+
+/** A rule of the check that the club has silenced. */
+export interface Silence {
+  /** The rule's name, as its messages show it. */
+  readonly rule: string;
+  readonly because: string;
+  readonly place: Place;
 }
 
 export interface Tip {
@@ -107,6 +117,8 @@ export interface Hole {
   readonly photos: readonly Photo[];
   readonly features: readonly Feature[];
   readonly tip: Tip;
+  /** Rules of the check that do not apply to this hole, with the club's reasons. */
+  readonly silence: readonly Silence[];
   readonly place: Place;
 }
 

@@ -9,7 +9,7 @@ import { findingsFromIssues, valueAt } from "../course/schema/issues.ts";
 import { checkWhereabouts, middle } from "../course/schema/whereabouts.ts";
 import type { Course, Hole, Photo, Place } from "../course/types.ts";
 import { checkAsset, HEIGHTS, PHOTO } from "./asset.ts";
-import { HOLE_FILE, holeFrom, placeFeatures, readHoleFile, type HolePage } from "./hole-file.ts";
+import { HOLE_FILE, holeFrom, placeFeatures, placeSilences, readHoleFile, type HolePage } from "./hole-file.ts";
 import { listFolder } from "./listing.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import { readTextFile, systemFault } from "./text-file.ts";
@@ -202,6 +202,7 @@ function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: re
     corridorMetres: front.corridorMetres,
     tees: front.tees.map((tee) => ({ ...tee, ratings: tee.ratings.map((rating) => ({ ...rating, bogeyRating: rating.bogeyRating })) })),
     features: placeFeatures(features, yaml),
+    silence: placeSilences(front.silence, yaml),
     holes,
     ground: front.ground && { file: `${id}/${front.ground.heights}`, crs: front.ground.crs },
   };

@@ -5,7 +5,7 @@ import { checkFeatures, type CheckedFeature, type WrittenFeature } from "../cour
 import { warningAt, errorAt, type Finding } from "../course/schema/finding.ts";
 import { holeSchema, type HoleFile } from "../course/schema/hole.ts";
 import { findingsFromIssues, valueAt } from "../course/schema/issues.ts";
-import type { Feature, Hole, PerGender, Photo, Tip } from "../course/types.ts";
+import type { Feature, Hole, PerGender, Photo, Silence, Tip } from "../course/types.ts";
 import { splitFrontMatter } from "./front-matter.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import type { SourceText } from "./source-text.ts";
@@ -105,6 +105,10 @@ export const perGender = (value: number | { men: number; women: number }): PerGe
 export const placeFeatures = (features: readonly CheckedFeature[], yaml: YamlSource): Feature[] =>
   features.map(({ path, ...feature }) => ({ ...feature, place: yaml.placeOf(path) }));
 
+/** Silenced rules tied to the lines they are written on. */
+export const placeSilences = (silences: readonly { readonly rule: string; readonly because: string }[], yaml: YamlSource): Silence[] =>
+  silences.map((silence, i) => ({ ...silence, place: yaml.placeOf(["silence", i]) }));
+
 /** The hole of a page with everything in order, or undefined. */
 export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos: readonly Photo[]): Hole | undefined {
   if (yaml === undefined || front === undefined || tip === undefined) return undefined;
@@ -118,6 +122,7 @@ export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos:
     photos,
     features: placeFeatures(features, yaml),
     tip,
+    silence: placeSilences(front.silence, yaml),
     place: yaml.placeOf(["hole"], "key"),
   };
 }

@@ -110,6 +110,7 @@ function longHole(): Hole {
     photos: [],
     features,
     tip: { markdown: "Aim at the :aim[light] and stay short of :reach[fiddler].", place },
+    silence: [],
     place,
   };
 }
@@ -140,6 +141,7 @@ function shortHole(): Hole {
     photos: [],
     features,
     tip: { markdown: "", place },
+    silence: [],
     place,
   };
 }
@@ -158,6 +160,7 @@ export const course = (change: (hole: Hole) => Hole = (hole) => hole): Course =>
   tees: TEES,
   features: [],
   holes: [longHole(), shortHole()].map(change),
+  silence: [],
   ground: undefined,
 });
 

@@ -66,6 +66,7 @@ export const hole = (features: readonly Feature[], rest: Partial<Hole> = {}): Ho
   photos: [],
   features,
   tip: { markdown: "", place },
+  silence: [],
   place,
   ...rest,
 });
@@ -81,6 +82,7 @@ export const course = (holes: readonly Hole[], rest: Partial<Course> = {}): Cour
   tees: TEE_SETS,
   features: [],
   holes,
+  silence: [],
   ground: undefined,
   ...rest,
 });

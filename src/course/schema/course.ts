@@ -1,6 +1,6 @@
 /** What course.yaml may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, fileName, group, line, numberWithin, slug, wholeNumber } from "./fields.ts";
+import { expects, fileName, group, line, numberWithin, silences, slug, wholeNumber } from "./fields.ts";
 
 /** Half-width of the shot corridor where a course does not say: common practice, no source. */
 export const DEFAULT_CORRIDOR_METRES = 25;
@@ -68,6 +68,7 @@ export const courseSchema = group(
       },
       "a group",
     ).optional(),
+    silence: silences(),
     features: z.unknown().optional(),
   },
   "a group",

@@ -55,5 +55,20 @@ export const wholeNumberPerGender = (from: number, to: number, field: string, ex
   );
 };
 
+/** Rules of the check a club has silenced, each with its reason. */
+export const silences = () =>
+  z
+    .array(
+      group(
+        {
+          rule: slug("the name of a rule as its messages show it", "rule: card-against-ground"),
+          because: line("the reason", 'because: "The card is reprinted in spring"', 500),
+        },
+        "a silenced rule",
+      ),
+      expects("a list of silenced rules", 'silence: and below it - { rule: card-against-ground, because: "The card is reprinted in spring" }'),
+    )
+    .default([]);
+
 /** Files are named from the course's own folder, so a guide never takes a file from elsewhere. */
 export const fileName = (expected: string, write: string) => line(expected, write, 250);

@@ -1,6 +1,6 @@
 /** What the front matter of a hole page may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, FIELD, fileName, group, line, wholeNumber, wholeNumberPerGender } from "./fields.ts";
+import { expects, FIELD, fileName, group, line, silences, wholeNumber, wholeNumberPerGender } from "./fields.ts";
 
 /** The longest card; a course of eighteen holes is the most a folder may hold. */
 export const MOST_HOLES = 18;
@@ -29,6 +29,7 @@ export const holeSchema = group(
     photos: z
       .array(photo, expects("a list of photos", 'photos: and below it - { file: 07-tee.jpg, alt: "From the tee" }'))
       .default([]),
+    silence: silences(),
     features: z.unknown().optional(),
   },
   "a group",
