@@ -4,7 +4,7 @@ import type { PlateGround } from "../draw/relief.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
 import { contoursOf } from "../terrain/contours.ts";
 import { boundsOf } from "../terrain/grid.ts";
-import { reliefPixels } from "../terrain/relief-pixels.ts";
+import { reliefPixels, type ReliefLook } from "../terrain/relief-pixels.ts";
 
 /** Metres between contours on a map of a whole course. */
 const CONTOUR_METRES = 2;
@@ -13,7 +13,9 @@ const CONTOUR_METRES = 2;
 const EXAGGERATION = 1.3;
 
 /** Shadows are soft: half the map's width carries them, at a quarter of the bytes. */
-const RELIEF_WIDTH_PIXELS = 540;
+const RELIEF_WIDTH_PIXELS = 480;
+
+const LOOK: ReliefLook = { shadow: 0.55, light: 0.6 };
 
 export function courseGround({ ground: grid }: MeasuredCourse, reliefHref: string): PlateGround | undefined {
   if (!grid) return undefined;
@@ -38,12 +40,12 @@ export function courseGround({ ground: grid }: MeasuredCourse, reliefHref: strin
 /** The relief picture; undefined without a height model. */
 export async function courseRelief({ ground: grid }: MeasuredCourse): Promise<Uint8Array<ArrayBuffer> | undefined> {
   if (!grid) return undefined;
-  const webp = await sharp(reliefPixels(grid, { sheetTopDegrees: 0, exaggeration: EXAGGERATION }), {
+  const webp = await sharp(reliefPixels(grid, { sheetTopDegrees: 0, exaggeration: EXAGGERATION }, LOOK), {
     raw: { width: grid.columns, height: grid.rows, channels: 4 },
   })
     .resize({ width: Math.min(RELIEF_WIDTH_PIXELS, grid.columns), kernel: "cubic" })
     .blur(0.8)
-    .webp({ quality: 20, alphaQuality: 15, effort: 6 })
+    .webp({ quality: 20, alphaQuality: 45, effort: 6 })
     .toBuffer();
   return new Uint8Array(webp);
 }
