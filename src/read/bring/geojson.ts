@@ -44,11 +44,11 @@ export function soundGeometry(value: unknown): Geometry | string {
 /** @param crs the system given by hand, which goes before what the file says */
 export function readGeoJson(file: string, base: string, json: Json, crs: string | undefined): BroughtFile {
   const declared = declaredCrs(file, json["crs"]);
-  const turn: ToWgs84 = crs !== undefined ? toWgs84(file, crs, "is said by --crs to be in") : toWgs84(file, declared ?? "EPSG:4326");
+  const { turn, note }: ToWgs84 = crs !== undefined ? toWgs84(file, crs, "is said by --crs to be in") : toWgs84(file, declared ?? "EPSG:4326");
   const list = json["type"] === "FeatureCollection" ? json["features"] : [json["type"] === "Feature" ? json : { type: "Feature", properties: {}, geometry: json }];
   if (!Array.isArray(list)) throw new BringError(file, "is a FeatureCollection without a list of features. Save it again from the program that made it.");
   checkCount(file, list.length, LIMITS.features, "features");
-  const notes: string[] = [];
+  const notes: string[] = note === undefined ? [] : [note];
   const features: Brought[] = [];
   list.forEach((entry: unknown, i) => {
     const from = `${file}, feature ${i + 1}`;

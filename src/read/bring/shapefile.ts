@@ -90,10 +90,10 @@ export function readShapefile(file: string, base: string, parts: ShapefileParts,
     guardDbf(table, parts.dbf);
   }
   const notes: string[] = [];
-  let turn: ToWgs84 = (position) => position;
-  if (crs !== undefined) turn = toWgs84(file, crs, "is said by --crs to be in");
-  else if (parts.prj !== undefined) turn = toWgs84(file, parts.prj.replace(/^\ufeff/, "").trim());
-  else notes.push(`${file} has no .prj beside it, so its coordinates were taken for degrees on WGS 84. If they are not, say --crs "EPSG:2157", with the code of your grid.`);
+  const named = crs ?? parts.prj?.replace(/^\ufeff/, "").trim();
+  const { turn, note }: ToWgs84 = toWgs84(file, named ?? "EPSG:4326", crs === undefined ? "declares" : "is said by --crs to be in");
+  if (note !== undefined) notes.push(note);
+  if (named === undefined) notes.push(`${file} has no .prj beside it, so its coordinates were taken for degrees on WGS 84. If they are not, say --crs "EPSG:2157", with the code of your grid.`);
   const shapes = parseShp(viewOf(parts.shp));
   // The guard has seen that the rows are there; without a word on their encoding they are UTF-8 or plain ASCII.
   const rows = parts.dbf ? parseDbf(viewOf(parts.dbf), parts.cpg) : [];
