@@ -4,14 +4,16 @@ import { effectiveLength } from "../flight/effective.ts";
 import { pointAt } from "../geo/line.ts";
 import type { Point } from "../geo/position.ts";
 import { along, bearingDegrees, directionOfBearing, directionTo, distanceMetres, rightOf } from "../geo/vector.ts";
-import { greenLie } from "../measure/green-lie.ts";
 import { greenOf } from "../measure/hole.ts";
 import { landingAt, riseBetween } from "../measure/landing.ts";
 import { REFERENCE_PLAYERS } from "../measure/players.ts";
 import { FLAGSTICK_METRES, seenFrom, sightFromTee } from "../measure/seen.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
+import { falseFrontOf } from "../terrain/green-ground.ts";
+import { alongApproach, tiltOf } from "../terrain/plane-fit.ts";
 import { heightAt } from "../terrain/sample.ts";
+import { tiersOf } from "../terrain/tiers.ts";
 
 /** A stroke whose effective length can be set against its plain one. */
 export interface PlayedLength {
@@ -111,34 +113,80 @@ function teeAbove({ marker, line }: TeeFigures, grid: HeightGrid): number | unde
   return height === undefined || ground === undefined ? undefined : height - ground;
 }
 
-/** The ground's facts of a hole, from the tee set its tip is written for. */
+/** A value worked out when first asked for. */
+function once<T>(work: () => T): () => T {
+  let done: { readonly value: T } | undefined;
+  return () => (done ??= { value: work() }).value;
+}
+
+/** Tilt at once, tiers and false front when asked for: looking for tiers is most of the work. */
+function greenFacts(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid): GroundFacts["green"] {
+  const green = greenOf(hole.placed, hole.hole);
+  const tilt = tiltOf(grid, green);
+  if (!tilt) return undefined;
+  const tiers = once(() => (tiersOf(grid, green) ? 2 : 1));
+  const falseFront = once(() => falseFrontOf(grid, green, tee.green.approach) !== undefined);
+  return {
+    ...alongApproach(tilt.gradient, tee.green.approach),
+    get tiers() {
+      return tiers();
+    },
+    get falseFront() {
+      return falseFront();
+    },
+  };
+}
+
+/**
+ * The ground's facts of a hole, from the tee set its tip is written for. Each is worked out
+ * when a claim first asks for it, so a hole whose tip says nothing of its green costs nothing.
+ */
 export function groundFacts(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid): GroundFacts {
   const par = hole.hole.par.men;
   const oneShot = par <= 3;
   const { middle } = tee.green;
-  const longest = Math.max(1, tee.lengthMetres - SHORTEST_APPROACH_METRES);
-  const drives = oneShot ? [] : [...new Set(DRIVES_METRES.map((drive) => Math.min(drive, longest)))];
-  const landings = known(drives.map((drive) => landingAt(hole, tee, drive, grid)));
   const from = pointAt(tee.line, approachStation(tee, par));
-  const seen = known(landings.map(({ seenFromTee }) => seenFromTee));
-  const lie = greenLie(hole, tee, grid);
-  const last = landings[landings.length - 1];
-  return {
-    teeShot: played(grid, tee.marker, oneShot ? middle : (last?.point ?? middle)),
-    approach: played(grid, from, middle),
-    fairwayRightPercent: mean(known(landings.map((landing) => landing.lie?.rightPercent))),
-    green: lie && {
-      ...lie.met,
-      tiers: lie.tiers ? 2 : 1,
-      falseFront: lie.falseFront !== undefined,
-    },
-    greenAboveMetres: greenAbove(hole, tee, grid),
-    teeAboveMetres: teeAbove(tee, grid),
-    seen: {
-      landing: seen.length === 0 ? undefined : seen.filter(Boolean).length / seen.length,
+  const landings = once(() => {
+    const longest = Math.max(1, tee.lengthMetres - SHORTEST_APPROACH_METRES);
+    const drives = oneShot ? [] : [...new Set(DRIVES_METRES.map((drive) => Math.min(drive, longest)))];
+    return known(drives.map((drive) => landingAt(hole, tee, drive, grid)));
+  });
+  const teeShot = once(() => played(grid, tee.marker, oneShot ? middle : (landings().at(-1)?.point ?? middle)));
+  const approach = once(() => played(grid, from, middle));
+  const fairwayRightPercent = once(() => mean(known(landings().map(({ lie }) => lie?.rightPercent))));
+  const green = once(() => greenFacts(hole, tee, grid));
+  const greenAboveMetres = once(() => greenAbove(hole, tee, grid));
+  const teeAboveMetres = once(() => teeAbove(tee, grid));
+  const seen = once((): GroundFacts["seen"] => {
+    const shares = known(landings().map(({ seenFromTee }) => seenFromTee));
+    return {
+      landing: shares.length === 0 ? undefined : shares.filter(Boolean).length / shares.length,
       greenFromTee: sightFromTee(hole, { ...tee, hazards: [] }, grid).greenShare,
       greenFromLanding: oneShot ? undefined : seenFrom(hole, grid, from, middle),
       flagFromLanding: oneShot ? undefined : seenFrom(hole, grid, from, middle, FLAGSTICK_METRES),
+    };
+  });
+  return {
+    get teeShot() {
+      return teeShot();
+    },
+    get approach() {
+      return approach();
+    },
+    get fairwayRightPercent() {
+      return fairwayRightPercent();
+    },
+    get green() {
+      return green();
+    },
+    get greenAboveMetres() {
+      return greenAboveMetres();
+    },
+    get teeAboveMetres() {
+      return teeAboveMetres();
+    },
+    get seen() {
+      return seen();
     },
   };
 }

@@ -1,17 +1,29 @@
 /** How much ground two features share. */
 import { featureCollection, intersect, polygon } from "@turf/turf";
-import { areaSquareMetres } from "../geo/area.ts";
+import { areaSquareMetres, contains } from "../geo/area.ts";
 import { boxAround, overlaps } from "../geo/box.ts";
 import type { Area, Point } from "../geo/position.ts";
+import { crossing } from "../geo/segment.ts";
 
 const asPolygon = (area: Area) => polygon(area.map((ring) => ring.map(([x, y]) => [x, y])));
+
+/** Whether two areas meet at all: cheap, and most pairs do not. */
+function meet(a: Area, b: Area): boolean {
+  const box = boxAround(b[0]!);
+  if (!overlaps(boxAround(a[0]!), box)) return false;
+  if (contains(a, b[0]![0]!) || contains(b, a[0]![0]!)) return true;
+  return a.some((ring) => ring.some((from, i) => {
+    const to = ring[i + 1];
+    return to !== undefined && overlaps(boxAround([from, to]), box) && b.some((other) => other.some((p, j) => j > 0 && crossing(from, to, other[j - 1]!, p)));
+  }));
+}
 
 /**
  * Square metres two areas of the plane have in common. Turf clips in whatever plane it is
  * given, so metres serve as well as degrees.
  */
 export function sharedSquareMetres(a: Area, b: Area): number {
-  if (!overlaps(boxAround(a[0]!), boxAround(b[0]!))) return 0;
+  if (!meet(a, b)) return 0;
   const common = intersect(featureCollection([asPolygon(a), asPolygon(b)]));
   if (!common) return 0;
   const areas = common.geometry.type === "Polygon" ? [common.geometry.coordinates] : common.geometry.coordinates;

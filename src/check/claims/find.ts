@@ -76,11 +76,11 @@ function claimsOf(pattern: ClaimPattern, match: RegExpExecArray, segment: Segmen
     : pattern.side
     ? [pattern.side]
     : way !== undefined
-      ? [lexicon.way(way)]
+      ? lexicon.way(way)
       : point !== undefined
         ? [lexicon.compass(point)]
         : sidesOf(found, lexicon);
-  if (way !== undefined && sides[0] === undefined) return [];
+  if (way !== undefined && sides.length === 0) return [];
   const written = numberOf(found.get("num")?.[0], lexicon);
   const unit = found.get("unit")?.[0] as LengthUnit | undefined;
   const amount = pattern.number ?? written ?? (pattern.kind.startsWith("clubs") ? 1 : undefined);
@@ -106,8 +106,10 @@ function inSegment(segment: Segment, lexicon: Lexicon, facts: HoleFacts): Claim[
   const advised = lexicon.advice(text);
   const claims: Claim[] = [];
   const taken = new Map<string, [number, number][]>();
+  const silentKinds = new Set<ClaimKind>();
+  for (const [kind, anchor] of Object.entries(lexicon.anchors)) if (!anchor.test(text)) silentKinds.add(kind as ClaimKind);
   for (const pattern of lexicon.patterns) {
-    if (pattern.unless?.test(text)) continue;
+    if (silentKinds.has(pattern.kind) || pattern.unless?.test(text)) continue;
     pattern.expression.lastIndex = 0;
     for (let match = pattern.expression.exec(text); match; match = pattern.expression.exec(text)) {
       if (match[0] === "") {

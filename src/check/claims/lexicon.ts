@@ -39,6 +39,8 @@ export interface Lexicon {
   spell(word: string): readonly string[];
   /** Longest and most particular first: of two matches of a kind that overlap the first counts. */
   readonly patterns: readonly ClaimPattern[];
+  /** A word without which a kind is not said at all: spares the longer expressions. */
+  readonly anchors: Readonly<Partial<Record<ClaimKind, RegExp>>>;
   readonly sides: Readonly<Record<string, "left" | "right" | "short" | "long">>;
   readonly numbers: Readonly<Record<string, number>>;
   /** Whether a segment says nothing of this hole as it is: a question, a condition, the past, another hole. */
@@ -49,8 +51,8 @@ export interface Lexicon {
   seeming(segment: string, index: number): boolean;
   /** Whether the words before a thing warn of it: its side counts although they are advice. */
   warned(before: string): boolean;
-  /** Which way a slope falls, by the words of group `way`. */
-  way(words: string): SlopeWay | undefined;
+  /** Which ways a slope falls, by the words of group `way`; "to the back right" is two. */
+  way(words: string): readonly SlopeWay[];
   compass(words: string): Compass | undefined;
   /** The place words about a match speak of. */
   place(before: string, match: string, after: string): ClaimPlace | undefined;

@@ -44,9 +44,13 @@ const SIZE: readonly ClaimPattern[] = [
 ];
 
 const SLOPES = "(?:slopes?|sloping|tilts?|tilting|falls?|falling|runs?|running|leans?|leaning|feeds?|feeding|pitche[sd]|pitched|pitching|cants?|canted|sloped|tilted|drains?|tips?)";
+/** Verbs by which a green takes a ball to a side. */
+const DRIFTS = "(?:slopes?|tilts?|leans?|falls?|runs?|drifts?|slides?|slips?|feeds?|tips?)";
+/** A part of the green, not the green. */
+const HALF = /(?:front|back|half|side|end|edge|part|quarter|portion|corner) (?:of|half of) the$/;
 const HOW = "(?: (?:{degree}|away|down|severely|noticeably|hard))*";
 const END = "(?:the )?(?:back|front|left|right|rear)";
-const WAY = `(?:from )?(?:${END}) (?:down )?to (?:the )?(?:back|front|left|right)`;
+const WAY = `(?:from )?(?:${END})(?: left| right)? (?:down )?to (?:the )?(?:back|front|left|right)(?: left| right)?`;
 
 /** The way is read off the words by the matcher: two ends in order. */
 const SLOPE: readonly ClaimPattern[] = [
@@ -54,8 +58,11 @@ const SLOPE: readonly ClaimPattern[] = [
   make("green-slope", `(?:a |the )?(?<way_951>(?:back to front|front to back|left to right|right to left)) (?:slope|tilt|fall|sloping|tilted|pitch)`, { unless: /\bfairway\b/ }),
   make("green-slope", `(?:slope|tilt|fall|pitch)(?: is| runs)?${HOW} (?<way_952>from ${END} to (?:the )?(?:back|front|left|right))`, { unless: /\bfairway\b/ }),
   make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?|pitches|is (?:tilted|pitched|sloped|canted))${HOW} (?:towards?|to) (?<way_953>you|the (?:front|fairway|tee|player))`, { notAfter: /(?:front of the|back of the)$/ }),
-  make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?)${HOW.replace("|away|", "|")} (?<way_954>away from (?:you|the (?:player|tee|fairway|shot|front))|away to the back|to the back|towards the back)`, { notAfter: /(?:back of the|end of the|half of the)$/ }),
+  make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?)${HOW.replace("|away|", "|")} (?<way_954>away from (?:you|the (?:player|tee|fairway|shot|front))|(?:away )?(?:to|towards) the back(?: left| right)?)`, { notAfter: /(?:back of the|end of the|half of the)$/ }),
   make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?)${HOW} (?:to|towards|down to) the (?<way_955>left|right)(?! (?:at|of|half|side|edge|bunker|where|hand))`, { notAfter: /(?:back of the|front of the|half of the|side of the)$/ }),
+  make("green-slope", `(?:green|surface)(?: that| which)? (?:{not} )?(?:(?:{degree}) )*(?<way_970>rises?|tilts? up|slopes? up|banks up|climbs)(?: (?:{degree}))* (?:to|towards) (?:the|its) back`, { notAfter: HALF }),
+  make("green-slope", `(?:green|surface)(?: that| which)? (?:{not} )?(?:(?:{degree}) )*${DRIFTS}(?: (?:{degree}|away|a shade|a touch|a bit))* (?:to (?:the )?|towards the )?(?<way_971>(?:back |front )?(?:left|right))(?! (?:of|at|half|side|edge|bunker|where|hand|to))`, { notAfter: HALF }),
+  make("green-slope", `(?:(?<=\\b(?:green|surface)\\b[a-z# ]{0,60} and )|(?<=\\b(?:green|surface)\\b[a-z# ]{0,60} , ))(?:then )?${DRIFTS}(?: (?:{degree}|away|a shade|a touch|a bit))* (?:to (?:the )?|towards the )?(?<way_972>(?:back |front )?(?:left|right))(?! (?:of|at|half|side|edge|bunker|where|hand|to))`),
   make("green-slope", `(?<way_956>uphill|downhill) from front to back`),
   make("side-slope", `fairway (?:also |here |itself )?(?:(?:is|does) )?(?:{not} )?(?:(?:{degree}|all) )*${SLOPES}${HOW} (?<way_957>from (?:the )?(?:left|right) to (?:the )?(?:left|right)|(?:left|right) to (?:left|right))`),
   make("side-slope", `fairway (?:(?:is|does) )?(?:{not} )?(?:(?:{degree}|all) )*(?:slopes?|tilts?|leans?|falls?|tips?|cants?|sloping|falling)${HOW} (?:to|towards) the (?<way_958>left|right)(?! (?:hand|at|of))`),

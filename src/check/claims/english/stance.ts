@@ -66,6 +66,7 @@ COMMANDS.delete("whatever");
 const BEFORE_COMMAND = new Set(["then", "so", "just", "simply", "always", "never", "please", "not", "still", "now", "only", "also", "at", "least", "best", "better", "rather"]);
 const OPENS_CLAUSE = new Set([",", "and", "but", "or", "then", "so", "because", "since", "as", "for", "where", "which", "that", "who", "while", "whose", "though", "although", "yet"]);
 const OPENS_STATEMENT = new Set(["but", "because", "since", "as", "for", "where", "which", "that", "who", "while", "whose", "though", "although"]);
+const PREPOSITIONS_TOO = new Set(["for", "as", "since"]);
 const SUBJECTS = new Set(["the", "there", "it", "this", "here", "its", "these", "a", "an", "no", "out", "water", "bunkers", "two", "three", "everything", "anything", "nothing"]);
 const COUNSEL =
   /\b(?:you|players?|golfers?|one|we|hitters?) (?:should|must|need|want|would|could|might|may|had better|can afford)\b|\b(?:better|best|safest|safer|safe|wise|wiser|prudent|ideal|prefer(?:red)?|sensible|clever|smart) (?:to|play|is|off|line|side|miss|route|way|shot|place)\b|\b(?:right|only|best|ideal|safe|sensible|perfect) (?:line|play|shot|miss|route|drive)\b/;
@@ -73,11 +74,13 @@ const COUNSEL =
 /** Tells which words of a segment are advice: commands, what follows them, and "you should". */
 export function advice(segment: string): (index: number) => boolean {
   const words = [...segment.matchAll(/\S+/g)].map((match) => ({ text: match[0], at: match.index }));
+  // "Play for the middle" is one clause; ", for the middle is safe" opens another.
+  const opens = (i: number): boolean => OPENS_CLAUSE.has(words[i]!.text) && (!PREPOSITIONS_TOO.has(words[i]!.text) || words[i - 1]?.text === ",");
   const clauses: { from: number; advice: boolean }[] = [];
   for (let i = 0; i < words.length; i++) {
     const previous = words[i - 1]?.text;
-    if (i > 0 && !OPENS_CLAUSE.has(previous!)) continue;
-    if (OPENS_CLAUSE.has(words[i]!.text)) continue;
+    if (i > 0 && !opens(i - 1)) continue;
+    if (opens(i)) continue;
     let k = i;
     while (BEFORE_COMMAND.has(words[k]?.text ?? "")) k++;
     const before = clauses[clauses.length - 1]?.advice ?? false;

@@ -16,12 +16,12 @@ const NOT_BY_ELSE = `(?! (?:of )?(?:the|a|an|this|that|these|those|your|it|our|i
 const BARE_END = `(?= *$| ,| of | and| or| but| all | as far| at | in | for | from | right up| with | is| are| waits?| guards?| catch| gather| swallow| take| collect| wait| lie| make| narrow| punish| protect| threaten| run| come| to (?:the green|catch|swallow|gather|punish|worry|think)| that| which| (?:side|edge|flank)| named_)`;
 
 const SIDE_NOUN = "(?: hand)?(?: side| edge| flank| half| corner| part| portion| hand side| boundary)?";
-const LAT_PHRASE = `(?:to|on|down|along|up|at|over|in from|in on|from|in|off|by|towards|all down|all along|all up) (?:(?:the|its|your|that) )(?:(?:far|near|immediate|whole|entire|inside|outside|extreme|wrong) )*{lat}${SIDE_NOUN}(?! of (?!${OF_HOLE}|it(?:$| ,)))`;
+const LAT_PHRASE = `(?:(?:for )?(?:the|its) (?:full|whole|entire) length of|to|on|down|along|up|at|over|in from|in on|from|in|off|by|towards|all down|all along|all up) (?:(?:the|its|your|that) )(?:(?:far|near|immediate|whole|entire|inside|outside|extreme|wrong) )*{lat}${SIDE_NOUN}(?! of (?!${OF_HOLE}|it(?:$| ,)))`;
 const LAT_BARE = `(?:to )?{lat}(?: hand side)?${BARE_END}${NOT_OF_ELSE}`;
 const BOTH_PHRASE = `(?:on|down|along|to|at|up) {both} (?:sides?|flanks?|edges?|hands?)${NOT_OF_ELSE}`;
 const DEP_PHRASE = `(?:at|near|over|through|off|to|on|by|across|along) (?:the|its) (?:very )?{dep}(?: edge| half| side| part| portion| fringe| lip)?${NOT_OF_ELSE}`;
 const DEP_BARE = `{dep}(?: of it)?${BARE_END.replace(" of ", " of| the| it| a ")}${NOT_BY_ELSE}`;
-const COMBO = `(?:(?:at|on|to|near|by) (?:the|its) )?(?:{dep}(?: and| ,)? (?:to the )?{lat}|{lat} (?:and )?{dep})(?: hand)?(?: side| corner| edge| half)?${NOT_OF_ELSE}`;
+const COMBO = `(?:(?:at|on|to|near|by) (?:the|its) )?(?:{dep}(?: and| ,)? (?:to the )?{lat}|{lat} (?:and )?{dep}(?! (?:you|it|them|us|the (?!green|flag))))(?: hand)?(?: side| corner| edge| half)?${NOT_OF_ELSE}`;
 const SIDE = `(?:${COMBO}|${BOTH_PHRASE}|${LAT_PHRASE}|${DEP_PHRASE}|${LAT_BARE}|${DEP_BARE})`;
 const SIDES = `${SIDE}(?: (?:, )?(?:and|or|nor|,) (?:both )?${SIDE})?`;
 
@@ -34,7 +34,7 @@ const noun = (kind: string): string => `(?:{no} )?(?:{det} )?(?:{num} )?(?:of )?
 
 /** Words before a thing that make its side a way to play, not where it lies. */
 const ROUTE =
-  /(?:^| )(?:left of|right of|short of|long of|clear of|wide of|outside|inside|from|over|past|beyond|around|round|carry|carrying|clears?|between|towards?|toward|at|into|in|reach|reaching|reaches|find|finding|flirt(?:ing)? with|challenge|challenging|take on|taking on|miss|missing|leave|leaving|keep|keeping|like|unlike|as|(?:not|never|nor|nothing|nobody|no one)(?: [a-z]+){0,2})(?: (?:the|a|an|those|these|that|any|another|your|one|two|three|first|second))*$/;
+  /(?:^| )(?:left of|right of|short of|long of|clear of|wide of|outside|inside|from|over|past|beyond|around|round|carry|carrying|clears?|between|towards?|toward|at|into|in|reach|reaching|reaches|find|finding|flirt(?:ing)? with|challenge|challenging|take on|taking on|miss|missing|leave|leaves|leaving|keep|keeps|keeping|put|puts|putting|like|unlike|as|(?:not|never|nor|nothing|nobody|no one)(?: [a-z]+){0,2})(?: (?:the|a|an|those|these|that|any|another|your|one|two|three|first|second))*$/;
 
 const WARNED = /(?:^| )(?:avoid|avoiding|beware|beware of|mind|watch for|watch out for|respect|away from|clear of|note|remember|ignore|forget|avoids) (?:the |a |those |these |that |any |two |three )*$/;
 

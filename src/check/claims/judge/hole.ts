@@ -8,32 +8,34 @@ import { between, UNKNOWN_HEIGHTS, type Judge, type Judgement } from "./judgemen
 const upOrDown = (metres: number, say: Say): string => (Math.abs(metres) < 0.15 ? "level" : `${say.height(metres)} ${metres > 0 ? "up" : "down"}`);
 
 /** The rises a claim can be meant of, with what each is called. */
-function rises({ place }: Claim, facts: HoleFacts): { readonly what: string; readonly metres: number }[] {
+function rises({ place }: Claim, facts: HoleFacts, wholeOnly: boolean): { readonly what: string; readonly metres: number }[] {
   const whole = facts.tees.flatMap(({ name, riseMetres }) => (riseMetres === undefined ? [] : [{ what: `tee to green from the ${name} tee`, metres: riseMetres }]));
   const teeShot = facts.ground?.teeShot && { what: "the tee shot", metres: facts.ground.teeShot.riseMetres };
   const approach = facts.ground?.approach && { what: "the approach", metres: facts.ground.approach.riseMetres };
   const oneShot = facts.par.men <= 3;
   if (place === "approach" && !oneShot) return approach ? [approach] : [];
   if (place === "tee-shot" && !oneShot) return teeShot ? [teeShot] : [];
-  return whole.length > 0 ? whole : oneShot && teeShot ? [teeShot] : [];
+  if (oneShot || wholeOnly) return whole.length > 0 ? whole : teeShot ? [teeShot] : [];
+  // Nobody said of which stroke: it may be any.
+  return whole.length === 0 ? [] : [...whole, ...(teeShot ? [teeShot] : []), ...(approach ? [approach] : [])];
 }
 
 const heightJudge =
-  (fits: (rise: number) => boolean, notAtAll: (rise: number) => boolean): Judge =>
+  (fits: (rise: number) => boolean, notAtAll: (rise: number) => boolean, wholeOnly = false): Judge =>
   (claim, facts, say) => {
-    const measured = rises(claim, facts);
+    const measured = rises(claim, facts, wholeOnly);
     if (measured.length === 0) return UNKNOWN_HEIGHTS;
     return between(
       claim,
       measured.every(({ metres }) => fits(metres)),
       measured.every(({ metres }) => notAtAll(metres)),
-      list(measured.slice(0, 2).map(({ what, metres }) => `${what} is ${upOrDown(metres, say)}`)),
+      list([...measured.slice(0, 1), ...measured.slice(1).filter(({ what }) => what.startsWith("the "))].map(({ what, metres }) => `${what} is ${upOrDown(metres, say)}`)),
     );
   };
 
 export const uphill = heightJudge((rise) => rise > 2, (rise) => rise <= at.LEVEL_METRES);
 export const downhill = heightJudge((rise) => rise < -2, (rise) => rise >= -at.LEVEL_METRES);
-export const level = heightJudge((rise) => Math.abs(rise) <= at.LEVEL_METRES, (rise) => Math.abs(rise) > at.NOT_LEVEL_METRES);
+export const level = heightJudge((rise) => Math.abs(rise) <= at.LEVEL_METRES, (rise) => Math.abs(rise) > at.NOT_LEVEL_METRES, true);
 
 function bendsSaid({ bends }: HoleFacts): string {
   const turns = bends.filter(({ angleDegrees }) => angleDegrees >= 1);

@@ -21,7 +21,11 @@ export const CLASS_NAMES: Readonly<Record<ThingClass, string>> = {
 const ALWAYS_DRAWN: ReadonlySet<ThingClass> = new Set<ThingClass>(["bunker", "water", "out-of-bounds"]);
 
 function thingsMeant({ featureId }: Claim, facts: HoleFacts, kind: ThingClass): readonly Thing[] {
-  if (featureId !== undefined) return facts.things.filter(({ id }) => id === featureId);
+  if (featureId !== undefined) {
+    // A burn drawn in two pieces has its name on both.
+    const named = facts.things.find(({ id }) => id === featureId);
+    return facts.things.filter(({ id, name }) => id === featureId || (name !== undefined && name === named?.name));
+  }
   // "Wall" and "road" are also said of the boundary.
   const also: readonly ThingClass[] = kind === "wall" || kind === "road" ? [kind, "out-of-bounds"] : [kind];
   return facts.things.filter(({ classes }) => classes.some((one) => also.includes(one)));
@@ -77,7 +81,8 @@ export function thingJudge(kind: ThingClass): Judge {
   return (claim, facts) => {
     const things = thingsMeant(claim, facts, kind);
     const measured = whereTheyAre(things, kind);
-    if (claim.side === "across") return across(claim, things, measured);
+    // Each crossing may have a name of its own.
+    if (claim.side === "across") return across(claim, (claim.number ?? 1) > 1 ? facts.things.filter(({ classes }) => classes.includes(kind)) : things, measured);
     if (claim.side === undefined) {
       const there = things.filter((thing) => (claim.place === "green" ? thing.where.green.surely.size > 0 : inPlay(thing)));
       return { verdict: there.length > 0 ? (claim.denied ? "contradicts" : "agrees") : claim.denied ? "agrees" : "contradicts", measured };
