@@ -120,7 +120,7 @@ describe("content with mistakes", () => {
 
       CONTENT/course-1/holes/02-hole.md:4:6: par is "four": expected a whole number from 3 to 6, or one each for men and women. Write par: 4 or par: { men: 4, women: 4 }.
 
-      CONTENT/course-1/holes/03-hole.md:17:7: :carry[lake]: no feature of this hole is called "lake"; did you mean "line", "green" or "pond"?
+      CONTENT/course-1/holes/03-hole.md:17:7: :carry[lake]: …
       3 mistakes in 3 files. Nothing was built.
       "
     `);
