@@ -59,7 +59,9 @@ const STROKES: readonly Stroke[] = [
   { id: "cliff", kinds: ["cliff", "ridge"], colour: "hachure", width: 2, dashes: [1, 1] },
   { id: "penalty-yellow", kinds: ["penalty-area-yellow"], colour: "stake-yellow", width: 2.5, dashes: [2, 1.5] },
   { id: "penalty-red", kinds: ["penalty-area-red"], colour: "stake-red", width: 2.5, dashes: [2, 1.5] },
-  { id: "boundary", kinds: ["out-of-bounds"], colour: "stake-white", width: 2.5, dashes: [2, 1.5] },
+  // White on light ground would be lost without a line under it.
+  { id: "boundary-casing", kinds: ["out-of-bounds"], colour: "ink-soft", width: 3.5 },
+  { id: "boundary", kinds: ["out-of-bounds"], colour: "stake-white", width: 2, dashes: [3, 2] },
 ];
 
 const kindIs = (kinds: readonly FeatureKind[]): ExpressionSpecification => ["in", ["get", "kind"], ["literal", [...kinds]]];
