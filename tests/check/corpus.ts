@@ -8,6 +8,7 @@
  */
 import { TUNING } from "./corpus-tuning.ts";
 import { TUNING_MORE } from "./corpus-tuning-more.ts";
+import { TUNING_THIRD } from "./corpus-tuning-third.ts";
 
 export type HoleName = "A" | "B" | "C" | "D" | "E";
 
@@ -25,5 +26,5 @@ export function sentence(hole: HoleName, text: string, claims: Sentence["claims"
   return { hole, text, claims };
 }
 
-export const tuning = (): readonly Sentence[] => [...TUNING, ...TUNING_MORE];
+export const tuning = (): readonly Sentence[] => [...TUNING, ...TUNING_MORE, ...TUNING_THIRD];
 export { HELD_OUT } from "./corpus-held-out.ts";
