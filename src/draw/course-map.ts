@@ -184,7 +184,7 @@ function drawCourseGreens({ scene, paint, composition: c, px, id }: PlateContext
   const greens = scene.areas("green");
   const green = id("greens");
   return (
-    (tees.length > 0 ? element("path", { ...paint("tee"), "stroke-width": c.fine, d: polyPaths(tees.map(({ rings }) => rings[0]!), true) }) : "") +
+    (tees.length > 0 ? element("path", { ...paint("teeing-ground"), "stroke-width": c.fine, d: polyPaths(tees.map(({ rings }) => rings[0]!), true) }) : "") +
     (greens.length > 0
       ? element("defs", {}, element("path", { id: green, d: areaPath(greens) })) +
         element("use", { ...paint("fringe"), href: `#${green}`, "stroke-width": Math.max(1.8, px(5)) }) +

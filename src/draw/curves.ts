@@ -38,6 +38,8 @@ export function evenly(points: readonly Point[], spacing: number, closed: boolea
     }
     walked += length;
   }
+  // The last step would miss the end by the sum of its rounding.
+  if (!closed) result[result.length - 1] = points[n - 1]!;
   return result;
 }
 

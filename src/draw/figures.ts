@@ -184,6 +184,7 @@ export function drawTeeFigures(
       ...(feature?.name ? [{ text: feature.name, mark: "name", size: c.text.name, weight: "regular", italic: true } as const] : []),
       { text: figure, mark: "figure", size: c.text.figure, weight: "heavy" },
     ];
+    // Some air beside it, or a neighbouring arc's numeral reads as one of its figures.
     const { width, height } = blockSize(lines);
     const span = Math.hypot(carry[0] - reach[0], carry[1] - reach[1]);
     // Reach and carry of a small hazard are two ends of one bar; of a wide water each stands alone.
@@ -192,11 +193,11 @@ export function drawTeeFigures(
     const anchor: Point = barred ? [(reach[0] + carry[0]) / 2, (reach[1] + carry[1]) / 2] : reach;
     const outward = outwardOf(context, hazard, tee.line);
     const placed = placer.place({
-      width,
-      height,
+      width: width + 8,
+      height: height + 3,
       leaderTo: anchor,
       limit: 70,
-      candidates: around(anchor, width, height, [9, 16, 24, 34, 46, 60, 76, 94].map((d) => d * Math.sqrt(c.drawing)), 0.5, ([ux, uy]) => 9 - 9 * (ux * outward[0] + uy * outward[1])),
+      candidates: around(anchor, width + 8, height + 3, [6, 16, 24, 34, 46, 60, 76, 94].map((d) => d * Math.sqrt(c.drawing)), 0.5, ([ux, uy]) => 9 - 9 * (ux * outward[0] + uy * outward[1])),
     });
     if (!placed) {
       unplaced.push(words);

@@ -174,7 +174,7 @@ export function drawTeeingGrounds({ scene, paint, composition: c }: PlateContext
   const shade = rings.flatMap((ring) => crescents(evenly(ring, 3, true), DARK_SIDE, -2 * c.drawing));
   return (
     (shade.length > 0 ? element("path", { ...paint("tee-shade"), opacity: 0.7, d: polygons(shade) }) : "") +
-    element("path", { ...paint("tee"), "stroke-width": c.fine, "stroke-linejoin": "round", d: polygons(rings) })
+    element("path", { ...paint("teeing-ground"), "stroke-width": c.fine, "stroke-linejoin": "round", d: polygons(rings) })
   );
 }
 

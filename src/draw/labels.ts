@@ -48,6 +48,7 @@ export class LabelPlacer {
   private readonly bounds: Box;
   private readonly cover: CoverGrid;
   private readonly boxes: Box[];
+  private readonly labels: Box[];
   private readonly strokes: Stroke[];
   private readonly leaders: (readonly [Point, Point])[];
 
@@ -55,6 +56,7 @@ export class LabelPlacer {
     this.bounds = bounds;
     this.cover = cover;
     this.boxes = from ? [...from.boxes] : [];
+    this.labels = from ? [...from.labels] : [];
     this.strokes = from ? [...from.strokes] : [];
     this.leaders = from ? [...from.leaders] : [];
   }
@@ -64,9 +66,14 @@ export class LabelPlacer {
     return new LabelPlacer(this.bounds, this.cover, this);
   }
 
-  /** Boxes that hold figures or labels; for tests and for keeping tufts from under lettering. */
+  /** Boxes that hold figures, drawings or labels. */
   get taken(): readonly Box[] {
     return this.boxes;
+  }
+
+  /** Those of them that are labels. */
+  get placed(): readonly Box[] {
+    return this.labels;
   }
 
   /** No label may touch this. */
@@ -102,6 +109,7 @@ export class LabelPlacer {
     }
     if (!best) return undefined;
     this.boxes.push(best.box);
+    this.labels.push(best.box);
     if (best.leader) this.leaders.push(best.leader);
     return { at: best.at, box: best.box, leader: best.leader };
   }

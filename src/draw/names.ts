@@ -14,7 +14,9 @@ import type { PlateWords } from "./words.ts";
 
 export interface NamesDrawn {
   readonly svg: string;
+  /** Boxes of everything drawn here; `labels` are those of them that are lettering. */
   readonly boxes: readonly Box[];
+  readonly labels: readonly Box[];
   readonly unplaced: readonly string[];
 }
 
@@ -77,7 +79,7 @@ export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: Te
       lettering.set([line], placed.at);
     }
   }
-  return { svg: `${svg}${lettering}`, boxes, unplaced };
+  return { svg: `${svg}${lettering}`, boxes, labels: boxes.filter((box) => placer.placed.includes(box)), unplaced };
 }
 
 /** Where the straight way from one point to another leaves a box. */
@@ -184,5 +186,5 @@ export function drawNames(
       put(text, inside(rings).filter(({ at: [x, y] }) => [-0.4, 0, 0.4].every((t) => insideRings(rings, [x + t * width, y]))), 110, undefined, false);
     }
   }
-  return { svg: lettering.toString(), boxes, unplaced };
+  return { svg: lettering.toString(), boxes, labels: boxes, unplaced };
 }

@@ -6,6 +6,7 @@
  * landmarks and flag, border and title block. Lettering is placed first, so that growth
  * keeps out from under it.
  */
+import type { Box } from "../geo/box.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { locate, pointAt } from "../geo/line.ts";
 import type { Point } from "../geo/position.ts";
@@ -51,8 +52,8 @@ export interface Plate {
   readonly unplaced: readonly string[];
   readonly width: number;
   readonly height: number;
-  /** Boxes of the lettering shown first, for checking that none overlap. */
-  readonly labelBoxes: readonly (readonly [number, number, number, number])[];
+  /** Where the lettering shown first stands on the sheet, and the figures and drawings it keeps clear of. */
+  readonly lettering: { readonly labels: readonly Box[]; readonly blocked: readonly Box[] };
 }
 
 const UNITS: readonly LengthUnit[] = ["yards", "metres"];
@@ -127,7 +128,7 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
   const names: NamesDrawn = drawNames(context, led, words, namesPlacer);
 
   const unplaced: string[] = [...landmarks.unplaced, ...names.unplaced];
-  let labelBoxes: Plate["labelBoxes"] = [];
+  let lettering: Plate["lettering"] = { labels: [], blocked: [] };
   const groups: string[] = [];
   for (const { unit, placer: unitPlacer, figures } of branches) {
     const shownUnit = unit === options.unit;
@@ -139,7 +140,7 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
       groups.push(group("plate-tee", { "data-tee": tee.tee.id, "data-unit": unit }, shown, drawn.svg));
       if (shown) {
         unplaced.push(...figures.unplaced, ...drawn.unplaced);
-        labelBoxes = own.taken;
+        lettering = { labels: [...own.placed, ...names.labels], blocked: own.taken.filter((box) => !own.placed.includes(box) && !names.boxes.includes(box)) };
       }
     }
     // Over the arcs: a boxed figure breaks the arc behind it.
@@ -165,7 +166,7 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     drawGreens(context, drawGreenContours(context, options.ground)) +
     drawBunkers(context) +
     drawWorks(context) +
-    drawGrowth(context, labelBoxes, (p) => Math.abs(locate(longest.line, sheet.toPlane(p)).offset) * sheet.pxPerMetre) +
+    drawGrowth(context, [...lettering.labels, ...lettering.blocked], (p) => Math.abs(locate(longest.line, sheet.toPlane(p)).offset) * sheet.pxPerMetre) +
     drawBounds(context, lineOnSheet, context.px(95)) +
     lines +
     groups.join("") +
@@ -184,9 +185,9 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     drawPaper(sheet, paint) +
     element("g", { "clip-path": `url(#${clip})` }, map) +
     drawFrame(sheet, composition, options.unit, paint) +
-    drawTitleBlock(hole, sheet, composition, options.unit, paint, words) +
+    drawTitleBlock(hole, first, sheet, composition, options.unit, paint, words) +
     "</svg>";
-  return { svg, unplaced, width: sheet.width, height: sheet.height, labelBoxes };
+  return { svg, unplaced, width: sheet.width, height: sheet.height, lettering };
 }
 
 /** A group that a settings script shows or hides by its `display` attribute. */

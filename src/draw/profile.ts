@@ -146,7 +146,7 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
 }
 
 function group(data: Readonly<Record<string, string>>, shown: boolean, content: string): string {
-  // Not named after tees: the palette paints a tee, and lettering inside would take its edge.
+  // Turned by the settings like a plate’s own groups.
   return element("g", { class: "plate-unit", ...data, ...(shown ? {} : { display: "none" }) }, content);
 }
 
@@ -167,8 +167,8 @@ function patterns({ paint, prefix, floor }: Sheet): string {
 }
 
 /** Surfaces that show as a ribbon under the ground line, by the mark that paints them. */
-const RIBBONS: readonly (readonly [surface: Surface, mark: "fairway" | "tee" | "sea" | "green" | "bunker"])[] = [
-  ["fairway", "fairway"], ["tee", "tee"], ["water", "sea"], ["green", "green"], ["bunker", "bunker"],
+const RIBBONS: readonly (readonly [surface: Surface, mark: "fairway" | "teeing-ground" | "sea" | "green" | "bunker"])[] = [
+  ["fairway", "fairway"], ["tee", "teeing-ground"], ["water", "sea"], ["green", "green"], ["bunker", "bunker"],
 ];
 const RIBBON = 5;
 

@@ -157,8 +157,10 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
     const slope = slopeAt(point)!;
     const shade = 0.5 - 0.5 * (slope.down[0] * LIGHT[0] + slope.down[1] * LIGHT[1]);
     const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + slope.percent / 140) * (1 + 0.5 * (1 - share));
+    const foot: Point = [point[0] + slope.down[0] * length, point[1] + slope.down[1] * length];
+    if (cover.at(foot) === "water") continue;
     const weight = shade < 0.36 ? 0 : shade < 0.68 ? 1 : 2;
-    strokes[weight].push([point, [point[0] + slope.down[0] * length, point[1] + slope.down[1] * length]]);
+    strokes[weight].push([point, foot]);
   }
   return element(
     "g",

@@ -65,9 +65,11 @@ function thumbnail(hole: MeasuredHole, { width = 56, height = 96, theme = "light
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate-thumbnail" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}" height="${num(height)}"${name}>` +
     layer("sea", scene.water.flatMap(({ rings }) => [...rings])) +
     layer("fairway", rings("fairway")) +
+    layer("fairway-edge", rings("fairway"), { "stroke-width": 0.5 }) +
     (burns.length > 0 ? element("path", { ...paint("waterline"), "stroke-width": 1.2, d: polyPaths(burns, false) }) : "") +
     layer("green", rings("green"), { "stroke-width": 0.7 }) +
     layer("bunker", rings("bunker")) +
+    layer("bunker-edge", rings("bunker"), { "stroke-width": 0.4 }) +
     (from ? element("circle", { ...paint("frame-ink"), cx: num(from[0]), cy: num(from[1]), r: 1.3 }) : "") +
     "</svg>"
   );

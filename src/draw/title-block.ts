@@ -1,6 +1,6 @@
 /** The title block: number and name, par, what the figures mean, scale, date of survey. */
-import type { LengthUnit } from "../geo/units.ts";
-import type { MeasuredHole } from "../measure/types.ts";
+import { inUnit, type LengthUnit } from "../geo/units.ts";
+import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import type { Composition } from "./composition.ts";
 import { drawScale } from "./furniture.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
@@ -25,6 +25,7 @@ const LAYOUTS: Readonly<Record<Composition["name"], Layout>> = {
 
 export function drawTitleBlock(
   hole: MeasuredHole,
+  first: TeeFigures,
   sheet: Sheet,
   composition: Composition,
   unit: LengthUnit,
@@ -47,10 +48,11 @@ export function drawTitleBlock(
   const nameX = left + numberWidth + layout.small;
   const pars = par.men === par.women ? `${par.men}` : `${par.men}/${par.women}`;
   const indexes = strokeIndex.men === strokeIndex.women ? `${strokeIndex.men}` : `${strokeIndex.men}/${strokeIndex.women}`;
+  const length = `${Math.round(inUnit(first.lengthMetres, unit))} ${unit === "yards" ? "yd" : "m"}`;
   let out =
     set(digits, left, middle + layout.number * 0.36, { mark: "title", size: layout.number, weight: "heavy" }) +
     set(name, nameX, middle - layout.small * 0.2, { mark: "title", size: layout.name, weight: "heavy", spacing: layout.spacing }) +
-    set(`${words.par} ${pars} · ${words.strokeIndex} ${indexes}`, nameX, middle + layout.small * 1.25, small);
+    set(`${words.par} ${pars} · ${words.strokeIndex} ${indexes}${composition.name === "card" ? ` · ${length}` : ""}`, nameX, middle + layout.small * 1.25, small);
   if (composition.name === "card") {
     const right = maxX - 2;
     out += set(hole.course.name, right, middle - layout.small * 0.2, { ...small, mark: "title", size: 27 }, "end");

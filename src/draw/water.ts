@@ -5,9 +5,9 @@
  * need care at every narrow and every overlap of two surveyed waters; on a grid of
  * distances a narrow simply closes and overlaps are one water.
  */
-import { boxAround, type Box } from "../geo/box.ts";
+import { boxAround, grow, type Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
-import { inBox } from "./clip.ts";
+import { clipLine, inBox } from "./clip.ts";
 import { CoverGrid } from "./cover.ts";
 import { evenly, simplified } from "./curves.ts";
 import { isolines } from "./isolines.ts";
@@ -24,19 +24,22 @@ interface ShoreField {
   readonly values: Float64Array;
 }
 
+/** Nearer to the box's edge than this an outline is the cut, not a shore. */
+const CUT = 12;
+
 function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: number): ShoreField {
   const columns = Math.ceil((box[2] - box[0]) / cell) + 1;
   const rows = Math.ceil((box[3] - box[1]) / cell) + 1;
   const values = new Float64Array(columns * rows).fill(reach * 2);
-  const onEdge = (a: Point, b: Point): boolean =>
-    [0, 1].some((axis) => [box[axis]!, box[axis + 2]!].some((limit) => Math.abs(a[axis]! - limit) < 0.6 && Math.abs(b[axis]! - limit) < 0.6));
+  // Where water was cut to the box there is no shore; smoothing has rounded the cut's corners off a little.
+  const cut = grow(box, -CUT);
   const boxes = waters.map((rings) => boxAround(rings[0]!));
   waters.forEach((rings, water) => {
     for (const ring of rings) {
       for (let i = 0; i < ring.length; i++) {
         const [a, b] = [ring[i]!, ring[(i + 1) % ring.length]!];
-        if (onEdge(a, b)) continue;
         const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+        if (!inBox(middle, cut)) continue;
         if (waters.some((other, k) => k !== water && inBox(middle, boxes[k]!) && insideRings(other, middle))) continue;
         const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
         const squared = dx * dx + dy * dy || 1e-9;
@@ -81,6 +84,12 @@ export function waterLines(waters: readonly Rings[], box: Box, distances: readon
         closed,
         points: points.map(([x, y]): Point => [box[0] + x * field.cell, box[1] + y * field.cell]),
       }))
+      .flatMap(({ points, closed }) => {
+        // Along the cut the field ends; what runs there is no line of the water's.
+        const cut = grow(box, -CUT);
+        if (points.every((p) => inBox(p, cut))) return [{ points, closed }];
+        return clipLine(closed ? [...points, points[0]!] : points, cut).map((piece) => ({ points: piece, closed: false }));
+      })
       .filter(({ points }) => points.length > 5)
       .map(({ points, closed }) => ({
         rank,

@@ -6,6 +6,8 @@ import type { Course, Feature, FeatureKind, Hole, TeeSet } from "../../src/cours
 import { featureKind } from "../../src/course/feature-kind.ts";
 import { frameAt } from "../../src/geo/frame.ts";
 import type { Point } from "../../src/geo/position.ts";
+import { boxAround, grow } from "../../src/geo/box.ts";
+import { gridOf, type HeightGrid } from "../../src/terrain/grid.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredCourse, MeasuredHole } from "../../src/measure/types.ts";
 
@@ -166,3 +168,12 @@ export const course = (change: (hole: Hole) => Hole = (hole) => hole): Course =>
 
 export const measured = (change?: (hole: Hole) => Hole): MeasuredCourse => measureCourse(course(change));
 export const holeOf = (all: MeasuredCourse, number: number): MeasuredHole => all.holes.find(({ hole }) => hole.number === number)!;
+
+/** Rolling ground under the fixture: a low dune, a bank and ripples. */
+export const ground = (hole: MeasuredHole): HeightGrid => {
+  const [minX, minY, maxX, maxY] = grow(boxAround(hole.tees[0]!.line.points), 260);
+  return gridOf({ west: minX, south: minY, east: maxX, north: maxY }, 2, ([x, y]) => {
+    const dune = 9 * Math.exp(-(((x - minX - 300) / 40) ** 2) - ((y - minY - 330) / 60) ** 2);
+    return 8 + dune + 6 / (1 + Math.exp(-(x - minX - 420) / 6)) + 1.6 * Math.sin(x / 17) * Math.cos(y / 23) + 0.6 * Math.sin(x / 7 + y / 9);
+  });
+};
