@@ -1,14 +1,11 @@
 /** The drawings of a page, in the page's words and the club's unit. */
 import { drawCourse } from "../draw/course-map.ts";
 import type { CompositionName } from "../draw/composition.ts";
-import { drawGreenSheet } from "../draw/green-sheet.ts";
 import { drawPlate } from "../draw/plate.ts";
-import { drawProfile } from "../draw/profile.ts";
 import type { PlateGround } from "../draw/relief.ts";
 import { drawHoleThumbnail } from "../draw/thumbnail.ts";
 import type { Club } from "../course/types.ts";
-import type { GreenLie } from "../measure/green-lie.ts";
-import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
+import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { plateGround } from "../site/plate-ground.ts";
 import { coursePath, holePath } from "../site/routes.ts";
 import { words as wordsOf } from "../site/words.ts";
@@ -36,23 +33,6 @@ export function plateSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole,
     words: wordsOf(club.language).draw,
     ...(ground ? { ground } : {}),
   }).svg;
-}
-
-/** A hole's green by itself, from the shown tee's approach. */
-export function greenSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, lie: GreenLie | undefined): string {
-  return drawGreenSheet(hole, {
-    idPrefix: "green-sheet",
-    unit: club.units,
-    tee: tee.tee.id,
-    words: wordsOf(club.language).drawGround,
-    ...(course.ground ? { ground: { grid: course.ground, lie } } : {}),
-  }).svg;
-}
-
-/** The ground along the line of play; undefined where it is not known. */
-export function profileSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole): string | undefined {
-  if (!course.ground) return undefined;
-  return drawProfile(hole, course.ground, { idPrefix: "profile", unit: club.units, words: wordsOf(club.language).drawGround })?.svg;
 }
 
 const courseGrounds = new WeakMap<MeasuredCourse, { ground: PlateGround | undefined }>();

@@ -91,6 +91,9 @@ export function rewrite(element: Element, tee: string, units: LengthUnit, voice:
 
 /** Shows the groups of a plate that belong to a tee set and a unit. */
 export function turnPlates(root: ParentNode, tee: string, units: LengthUnit): void {
+  for (const element of root.querySelectorAll("[data-for-unit]")) {
+    element.toggleAttribute("hidden", element.getAttribute("data-for-unit") !== units);
+  }
   for (const group of root.querySelectorAll(".plate-tee, .plate-unit")) {
     const [ofTee, ofUnits] = [group.getAttribute("data-tee"), group.getAttribute("data-unit")];
     const shown = (ofTee === null || ofTee === tee) && (ofUnits === null || ofUnits === units);

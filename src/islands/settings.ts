@@ -4,6 +4,7 @@
  * `data-units`; other islands read {@link currentSettings} and listen for {@link SETTINGS_EVENT}.
  */
 import type { LengthUnit } from "../geo/units.ts";
+import { store, stored } from "./settings-store.ts";
 import { ENGLISH_VOICE, teeOn, turnPage, turnPlates, type Voice } from "./settings-figures.ts";
 import { offerDeskPlate } from "./settings-plate.ts";
 
@@ -17,23 +18,6 @@ export interface PageSettings {
 
 const UNITS_KEY = "marram.units";
 const teeKey = (course: string): string => `marram.tee.${course}`;
-
-/** Storage may be refused altogether (private windows, policy); then choices last for the page. */
-function stored(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
-}
-
-function store(key: string, value: string): void {
-  try {
-    localStorage.setItem(key, value);
-  } catch {
-    // Nothing to do: the choice still holds on this page.
-  }
-}
 
 const isUnit = (value: string | null | undefined): value is LengthUnit => value === "yards" || value === "metres";
 

@@ -112,8 +112,6 @@ export const english: Words = {
     allTees: "Every tee",
     tee: "Tee",
     howToPlay: "How to play it",
-    ground: "The ground",
-    groundNote: "Cut along the line of play; heights are stretched to be seen.",
     pictures: "Pictures",
     photoCredit: (credit) => `Photograph: ${credit}`,
     openMap: "Open live map",
@@ -122,20 +120,6 @@ export const english: Words = {
     cautionLink: "Cautions",
     turnLeft: "then",
     definitions: "How these figures are defined",
-  },
-
-  green: {
-    level: "As good as level.",
-    slope: (percent, higher) => `Slopes ${percent}, higher ${higher}.`,
-    higher: { back: "at the back", front: "at the front", left: "on the left", right: "on the right" },
-    tiers: (step, higher) => `Two tiers, ${step} apart, the upper ${higher}.`,
-    falseFront: (depth) => `False front: the first ${depth} fall back toward you.`,
-    uphill: {
-      short: "Short of the hole leaves an uphill putt.",
-      long: "Past the hole leaves an uphill putt.",
-      left: "Left of the hole leaves an uphill putt.",
-      right: "Right of the hole leaves an uphill putt.",
-    },
   },
 
   cover: {

@@ -1,11 +1,8 @@
 /** The ground, the wind and plain figures, in English. */
-import { ENGLISH_GROUND_DRAWING } from "../draw/profile-words.ts";
 import type { GroundWords } from "./words-ground.ts";
 import type { FigureDefinition } from "./words.ts";
 
 export const englishGround: GroundWords = {
-  drawing: ENGLISH_GROUND_DRAWING,
-
   section: {
     title: "The ground",
     exaggeration: (times) => `Along the line of play; heights against the tee, drawn ${times} times as tall as lengths.`,
@@ -107,10 +104,10 @@ export const englishGround: GroundWords = {
 
   corner: {
     title: "Over the corner",
+    none: "Nothing to cut from this tee.",
     straight: (carry, what, side) => `Straight over the ${side} corner: ${carry} to carry ${what}`,
     nothing: (side, length) => `Straight across the ${side} corner there is nothing to carry; the line of play is met again after ${length}`,
-    height: (height) => `, whose top is ${height} above the tee`,
-    heightBelow: (height) => `, whose top is ${height} below the tee`,
+    top: (what, height, above) => `The top of ${what} stands ${height} ${above ? "above" : "below"} the tee.`,
     plays: (length) => `It plays ${length}.`,
     saves: (length) => `It saves ${length}.`,
     reachable: (players) => `In reach of the drives of ${players}.`,

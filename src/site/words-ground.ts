@@ -1,45 +1,10 @@
 /** What a hole page says of the ground, the wind and plain figures. Lengths and heights come in ready for reading. */
+import type { ConditionWords } from "../islands/conditions-words.ts";
 import type { PlayerId } from "../measure/players.ts";
 import type { Side } from "../measure/types.ts";
 import type { GreenSide } from "../terrain/green-ground.ts";
-import type { GroundDrawingWords } from "../draw/profile-words.ts";
-
-/** Words a browser fills in; `{}` marks where. */
-export interface ConditionWords {
-  readonly still: string;
-  /** `{wind}` a wind in words, `{temperature}`. */
-  readonly now: string;
-  /** `{speed}`, `{unit}`, `{from}`: a compass point. */
-  readonly windNow: string;
-  readonly compassPoints: readonly string[];
-  /** `{name}`, `{least}`, `{most}`, `{unit}`: a number outside what is answered for. */
-  readonly outside: string;
-  /** A field that holds no number: `{name}`, `{least}`, `{most}`, `{unit}`. */
-  readonly notANumber: string;
-  readonly windSpeed: string;
-  readonly windFrom: string;
-  readonly temperature: string;
-  readonly carry: string;
-  readonly degreesUnit: string;
-  /** What the figure cannot be: further than the model's longest stroke, nearer than its shortest. */
-  readonly tooLong: string;
-  readonly tooShort: string;
-  /** `{}` a length: the wind moves the ball so far. */
-  readonly driftLeft: string;
-  readonly driftRight: string;
-  /** After a drive of the golfer's own. `{drive}`. */
-  readonly afterYours: string;
-  /** `{carry}` today's carry of the golfer's driver. */
-  readonly carriesToday: string;
-  /** Whether it clears a carry, in words beside the figure. */
-  readonly withinYours: string;
-  readonly beyondYours: string;
-  readonly failed: string;
-}
 
 export interface GroundWords {
-  readonly drawing: GroundDrawingWords;
-
   readonly section: {
     readonly title: string;
     readonly exaggeration: (times: string) => string;
@@ -141,10 +106,11 @@ export interface GroundWords {
 
   readonly corner: {
     readonly title: string;
+    /** Of a tee set without a corner on a hole where others have one. */
+    readonly none: string;
     readonly straight: (carry: string, what: string, side: Side) => string;
     readonly nothing: (side: Side, length: string) => string;
-    readonly height: (height: string) => string;
-    readonly heightBelow: (height: string) => string;
+    readonly top: (what: string, height: string, above: boolean) => string;
     readonly plays: (length: string) => string;
     readonly saves: (length: string) => string;
     readonly reachable: (players: string) => string;

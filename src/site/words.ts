@@ -125,8 +125,6 @@ export interface Words {
     readonly allTees: string;
     readonly tee: string;
     readonly howToPlay: string;
-    readonly ground: string;
-    readonly groundNote: string;
     readonly pictures: string;
     readonly photoCredit: (credit: string) => string;
     readonly openMap: string;
@@ -135,16 +133,6 @@ export interface Words {
     readonly cautionLink: string;
     readonly turnLeft: string;
     readonly definitions: string;
-  };
-
-  /** How a green lies, in sentences. Percents are whole or half. */
-  readonly green: {
-    readonly level: string;
-    readonly slope: (percent: string, higher: string) => string;
-    readonly higher: Readonly<Record<"back" | "front" | "left" | "right", string>>;
-    readonly tiers: (step: string, higher: string) => string;
-    readonly falseFront: (depth: string) => string;
-    readonly uphill: Readonly<Record<"short" | "long" | "left" | "right", string>>;
   };
 
   readonly cover: {

@@ -1,0 +1,102 @@
+/**
+ * The day as a golfer states it, and what it makes of a hole's shots. Pure: no page, no
+ * storage. The flight code is the build's own, so still air gives the page's own figures.
+ */
+import { airFrom } from "../flight/air.ts";
+import { effectiveLength, type DayConditions } from "../flight/effective.ts";
+import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../flight/family.ts";
+import type { FlightResult } from "../flight/result.ts";
+import { MAXIMUM_WIND_METRES_PER_SECOND, type Wind } from "../flight/wind.ts";
+import { inUnit, type LengthUnit } from "../geo/units.ts";
+import type { Conditions } from "./conditions-store.ts";
+
+/** The international mile per hour in metres per second, exact. */
+export const METRES_PER_SECOND_PER_MPH = 0.44704;
+
+/** Air temperature where a golfer gives none: the one the page's own figures are stated at. */
+export const STATED_TEMPERATURE_CELSIUS = 15;
+
+/** Beside yards wind is in miles per hour, beside metres in metres per second. */
+export const speedIn = (metresPerSecond: number, unit: LengthUnit): number =>
+  unit === "yards" ? metresPerSecond / METRES_PER_SECOND_PER_MPH : metresPerSecond;
+export const speedFrom = (value: number, unit: LengthUnit): number =>
+  unit === "yards" ? value * METRES_PER_SECOND_PER_MPH : value;
+
+export type Field = "speed" | "from" | "temperature" | "carry";
+
+/** What a field may hold, in the unit it is typed in. */
+export function limitsOf(field: Field, unit: LengthUnit): { readonly least: number; readonly most: number } {
+  switch (field) {
+    case "speed":
+      return { least: 0, most: Math.floor(speedIn(MAXIMUM_WIND_METRES_PER_SECOND, unit)) };
+    case "from":
+      return { least: 0, most: 360 };
+    case "temperature":
+      return { least: -20, most: 45 };
+    case "carry":
+      return { least: Math.ceil(inUnit(SHORTEST_CARRY_METRES, unit)), most: Math.floor(inUnit(LONGEST_CARRY_METRES, unit)) };
+  }
+}
+
+export type Reading =
+  | { readonly ok: true; readonly value: number | undefined }
+  | { readonly ok: false; readonly reason: "not-a-number" | "outside" };
+
+/** Reads a field as typed; an empty one says nothing, a comma serves for the decimal point. */
+export function readField(text: string, field: Field, unit: LengthUnit): Reading {
+  const trimmed = text.trim().replace("\u2212", "-").replace(",", ".");
+  if (trimmed === "") return { ok: true, value: undefined };
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(trimmed)) return { ok: false, reason: "not-a-number" };
+  const value = Number(trimmed);
+  const { least, most } = limitsOf(field, unit);
+  return value >= least && value <= most ? { ok: true, value } : { ok: false, reason: "outside" };
+}
+
+/** Distance, rise and bearing of a shot, as a page carries them. */
+export type ShotNumbers = readonly [distanceMetres: number, riseMetres: number, bearingDegrees: number];
+
+/** Reads `data-shot`; undefined where it does not hold three finite numbers. */
+export function shotOf(written: string | null | undefined): ShotNumbers | undefined {
+  let value: unknown;
+  try {
+    value = JSON.parse(written ?? "");
+  } catch {
+    return undefined;
+  }
+  return Array.isArray(value) && value.length === 3 && value.every((one) => typeof one === "number" && Number.isFinite(one))
+    ? (value as unknown as ShotNumbers)
+    : undefined;
+}
+
+/** The air and wind of a day at a height; a refusal when a number in it makes no sense. */
+export function dayOf({ wind, temperatureCelsius }: Conditions, heightMetres: number): FlightResult<{ readonly day: DayConditions }> {
+  const answer = airFrom({ heightMetres, temperatureCelsius: temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS });
+  return answer.ok ? { ok: true, day: { air: answer.air, ...(wind ? { wind } : {}) } } : answer;
+}
+
+export interface Today {
+  readonly lengthMetres: number;
+  readonly plusMinusMetres: number;
+  /** By the wind, positive to the right. */
+  readonly driftMetres: number;
+}
+
+/** How long a shot plays on a day. */
+export function todayOf([distanceMetres, riseMetres, bearingDegrees]: ShotNumbers, day: DayConditions): FlightResult<Today> {
+  const answer = effectiveLength({ distanceMetres, riseMetres, bearingDegrees }, day);
+  return answer.ok
+    ? { ok: true, lengthMetres: answer.lengthMetres, plusMinusMetres: answer.plusMinusMetres, driftMetres: answer.drift.metres }
+    : answer;
+}
+
+/** Index of the worked-out drive length nearest to a golfer's own. */
+export const nearestDrive = (drivesMetres: readonly number[], carryMetres: number): number =>
+  drivesMetres.reduce((best, drive, i) => (Math.abs(drive - carryMetres) < Math.abs(drivesMetres[best]! - carryMetres) ? i : best), 0);
+
+/** The point of the compass a bearing is nearest to, of as many as there are words, from north clockwise. */
+export const compassPoint = (degrees: number, points: readonly string[]): string =>
+  points[Math.round((((degrees % 360) + 360) % 360) / (360 / points.length)) % points.length] ?? "";
+
+/** Whether a wind is anything to speak of. */
+export const isWind = (wind: Wind | undefined): wind is Wind => wind !== undefined && wind.speedMetresPerSecond > 0;
+

@@ -1,0 +1,119 @@
+/** The golfer's own drive: where it comes down, and what it leaves. Fetches the hole's `ground.json` when first needed. */
+import type { DayConditions } from "../flight/effective.ts";
+import { inUnit, type LengthUnit } from "../geo/units.ts";
+import { ENGLISH_UNITS, formatLength } from "../tell/format.ts";
+import type { GroundData, OwnDrive } from "./conditions-data.ts";
+import { nearestDrive, todayOf } from "./conditions-model.ts";
+import type { PanelWords } from "./conditions-words.ts";
+import { spread } from "./conditions-today.ts";
+import type { PageSettings } from "./settings.ts";
+
+/** Less slope than this underfoot is level, as on the built page. */
+const LEVEL_LIE_PERCENT = 1.5;
+
+export class OwnFigures {
+  private readonly words: PanelWords;
+  private data: GroundData | undefined;
+  private asked = false;
+  private ready: () => void = () => undefined;
+
+  constructor(words: PanelWords) {
+    this.words = words;
+  }
+
+  whenReady(ready: () => void): void {
+    this.ready = ready;
+  }
+
+  show(table: HTMLTableElement, carryMetres: number | undefined, { tee, units }: PageSettings, still: DayConditions): void {
+    const body = table.querySelector<HTMLElement>("[data-own]");
+    const card = document.querySelector<HTMLElement>("[data-own-landing]");
+    const drive = carryMetres === undefined ? undefined : this.driveFor(tee, carryMetres);
+    body?.toggleAttribute("hidden", drive === undefined || drive.own.green === undefined);
+    card?.toggleAttribute("hidden", drive === undefined);
+    if (drive === undefined) return;
+    const text = formatLength(drive.metres, units, ENGLISH_UNITS).text;
+    if (body !== null) this.fillRows(body, drive.own, text, units, still);
+    if (card !== null) this.fillCard(card, drive.own, text, units);
+  }
+
+  private driveFor(tee: string, carryMetres: number): { readonly metres: number; readonly own: OwnDrive } | undefined {
+    if (this.data === undefined) {
+      this.fetch();
+      return undefined;
+    }
+    const at = nearestDrive(this.data.drivesMetres, carryMetres);
+    const own = this.data.tees[tee]?.[at];
+    return own ? { metres: this.data.drivesMetres[at]!, own } : undefined;
+  }
+
+  private fetch(): void {
+    if (this.asked) return;
+    this.asked = true;
+    fetch(new URL("ground.json", document.baseURI))
+      .then((response) => {
+        if (!response.ok) throw new Error(`${response.status}`);
+        return response.json() as Promise<GroundData>;
+      })
+      .then((data) => {
+        this.data = data;
+        this.ready();
+      })
+      .catch(() => {
+        // Asked again with the next change; until then the page's own figures stand.
+        this.asked = false;
+        const note = document.querySelector("[data-conditions-now]");
+        if (note !== null) note.textContent = this.words.failed;
+      });
+  }
+
+  private fillRows(body: HTMLElement, { green }: OwnDrive, drive: string, units: LengthUnit, still: DayConditions): void {
+    const title = body.querySelector("[data-own-title]");
+    if (title !== null) title.textContent = this.words.afterYours.replace("{drive}", drive);
+    (["front", "middle", "back"] as const).forEach((name, i) => {
+      const row = body.querySelector(`[data-own-row="${name}"]`);
+      const shot = green?.[i];
+      if (row === null || shot === undefined) return;
+      row.setAttribute("data-shot", JSON.stringify(shot));
+      const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
+      const answer = todayOf(shot, still);
+      const set = (selector: string, figure: string, note = ""): void => {
+        const cell = row.querySelector(selector);
+        if (cell === null) return;
+        const small = document.createElement("small");
+        small.textContent = note;
+        cell.replaceChildren(figure, " ", small);
+      };
+      set("[data-own-distance]", whole(shot[0]));
+      set("[data-own-plays]", answer.ok ? whole(answer.lengthMetres) : "–", answer.ok ? spread(answer.plusMinusMetres, units) : answer.reason === "too-short" ? this.words.tooShort : this.words.tooLong);
+    });
+  }
+
+  private fillCard(card: HTMLElement, own: OwnDrive, drive: string, units: LengthUnit): void {
+    const say = this.words.landing;
+    const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
+    const set = (selector: string, text: string): void => {
+      const found = card.querySelector(selector);
+      if (found !== null) found.textContent = text;
+    };
+    set("[data-own-drive]", drive);
+    set('[data-own-value="fairway"]', own.fairwayMetres > 0 ? whole(own.fairwayMetres) : say.offFairway);
+    set('[data-own-value="leaves"]', whole(own.leavesMetres));
+    for (const side of ["left", "right"] as const) {
+      const trouble = own[side];
+      set(`[data-own-value="${side}"]`, trouble ? whole(trouble[1]) : "");
+      set(`[data-own-name="${side}"]`, trouble ? trouble[0] : say.clear);
+    }
+    const { lie } = own;
+    const slope = lie === undefined ? [] : [
+      ...(Math.abs(lie[0]) >= LEVEL_LIE_PERCENT ? [(lie[0] > 0 ? say.uphill : say.downhill).replace("{}", String(Math.round(Math.abs(lie[0]))))] : []),
+      ...(Math.abs(lie[1]) >= LEVEL_LIE_PERCENT ? [(lie[1] > 0 ? say.fallsLeft : say.fallsRight).replace("{}", String(Math.round(Math.abs(lie[1]))))] : []),
+    ];
+    set('[data-own-value="lie"]', lie === undefined ? "–" : slope.length > 0 ? slope.join(", ") : say.level);
+    const view = [
+      ...(own.seen === undefined ? [] : [own.seen ? say.seen : say.hidden]),
+      ...(own.seesGreen === undefined ? [] : [own.seesGreen ? say.seesGreen : say.greenHidden]),
+    ];
+    set('[data-own-value="view"]', view.length > 0 ? view.join(", ") : "–");
+  }
+}

@@ -1,0 +1,200 @@
+/** The dial and its fields, and what they make of the page. Fetched with the flight code. */
+import type { DayConditions } from "../flight/effective.ts";
+import type { Wind } from "../flight/wind.ts";
+import { fromUnit, inUnit } from "../geo/units.ts";
+import { placeOf, keyTurn, turnedBy, windAt } from "./conditions-dial.ts";
+import { compassPoint, dayOf, isWind, limitsOf, readField, speedFrom, speedIn, STATED_TEMPERATURE_CELSIUS, type Field } from "./conditions-model.ts";
+import { OwnFigures } from "./conditions-own.ts";
+import { CONDITIONS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
+import { showToday, type Shown } from "./conditions-today.ts";
+import { currentSettings, SETTINGS_EVENT, type PageSettings } from "./settings.ts";
+import { store, stored } from "./settings-store.ts";
+import type { PanelWords } from "./conditions-words.ts";
+
+const DIAL_RADIUS = 104;
+
+export function startPanel(panel: HTMLDetailsElement): void {
+  const words = JSON.parse(panel.dataset["words"] ?? "{}") as PanelWords;
+  const bearing = Number(panel.dataset["bearing"]);
+  const heightMetres = Number(panel.dataset["height"]);
+  const find = <E extends Element>(selector: string): E => {
+    const found = panel.querySelector<E>(selector);
+    if (found === null) throw new Error(`The wind's control has no ${selector}.`);
+    return found;
+  };
+  const dial = find<SVGSVGElement>("[data-dial]");
+  const mark = find<SVGGElement>("[data-dial-mark]");
+  const now = find<HTMLElement>("[data-conditions-now]");
+  const inputs = new Map<Field, HTMLInputElement>();
+  for (const input of panel.querySelectorAll<HTMLInputElement>("input[data-field]")) inputs.set(input.dataset["field"] as Field, input);
+  const notes = new Map([...inputs.keys()].map((field) => [field, find<HTMLElement>(`[data-note="${field}"]`)]));
+  const hints = new Map([...notes].map(([field, note]) => [field, note.textContent ?? ""]));
+  const own = new OwnFigures(words);
+
+  let settings: PageSettings = currentSettings() ?? { tee: "", units: "yards" };
+  let conditions: Conditions = readConditions(stored(CONDITIONS_KEY), Date.now());
+
+  const names: Readonly<Record<Field, string>> = { speed: words.windSpeed, from: words.windFrom, temperature: words.temperature, carry: words.carry };
+
+  const unitOf = (field: Field): string => {
+    const shown = inputs.get(field)?.nextElementSibling?.textContent ?? "";
+    return field === "from" ? words.degreesUnit : shown;
+  };
+
+  function refuse(field: Field, reason: "not-a-number" | "outside" | undefined): void {
+    const [input, note] = [inputs.get(field), notes.get(field)];
+    if (!input || !note) return;
+    input.setAttribute("aria-invalid", String(reason !== undefined));
+    note.classList.toggle("refused", reason !== undefined);
+    const { least, most } = limitsOf(field, settings.units);
+    note.textContent = reason === undefined
+      ? hints.get(field) ?? ""
+      : (reason === "outside" ? words.outside : words.notANumber)
+          .replace("{name}", names[field]).replace("{least}", String(least)).replace("{most}", String(most)).replace("{unit}", unitOf(field));
+  }
+
+  /** Writes the fields from the conditions, but not into the one being typed in. */
+  function fill(except?: Field): void {
+    const { wind, temperatureCelsius, carryMetres } = conditions;
+    const texts: Readonly<Record<Field, number | undefined>> = {
+      speed: wind && Math.round(speedIn(wind.speedMetresPerSecond, settings.units)),
+      from: wind && Math.round(wind.fromDegrees) % 360,
+      temperature: temperatureCelsius,
+      carry: carryMetres === undefined ? undefined : Math.round(inUnit(carryMetres, settings.units)),
+    };
+    for (const [field, input] of inputs) {
+      if (field === except) continue;
+      input.value = texts[field] === undefined ? "" : String(texts[field]);
+      refuse(field, undefined);
+    }
+    const shown: Wind = wind ?? { speedMetresPerSecond: 0, fromDegrees: bearing };
+    const [x, y] = placeOf(shown, bearing).map((share) => share * DIAL_RADIUS) as [number, number];
+    mark.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
+    mark.setAttribute("aria-valuenow", String(Math.round(shown.fromDegrees) % 360));
+    mark.setAttribute("aria-valuetext", windText(wind));
+    const arrow = find<SVGGElement>("[data-wind-arrow]");
+    const length = Math.hypot(x, y);
+    // Shorter than the mark itself there is nothing to see of it.
+    if (length > 16) arrow.removeAttribute("display");
+    else arrow.setAttribute("display", "none");
+    const [ux, uy] = [x / (length || 1), y / (length || 1)];
+    for (const shaft of arrow.querySelectorAll("[data-wind-shaft]")) shaft.setAttribute("d", `M${(x - ux * 10).toFixed(1)} ${(y - uy * 10).toFixed(1)}L${(ux * 9).toFixed(1)} ${(uy * 9).toFixed(1)}`);
+    find("[data-wind-head]").setAttribute("transform", `translate(${(ux * -1).toFixed(1)} ${(uy * -1).toFixed(1)}) rotate(${((Math.atan2(ux, -uy) * 180) / Math.PI + 180).toFixed(1)})`);
+  }
+
+  const windText = (wind: Wind | undefined): string => {
+    if (!isWind(wind)) return words.still;
+    const unit = unitOf("speed");
+    return words.windNow
+      .replace("{speed}", String(Math.round(speedIn(wind.speedMetresPerSecond, settings.units))))
+      .replace("{unit}", unit)
+      .replace("{from}", compassPoint(wind.fromDegrees, words.compassPoints));
+  };
+
+  function shownDay(): Shown | undefined {
+    const { wind, temperatureCelsius } = conditions;
+    if (!isWind(wind) && temperatureCelsius === undefined) return undefined;
+    const answer = dayOf(conditions, heightMetres);
+    return answer.ok ? { day: answer.day } : undefined;
+  }
+
+  function still(): DayConditions | undefined {
+    const answer = dayOf(NO_CONDITIONS, heightMetres);
+    return answer.ok ? answer.day : undefined;
+  }
+
+  function compute(): void {
+    const table = document.querySelector<HTMLTableElement>(`table[data-plays="${CSS.escape(settings.tee)}"]`);
+    const calm = still();
+    if (table === null || calm === undefined) return;
+    const shown = shownDay();
+    own.show(table, conditions.carryMetres, settings, calm);
+    showToday(table, shown, calm, conditions.carryMetres, settings.units, words);
+    const said = words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS));
+    if (now.textContent !== said) now.textContent = said;
+  }
+
+  let waiting = 0;
+  /** Once for a frame, however many moves the pointer makes in it. */
+  function changed(except?: Field): void {
+    store(CONDITIONS_KEY, writeConditions(conditions, Date.now()));
+    fill(except);
+    cancelAnimationFrame(waiting);
+    waiting = requestAnimationFrame(compute);
+  }
+
+  const change = (part: Partial<Conditions>, except?: Field): void => {
+    conditions = { ...conditions, ...part };
+    changed(except);
+  };
+
+  function typed(field: Field, text: string): void {
+    const reading = readField(text, field, settings.units);
+    refuse(field, reading.ok ? undefined : reading.reason);
+    if (!reading.ok) return;
+    const { value } = reading;
+    const { wind } = conditions;
+    switch (field) {
+      case "speed":
+        return change({ wind: value === undefined ? undefined : { speedMetresPerSecond: speedFrom(value, settings.units), fromDegrees: wind?.fromDegrees ?? bearing } }, field);
+      case "from":
+        return value === undefined ? undefined : change({ wind: { speedMetresPerSecond: wind?.speedMetresPerSecond ?? 0, fromDegrees: value % 360 } }, field);
+      case "temperature":
+        return change({ temperatureCelsius: value }, field);
+      case "carry":
+        return change({ carryMetres: value === undefined ? undefined : fromUnit(value, settings.units) }, field);
+    }
+  }
+  for (const [field, input] of inputs) {
+    input.addEventListener("input", () => typed(field, input.value));
+    // Leaving a field whole numbers are shown in, its own value is not rewritten while it is refused.
+    input.addEventListener("change", () => {
+      if (input.getAttribute("aria-invalid") !== "true") fill();
+    });
+  }
+  find("form").addEventListener("submit", (event) => event.preventDefault());
+  find("form").addEventListener("reset", (event) => {
+    event.preventDefault();
+    change({ wind: undefined, temperatureCelsius: undefined });
+  });
+
+  const drag = ({ clientX, clientY }: PointerEvent): void => {
+    const box = dial.getBoundingClientRect();
+    const scale = (box.width / 224) * DIAL_RADIUS;
+    const wind = windAt((clientX - (box.left + box.width / 2)) / scale, (clientY - (box.top + box.height / 2)) / scale, bearing);
+    // Whole units and five degrees: a finger is no finer.
+    const speed = speedFrom(Math.round(speedIn(wind.speedMetresPerSecond, settings.units)), settings.units);
+    change({ wind: speed === 0 ? undefined : { speedMetresPerSecond: speed, fromDegrees: (Math.round(wind.fromDegrees / 5) * 5) % 360 } });
+  };
+  dial.addEventListener("pointerdown", (event) => {
+    event.preventDefault();
+    dial.setPointerCapture(event.pointerId);
+    mark.focus({ preventScroll: true });
+    drag(event);
+  });
+  dial.addEventListener("pointermove", (event) => {
+    if (dial.hasPointerCapture(event.pointerId)) drag(event);
+  });
+  mark.addEventListener("keydown", (event) => {
+    const turn = keyTurn(event.key);
+    if (turn === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    const wind = conditions.wind ?? { speedMetresPerSecond: speedFrom(5, settings.units), fromDegrees: bearing };
+    change({ wind: turnedBy(wind, turn) });
+  });
+
+  document.addEventListener(SETTINGS_EVENT, (event) => {
+    settings = (event as CustomEvent<PageSettings>).detail;
+    fill();
+    compute();
+  });
+  window.addEventListener("storage", ({ key, newValue }) => {
+    if (key !== CONDITIONS_KEY) return;
+    conditions = readConditions(newValue, Date.now());
+    fill();
+    compute();
+  });
+  own.whenReady(compute);
+  fill();
+  compute();
+}

@@ -1,0 +1,66 @@
+/** The day's lengths written beside a table's own. */
+import type { DayConditions } from "../flight/effective.ts";
+import { inUnit, type LengthUnit } from "../geo/units.ts";
+import { shotOf, todayOf, type Today } from "./conditions-model.ts";
+import type { ConditionWords } from "./conditions-words.ts";
+import type { FlightResult } from "../flight/result.ts";
+
+export interface Shown {
+  readonly day: DayConditions;
+}
+
+const whole = (metres: number, unit: LengthUnit): string => String(Math.round(inUnit(metres, unit)) + 0);
+
+/** A spread that rounds away is still there. */
+export const spread = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Math.ceil(inUnit(metres, unit) - 0.05))}`;
+
+/** Sideways movement smaller than this is not worth a word. */
+const LEAST_DRIFT_METRES = 1;
+
+/** A cell's content: figure, spread, and which way the wind moves the ball. */
+export function todayParts(answer: FlightResult<Today>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
+  if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : answer.message] };
+  const { lengthMetres, plusMinusMetres, driftMetres } = answer;
+  const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight).replace("{}", whole(Math.abs(driftMetres), unit))];
+  return { figure: whole(lengthMetres, unit), notes: [spread(plusMinusMetres, unit), ...drift] };
+}
+
+function write(cell: Element, figure: string, notes: readonly string[]): void {
+  const bold = document.createElement("b");
+  bold.textContent = figure;
+  cell.replaceChildren(bold, ...notes.map((note) => {
+    const small = document.createElement("small");
+    small.textContent = note;
+    return small;
+  }));
+}
+
+/** Fills a table's column for the day, or hides it without one; tells which carries are within the golfer's own. */
+export function showToday(
+  table: HTMLTableElement,
+  shown: Shown | undefined,
+  still: DayConditions,
+  carryMetres: number | undefined,
+  unit: LengthUnit,
+  words: ConditionWords,
+): void {
+  for (const cell of table.querySelectorAll("[data-today]")) cell.toggleAttribute("hidden", shown === undefined);
+  for (const row of table.querySelectorAll("[data-shot]")) {
+    const shot = shotOf(row.getAttribute("data-shot"));
+    const reach = row.querySelector("[data-reach]");
+    const asked = reach !== null && row.hasAttribute("data-carry-row") && carryMetres !== undefined;
+    if (reach !== null && !asked) reach.toggleAttribute("hidden", true);
+    if (shot === undefined || (shown === undefined && !asked)) continue;
+    const answer = todayOf(shot, shown?.day ?? still);
+    const cell = row.querySelector("td[data-today]");
+    if (shown !== undefined && cell !== null) {
+      const { figure, notes } = todayParts(answer, unit, words);
+      write(cell, figure, notes);
+    }
+    if (asked) {
+      // The carry must do for the worse of the two balls.
+      reach.textContent = answer.ok && answer.lengthMetres + answer.plusMinusMetres <= carryMetres ? words.withinYours : words.beyondYours;
+      reach.toggleAttribute("hidden", false);
+    }
+  }
+}

@@ -1,0 +1,52 @@
+/** Words the wind's script fills in; a page carries them, in its own language. */
+
+/** Words a browser fills in; `{}` marks where. */
+export interface ConditionWords {
+  readonly still: string;
+  /** `{wind}` a wind in words, `{temperature}`. */
+  readonly now: string;
+  /** `{speed}`, `{unit}`, `{from}`: a compass point. */
+  readonly windNow: string;
+  readonly compassPoints: readonly string[];
+  /** `{name}`, `{least}`, `{most}`, `{unit}`: a number outside what is answered for. */
+  readonly outside: string;
+  /** A field that holds no number: `{name}`, `{least}`, `{most}`, `{unit}`. */
+  readonly notANumber: string;
+  readonly windSpeed: string;
+  readonly windFrom: string;
+  readonly temperature: string;
+  readonly carry: string;
+  readonly degreesUnit: string;
+  /** What the figure cannot be: further than the model's longest stroke, nearer than its shortest. */
+  readonly tooLong: string;
+  readonly tooShort: string;
+  /** `{}` a length: the wind moves the ball so far. */
+  readonly driftLeft: string;
+  readonly driftRight: string;
+  /** After a drive of the golfer's own. `{drive}`. */
+  readonly afterYours: string;
+  /** `{carry}` today's carry of the golfer's driver. */
+  readonly carriesToday: string;
+  /** Whether it clears a carry, in words beside the figure. */
+  readonly withinYours: string;
+  readonly beyondYours: string;
+  readonly failed: string;
+}
+
+/** How landing ground is told, with `{}` for the percent. */
+export interface LandingPatterns {
+  readonly uphill: string;
+  readonly downhill: string;
+  readonly fallsLeft: string;
+  readonly fallsRight: string;
+  readonly level: string;
+  readonly clear: string;
+  readonly offFairway: string;
+  readonly seen: string;
+  readonly hidden: string;
+  readonly seesGreen: string;
+  readonly greenHidden: string;
+}
+
+/** What a page hands to the script. */
+export type PanelWords = ConditionWords & { readonly landing: LandingPatterns };

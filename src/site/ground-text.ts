@@ -1,0 +1,164 @@
+/** Sentences about the ground, from figures and the dictionary; one unit at a time. */
+import { inUnit, type LengthUnit } from "../geo/units.ts";
+import type { GreenLie } from "../measure/green-lie.ts";
+import type { Lie } from "../measure/landing.ts";
+import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
+import { dot, rightOf } from "../geo/vector.ts";
+import { pointAt } from "../geo/line.ts";
+import type { HeightGrid } from "../terrain/grid.ts";
+import { heightAt } from "../terrain/sample.ts";
+import type { GreenSide } from "../terrain/green-ground.ts";
+import { formatHeight, formatLength } from "../tell/format.ts";
+import type { Corner, Sight } from "./ground-figures.ts";
+import { featureInSentence } from "./ground-names.ts";
+import type { RiseStory } from "./ground-rise.ts";
+import type { Words } from "./words.ts";
+
+/** Less slope than this underfoot is level: nobody feels it (common practice, no source). */
+const LEVEL_LIE_PERCENT = 1.5;
+
+/** Part of a green's tilt smaller than this is not worth a word. */
+const LEVEL_TILT_PERCENT = 0.7;
+
+/** More of the green than this in view is the green in view. */
+const WHOLE_GREEN_SHARE = 0.75;
+/** Less than this in view is not seeing it. */
+const NO_GREEN_SHARE = 0.02;
+
+/** A length to the nearest five of its unit, for "the last 60 yards". */
+export function roundLength(metres: number, unit: LengthUnit, words: Words): string {
+  const one = unit === "yards" ? 0.9144 : 1;
+  return formatLength(Math.max(5, Math.round(inUnit(metres, unit) / 5) * 5) * one, unit, words.tell.units).text;
+}
+
+export const lengthText = (metres: number, unit: LengthUnit, words: Words): string => formatLength(metres, unit, words.tell.units).text;
+export const heightText = (metres: number, unit: LengthUnit, words: Words): string => formatHeight(metres, unit, words.tell.units).text;
+
+/** "Goes up 43 ft from tee to green, most of it between 290 and 340 yd from the tee." */
+export function riseSentence({ riseMetres, most, upMetres, downMetres }: RiseStory, unit: LengthUnit, words: Words): string {
+  const say = words.ground.rise;
+  const height = heightText(riseMetres, unit, words);
+  const level = Math.abs(riseMetres) < 1;
+  const parts = [level ? say.level : riseMetres > 0 ? say.up(height) : say.down(height)];
+  if (most?.where === "evenly") parts.push(say.evenly);
+  else if (most?.where === "first") parts.push(say.mostFirst(roundLength(most.lengthMetres, unit, words)));
+  else if (most?.where === "last") parts.push(say.mostLast(roundLength(most.lengthMetres, unit, words)));
+  else if (most?.where === "between") parts.push(say.mostBetween(roundLength(most.fromMetres, unit, words), roundLength(most.toMetres, unit, words)));
+  // The rise itself is one of the two; the other is news.
+  const news = riseMetres > 0 ? downMetres : upMetres;
+  if (news >= 2) parts.push(say.onTheWay(heightText(upMetres, unit, words), heightText(downMetres, unit, words)));
+  return `${parts.join(", ")}.`;
+}
+
+/** What cannot be seen from the tee, and from where the drive ends; nothing where all is in view. */
+export function sightSentences(sight: Sight, driveMetres: number | undefined, unit: LengthUnit, words: Words): string[] {
+  const say = words.ground.sight;
+  const sentences: string[] = [];
+  const { greenShare, flag, landing, greenFromLanding } = sight;
+  if (greenShare !== undefined) {
+    if (greenShare <= NO_GREEN_SHARE) sentences.push(flag ? say.flagOnly : say.greenHidden);
+    else if (greenShare < WHOLE_GREEN_SHARE) sentences.push(say.greenPart);
+  }
+  if (driveMetres === undefined) return sentences;
+  const drive = lengthText(driveMetres, unit, words);
+  if (landing === false) sentences.push(say.landingHidden(drive));
+  if (greenFromLanding === false) sentences.push(say.greenHiddenAfter(drive));
+  return sentences;
+}
+
+/** The section told: height against the tee at every hundred of the unit, and at the green. */
+export function sectionSentence(tee: TeeFigures, grid: HeightGrid, unit: LengthUnit, words: Words): string | undefined {
+  const say = words.ground.section;
+  const start = heightAt(grid, tee.marker);
+  if (start === undefined) return undefined;
+  const one = unit === "yards" ? 0.9144 : 1;
+  const step = tee.lengthMetres / one < 250 ? 25 : 50;
+  const parts: string[] = [];
+  const tell = (metres: number): void => {
+    const height = heightAt(grid, pointAt(tee.line, metres));
+    if (height === undefined) return;
+    const formatted = formatHeight(height - start, unit, words.tell.units);
+    const told = formatted.value === "0" ? say.level : height > start ? say.up(formatted.text) : say.down(formatted.text);
+    parts.push(say.at(lengthText(metres, unit, words), told));
+  };
+  for (let value = step; value * one < tee.lengthMetres - 10; value += step) tell(value * one);
+  tell(tee.lengthMetres);
+  return `${parts.join("; ")}.`;
+}
+
+const percent = (value: number): string => String(Math.round(Math.abs(value)));
+
+/** "uphill 4 %, falls left 2 %". */
+export function lieText({ awayPercent, rightPercent }: Pick<Lie, "awayPercent" | "rightPercent">, words: Words): string {
+  const say = words.ground.landing;
+  const parts: string[] = [];
+  if (Math.abs(awayPercent) >= LEVEL_LIE_PERCENT) parts.push(awayPercent > 0 ? say.uphill(percent(awayPercent)) : say.downhill(percent(awayPercent)));
+  if (Math.abs(rightPercent) >= LEVEL_LIE_PERCENT) parts.push(rightPercent > 0 ? say.fallsLeft(percent(rightPercent)) : say.fallsRight(percent(rightPercent)));
+  return parts.length === 0 ? say.level : parts.join(", ");
+}
+
+/** The green's slope in sentences: which way it rises, its low side, tiers, false front. */
+export function greenSentences(lie: GreenLie, approach: readonly [number, number], unit: LengthUnit, words: Words): string[] {
+  const say = words.ground.green;
+  const { awayPercent, rightPercent } = lie.met;
+  const ways = [
+    ...(Math.abs(awayPercent) >= LEVEL_TILT_PERCENT ? [awayPercent > 0 ? say.risesBack : say.fallsBack] : []),
+    ...(Math.abs(rightPercent) >= LEVEL_TILT_PERCENT ? [rightPercent > 0 ? say.highRight : say.highLeft] : []),
+  ];
+  const first = ways.join(say.and);
+  const sentences = [ways.length === 0 ? say.nearlyLevel : `${first.charAt(0).toUpperCase()}${first.slice(1)}.`];
+  if (lie.falseFront) sentences.push(say.falseFront(lengthText(lie.falseFront.depthMetres, unit, words), percent(lie.falseFront.percent)));
+  if (lie.tiers) {
+    const up: readonly [number, number] = [Math.sin((lie.tiers.upDegrees * Math.PI) / 180), Math.cos((lie.tiers.upDegrees * Math.PI) / 180)];
+    sentences.push(say.tiers(heightText(lie.tiers.stepMetres, unit, words), say.tierSides[sideOf(up, approach)]));
+  }
+  if (lie.below) sentences.push(say.below[lie.below.side]);
+  return sentences;
+}
+
+/** Which side a direction points to, as the player coming in sees it. */
+function sideOf(direction: readonly [number, number], approach: readonly [number, number]): GreenSide {
+  const [away, right] = [dot(direction, approach), dot(direction, rightOf(approach))];
+  if (Math.abs(away) >= Math.abs(right)) return away > 0 ? "long" : "short";
+  return right > 0 ? "right" : "left";
+}
+
+/** A corner line told: what it must carry, how long that plays, what it saves, and for whom it is. */
+export interface CornerText {
+  /** Distance alone. */
+  readonly plain: readonly string[];
+  /** Rests on heights. */
+  readonly beyond: readonly string[];
+  readonly reach: readonly string[];
+}
+
+export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reachableFor }: Corner, unit: LengthUnit, words: Words): CornerText {
+  const say = words.ground.corner;
+  const { side } = line.bend;
+  const last = line.obstacles.reduce<(typeof line.obstacles)[number] | undefined>((best, one) => (best && best.toMetres >= one.toMetres ? best : one), undefined);
+  const saves = say.saves(lengthText(line.savesMetres, unit, words));
+  if (!last) return { plain: [`${say.nothing(side, lengthText(line.lengthMetres, unit, words))}.`, saves], beyond: [], reach: [] };
+  const beyond: string[] = [];
+  if (hardest && clearing?.effective) {
+    const { heightMetres } = hole.placed.get(hardest.id)?.feature ?? {};
+    if (heightMetres !== undefined && hardest.topMetres !== undefined) {
+      const top = heightText(hardest.topMetres, unit, words);
+      const name = featureInSentence(hole, hardest.id, words);
+      beyond.push(say.top(name, top, hardest.topMetres >= 0));
+    }
+    beyond.push(say.plays(`${lengthText(clearing.effective.lengthMetres, unit, words)} ${plusMinus(clearing.effective.plusMinusMetres, unit)}`));
+  }
+  return {
+    plain: [`${say.straight(lengthText(line.carryMetres, unit, words), featureInSentence(hole, last.id, words), side)}.`, saves],
+    beyond,
+    reach: [
+      reachableFor.length === 0
+        ? say.reachableNone
+        : say.reachable(words.ground.list(reachableFor.map((id) => words.ground.players[id].toLowerCase()))),
+      say.caution,
+    ],
+  };
+}
+
+/** Never nothing: a spread that rounds away is still there. */
+export const plusMinus = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Math.ceil(inUnit(metres, unit) - 0.05))}`;
