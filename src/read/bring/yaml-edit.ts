@@ -21,6 +21,8 @@ interface Splice {
   readonly from: number;
   readonly to: number;
   readonly text: string;
+  /** How deep in the document: of two that meet in one place the deeper text comes first. */
+  readonly depth: number;
 }
 
 const PLAIN = /^[A-Za-z][A-Za-z0-9_ .'/()-]*[A-Za-z0-9_.')]$|^[A-Za-z]$/;
@@ -57,10 +59,10 @@ export function editYaml(file: string, text: string, edits: readonly Edit[]): st
   const expected: unknown = structuredClone(document.toJS());
   const splices: Splice[] = [];
   for (const edit of groupAppends(edits)) {
-    splices.push(...spliceFor(document, text, edit));
+    splices.push(...spliceFor(document, text, edit).map((splice) => ({ ...splice, depth: edit.path.length })));
     apply(expected, edit);
   }
-  splices.sort((a, b) => b.from - a.from);
+  splices.sort((a, b) => b.from - a.from || a.depth - b.depth);
   const edited = splices.reduce((sum, { from, to, text: own }) => sum.slice(0, from) + own + sum.slice(to), text);
   const check = parsed(edited);
   let sound = check.errors.length === 0;
@@ -125,13 +127,15 @@ function nodeAt(document: Document.Parsed, path: Path): Node {
 
 const isEmptyValue = (node: Node): boolean => isScalar(node) && node.value === null;
 
-function spliceFor(document: Document.Parsed, text: string, edit: Grouped): Splice[] {
+type Cut = Omit<Splice, "depth">;
+
+function spliceFor(document: Document.Parsed, text: string, edit: Grouped): Cut[] {
   const newline = text.includes("\r\n") ? "\r\n" : "\n";
-  const insert = (at: number, own: string): Splice[] => [{ from: at, to: at, text: own }];
+  const insert = (at: number, own: string): Cut[] => [{ from: at, to: at, text: own }];
   const node = nodeAt(document, edit.path);
   const closing = inkEnd(text, node) - 1;
   /** Before the bracket that closes a flow collection, behind its last entry. */
-  const intoFlow = (entries: string): Splice[] => {
+  const intoFlow = (entries: string): Cut[] => {
     const inside = text.slice(node.range![0] + 1, closing);
     const kept = inside.trimEnd();
     const at = node.range![0] + 1 + kept.length;
@@ -165,7 +169,7 @@ function spliceFor(document: Document.Parsed, text: string, edit: Grouped): Spli
 }
 
 /** A field with its comma, or with its line. */
-function removal(text: string, map: YAMLMap, key: string): Splice {
+function removal(text: string, map: YAMLMap, key: string): Cut {
   const i = map.items.findIndex((pair: Pair) => isScalar(pair.key) && String(pair.key.value) === key);
   const pair = map.items[i]!;
   const from = (pair.key as Node).range![0];
