@@ -54,6 +54,8 @@ export interface Composition {
     readonly bendFigures: boolean;
     readonly greenDepth: boolean;
     readonly groundNames: boolean;
+    /** Names of burns and of the bounds, and of waters too small to hold them. */
+    readonly lesserNames: boolean;
     readonly stipple: boolean;
     readonly everyTee: boolean;
     readonly legend: boolean;
@@ -91,7 +93,7 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     mostDots: 800,
     waterLines: gaps(2.6, 0.75, 6),
     leaders: 6,
-    keep: { teeNames: false, bendFigures: true, greenDepth: true, groundNames: false, stipple: true, everyTee: true, legend: true },
+    keep: { teeNames: false, bendFigures: true, greenDepth: true, groundNames: false, lesserNames: true, stipple: true, everyTee: true, legend: true },
   },
   desk: {
     name: "desk",
@@ -117,7 +119,7 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     mostDots: 900,
     waterLines: gaps(3, 0.9, 8),
     leaders: 12,
-    keep: { teeNames: true, bendFigures: true, greenDepth: true, groundNames: true, stipple: true, everyTee: true, legend: true },
+    keep: { teeNames: true, bendFigures: true, greenDepth: true, groundNames: true, lesserNames: true, stipple: true, everyTee: true, legend: true },
   },
   card: {
     name: "card",
@@ -143,7 +145,7 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     mostDots: 500,
     waterLines: gaps(4.4, 1.3, 6),
     leaders: 4,
-    keep: { teeNames: false, bendFigures: false, greenDepth: false, groundNames: false, stipple: true, everyTee: false, legend: false },
+    keep: { teeNames: false, bendFigures: false, greenDepth: false, groundNames: false, lesserNames: true, stipple: true, everyTee: false, legend: false },
   },
 };
 

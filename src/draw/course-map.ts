@@ -64,9 +64,9 @@ const MAPS: Readonly<Record<"desk" | "phone", Composition>> = {
     drawing: 0.72,
     tuftSpacing: 21,
     crownSpacing: 6.2,
-    knots: 3.4,
+    knots: 4.8,
     waterLines: COMPOSITIONS.desk.waterLines.slice(0, 7),
-    mostContour: 15_000,
+    mostContour: 12_000,
     mostHachures: 0,
     mostDots: 700,
     keep: { ...COMPOSITIONS.desk.keep, stipple: true, groundNames: true },
@@ -84,12 +84,12 @@ const MAPS: Readonly<Record<"desk" | "phone", Composition>> = {
     drawing: 0.5,
     tuftSpacing: 20,
     crownSpacing: 4.6,
-    knots: 2.6,
+    knots: 3.4,
     waterLines: COMPOSITIONS.phone.waterLines.slice(0, 4),
     mostContour: 5000,
     mostHachures: 0,
     mostDots: 300,
-    keep: { ...COMPOSITIONS.phone.keep, stipple: false, groundNames: false },
+    keep: { ...COMPOSITIONS.phone.keep, stipple: false, lesserNames: false, groundNames: false },
   },
 };
 
@@ -146,7 +146,7 @@ export function drawCourse(course: MeasuredCourse, options: CourseOptions): Cour
     drawGrowth(context, placer.taken, () => Infinity) +
     names.svg +
     landmarks +
-    (north ? drawNorth(north, sheet, 0.95, paint, words.north) : "") +
+    (north ? drawNorth(north, sheet, northScale(composition), paint, words.north) : "") +
     numbers.map(({ hole, at }) => drawHoleLink(context, hole, at, options)).join("");
   const titleId = context.id("title");
   const svg =
@@ -259,8 +259,10 @@ function drawCourseLandmarks(context: PlateContext, placer: LabelPlacer): string
   return `${out}${lettering}`;
 }
 
-function placeNorth({ sheet }: PlateContext, placer: LabelPlacer): Point | undefined {
-  const reach = NORTH_REACH;
+const northScale = (composition: Composition): number => (composition.width[1] > 500 ? 0.95 : 0.7);
+
+function placeNorth({ sheet, composition }: PlateContext, placer: LabelPlacer): Point | undefined {
+  const reach = NORTH_REACH * northScale(composition) + 1;
   const [minX, minY, maxX, maxY] = sheet.map;
   const corners = ([[maxX, minY, -1, 1], [minX, minY, 1, 1], [maxX, maxY, -1, -1], [minX, maxY, 1, -1]] as const).map(
     ([x, y, sx, sy], i) => ({ at: [x + sx * (reach + 6), y + sy * (reach + 6)] as Point, cost: i }),

@@ -140,16 +140,15 @@ export function drawNames(
     // Water that only grazes the sheet needs no name on it.
     if (!inside(rings).some(({ at }) => scene.water.some((one) => insideRings(one.rings, at)))) continue;
     said.add(name);
-    const sizes = [c.text.water, c.text.water * 0.8, c.text.name];
+    const sizes = [c.text.water, c.text.water * 0.8, ...(c.keep.lesserNames ? [c.text.name] : [])];
     const room = inside(rings);
-    const done = sizes.some((size, i) => {
-      const last = i === sizes.length - 1;
+    sizes.some((size, i) => {
+      const last = i === 2;
       const spacing = i === 0 ? 0.12 : i === 1 ? 0.04 : 0;
       return put({ text: name, mark: "water-name", size, weight: "regular", italic: true, spacing }, room, 60, last ? undefined : (cover) => cover === "water", last);
     });
-    if (!done) continue;
   }
-  for (const { feature, line } of scene.streams) {
+  for (const { feature, line } of c.keep.lesserNames ? scene.streams : []) {
     const name = feature.name;
     if (!name || led.has(feature.id) || said.has(name)) continue;
     said.add(name);
@@ -158,7 +157,7 @@ export function drawNames(
     put(text, evenly(line, 24, false).flatMap((p) => around(p, width, height, [5, 10], 0.5)), 90);
   }
   const bounds = scene.lines("out-of-bounds").filter(({ line }) => line.some((p) => inBox(p, sheet.map)));
-  if (bounds.length > 0) {
+  if (bounds.length > 0 && c.keep.lesserNames) {
     const text: TextLine = { text: words.outOfBounds, mark: "note", size: c.text.note, weight: "regular", italic: true };
     const { width, height } = blockSize([text]);
     put(text, bounds.flatMap(({ line }) => evenly(line, 30, false).filter((p) => inBox(p, sheet.map)).flatMap((p) => around(p, width, height, [9, 15], 0.8))), 80);
