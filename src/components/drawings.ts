@@ -43,7 +43,7 @@ export function courseSvg(club: Club, measured: MeasuredCourse, size: "phone" | 
   const found = courseGrounds.get(measured) ?? { ground: courseGround(measured, href(`${coursePath(id)}relief.webp`)) };
   courseGrounds.set(measured, found);
   return drawCourse(measured, {
-    idPrefix: `map-${size}`,
+    idPrefix: `map-${id}-${size}`,
     unit: club.units,
     size,
     href: ({ hole }) => holeHref(id, hole.number),
