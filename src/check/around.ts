@@ -77,10 +77,10 @@ function probesOf(line: Line, { middle, approach, depthMetres, widthMetres }: Gr
 
 function markLine(marks: Marks, line: Line, point: Point): void {
   const { station, offset } = locate(line, point);
-  if (station < -10 || station > line.lengthMetres + 15) return;
+  if (station < -10 || station > line.lengthMetres + 2) return;
   const side = offset < 0 ? "left" : "right";
   const away = Math.abs(offset);
-  if (away > 1 && away <= BESIDE_METRES) marks.perhaps.add(side);
+  if (away > 2 && away <= BESIDE_METRES) marks.perhaps.add(side);
   if (away > 3 && away <= SURELY_BESIDE_METRES && station >= 0 && station <= line.lengthMetres) marks.surely.add(side);
 }
 

@@ -47,16 +47,13 @@ function particulars(match: RegExpExecArray): Map<string, string[]> {
   return found;
 }
 
-/** Sides in the order of their groups: a depth and a lateral side make one, unless "and" lists them. */
+/** Sides: those said as one ("short left", groups `cdep` and `clat`), then those said one by one. */
 function sidesOf(found: Map<string, string[]>, lexicon: Lexicon): ClaimSide[] {
-  const lateral = (found.get("lat") ?? []).map((word) => lexicon.sides[word] as "left" | "right");
-  const depth = (found.get("dep") ?? []).map((word) => lexicon.sides[word] as "short" | "long");
-  if (found.has("both")) return ["left", "right"];
-  if (depth.length === 0) return lateral;
-  if (lateral.length === 0) return depth;
-  if (depth.length === lateral.length) return depth.map((one, i): ClaimSide => `${one}-${lateral[i]!}`);
-  // "Left and behind", "behind, left and right": said one by one.
-  return [...depth, ...lateral];
+  const read = <T extends string>(group: string): T[] => (found.get(group) ?? []).map((word) => lexicon.sides[word] as T);
+  const lateral = read<"left" | "right">("clat");
+  const combined = read<"short" | "long">("cdep").map((one, i): ClaimSide => `${one}-${lateral[i]!}`);
+  const both: ClaimSide[] = found.has("both") ? ["left", "right"] : [];
+  return [...combined, ...both, ...read<"short" | "long">("dep"), ...read<"left" | "right">("lat")];
 }
 
 const numberOf = (words: string | undefined, lexicon: Lexicon): number | undefined =>
@@ -126,7 +123,7 @@ function inSegment(segment: Segment, lexicon: Lexicon, facts: HoleFacts): Claim[
       if (pattern.notBefore?.test(text.slice(to))) continue;
       // What is advised is where the words begin to say something, not where they end.
       if (!warned && !pattern.inAdvice && advised(from)) continue;
-      if (lexicon.seeming(text, from)) continue;
+      if (lexicon.denied(before) || lexicon.seeming(text, from)) continue;
       const here = claimsOf(pattern, match, segment, lexicon, facts);
       if (here.length === 0) continue;
       claims.push(...here);

@@ -7,7 +7,8 @@ import type { ClaimKind, ClaimPlace, ClaimSide, Compass, SlopeWay } from "./clai
  * name may be followed by an underscore and a number, so that it can stand several times:
  *
  * - `no`, `not`: denies
- * - `lat`, `dep`, `both`, `way`: sides, read through {@link Lexicon.sides}
+ * - `lat`, `dep`: a side; `cdep` and `clat`: the two of one side ("short left"), read through
+ *   {@link Lexicon.sides}; `both`: left and right; `way`: a slope's
  * - `num`: an amount, read through {@link Lexicon.numbers} or as digits
  * - `compass`, `unit`: as they say
  * - `strong`: "very"
@@ -47,6 +48,8 @@ export interface Lexicon {
   silent(segment: string, ends: string, holeNumber: number): boolean;
   /** Whether the words at an index are advice to the player. */
   advice(segment: string): (index: number) => boolean;
+  /** Whether the clause before a match denies something: what it denies is not sure. */
+  denied(before: string): boolean;
   /** Whether words at an index tell how something looks, not how it is. */
   seeming(segment: string, index: number): boolean;
   /** Whether the words before a thing warn of it: its side counts although they are advice. */

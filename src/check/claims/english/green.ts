@@ -26,6 +26,7 @@ function adjective(kind: ClaimKind, words: string, rest: Partial<ClaimPattern> =
 const SIZE: readonly ClaimPattern[] = [
   ...adjective("green-shallow", "shallow|not deep"),
   make("green-shallow", `${GREEN} (?:has|offers|gives) (?:very )?(?:little|no|not much|hardly any|precious little) depth`),
+  make("green-deep", `${GREEN} is as deep as any`),
   make("green-shallow", `(?:little|not much|hardly any|precious little) depth (?:to|in|on) the green`),
   ...adjective("green-deep", "deep|deepest"),
   make("green-deep", `(?:{strong} )?deep from front to back`),
@@ -57,7 +58,7 @@ const SLOPE: readonly ClaimPattern[] = [
   make("green-slope", `(?:green|surface|everything|all of it|whole green|it|which|putting surface) (?:also |here |itself )?(?:(?:is|does) )?(?:{not} )?(?:(?:{degree}|all) )*${SLOPES}${HOW} (?<way_950>${WAY})`, { notAfter: /\b(?:fairway|short of the|front of the)$/ }),
   make("green-slope", `(?:a |the )?(?<way_951>(?:back to front|front to back|left to right|right to left)) (?:slope|tilt|fall|sloping|tilted|pitch)`, { unless: /\bfairway\b/ }),
   make("green-slope", `(?:slope|tilt|fall|pitch)(?: is| runs)?${HOW} (?<way_952>from ${END} to (?:the )?(?:back|front|left|right))`, { unless: /\bfairway\b/ }),
-  make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?|pitches|is (?:tilted|pitched|sloped|canted))${HOW} (?:towards?|to) (?<way_953>you|the (?:front|fairway|tee|player))`, { notAfter: /(?:front of the|back of the)$/ }),
+  make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?|pitches|(?:is )?(?:tilted|pitched|sloped|canted|sloping|tilting|falling|leaning))${HOW} (?:towards?|to) (?<way_953>you|the (?:front|fairway|tee|player))`, { notAfter: /(?:front of the|back of the)$/ }),
   make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?)${HOW.replace("|away|", "|")} (?<way_954>away from (?:you|the (?:player|tee|fairway|shot|front))|(?:away )?(?:to|towards) the back(?: left| right)?)`, { notAfter: /(?:back of the|end of the|half of the)$/ }),
   make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?)${HOW} (?:to|towards|down to) the (?<way_955>left|right)(?! (?:at|of|half|side|edge|bunker|where|hand))`, { notAfter: /(?:back of the|front of the|half of the|side of the)$/ }),
   make("green-slope", `(?:green|surface)(?: that| which)? (?:{not} )?(?:(?:{degree}) )*(?<way_970>rises?|tilts? up|slopes? up|banks up|climbs)(?: (?:{degree}))* (?:to|towards) (?:the|its) back`, { notAfter: HALF }),

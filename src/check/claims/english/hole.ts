@@ -17,7 +17,9 @@ const NOT_MOUND = "(?! (?:at the back|at the front|behind|from the front|from le
 const HEIGHT: readonly ClaimPattern[] = [
   make("uphill", `(?:{not} )?(?:a bit |(?:{degree}) ){0,2}(?:uphill|up hill)${NO_STROKE}`, { unless: SMALL_GAME, notAfter: /(?:less|more|from|an? (?:few|short|little)|any|the|leaves? an?|leaving an?|left with an?|your|if|neither|nor|appear|look) *$/, notBefore: /^ (?:and|or|nor) downhill/ }),
   make("uphill", `${SUBJECT} (?:then |now |also )?(?:{not} )?(?:(?:{degree}) ){0,2}(?:climbs|rises|climbing|rising)${NOT_MOUND}`),
-  make("uphill", "(?:a |the )(?:(?:{degree}) )?(?:climb|rise) (?:of [a-z0-9# ]+ )?(?:to|up to) the green", { notAfter: /(?:after|walk|no|not)$/ }),
+  make("uphill", "(?:^|(?<=, ))up the (?:hill|slope|scarp|bank)(?! (?:from|behind|beside))"),
+  make("downhill", "(?:^|(?<=, ))down the (?:hill|slope|scarp|bank)(?! (?:from|behind|beside))"),
+  make("uphill", "(?:a |the )(?:(?:{degree}|stiff|long|short|steady|good|real|final) )*(?:climb|rise) (?:of [a-z0-9# ]+ )?(?:to|up to) the green", { notAfter: /(?:after|walk|no|not)$/ }),
   make("uphill", "green (?:is|sits|stands|lies) (?:(?:{degree}|high|\\d+ feet|\\d+ metres) )*above (?:the tee|you|tee level)"),
   make("uphill", `(?:up|climbs|rises) (?:the )?(?:hill|scarp|slope|bank) (?:to the green|from tee to green|all the way)`, { notAfter: /(?:walk|run|roll|putt|bounce|kick)s?$/ }),
   make("downhill", `(?:{not} )?(?:a bit |(?:{degree}) ){0,2}(?:downhill|down hill)${NO_STROKE}`, { unless: SMALL_GAME, notAfter: /(?:less|more|from|an? (?:few|short|little)|any|the|leaves? an?|leaving an?|left with an?|your|if|neither|nor|uphill or|uphill and|appear|look) *$/ }),
@@ -28,6 +30,7 @@ const HEIGHT: readonly ClaimPattern[] = [
   make("level", `(?:hole|it|this|this one|ground|whole hole|ground here|approach|second|tee shot) (?:${MAY_BE}) (?:{not} )?(?:(?:{degree}) ){0,2}(?:level|flat)(?! (?:at|on|behind|again|with|enough))`),
   make("level", `(?:{not} )?(?:(?:{degree}) )*(?:level|flat) (?:all the way|from tee to green|throughout|from start to finish|the whole way)`),
   make("level", `(?:^|(?<=, )|(?<=and ))(?:{no} )?(?:(?:{degree}|table|pancake) )*(?:level|flat)(?= *$| ,| and)`, { unless: /\b(?:green|putt|lie|stance|surface)\b/ }),
+  make("level", "tee (?:is )?(?:and green are )?(?:about |on a )?level (?:with the green|with one another)"),
   make("level", "(?:flat|level) as (?:a|an) [a-z]+", { unless: /\bgreen\b/ }),
   make("level", "(?:a|this) (?:(?:{degree}) )?(?:flat|level) (?:hole|par [345]|par four|par five|par three|(?:approach|second)(?: shot)?)"),
 ];
@@ -42,11 +45,11 @@ const AFTER_SUBJECT = "(?:^|(?<=(?:,|and|then|hole|it|fairway|par [345]|par four
 const BENDS: readonly ClaimPattern[] = [
   make("two-bends", "double dog ?leg|double dog leg|s shaped|(?:two|2) (?:(?:{adjective}|gentle|sharp|easy) )?(?:bends|turns|doglegs|dog legs|turning points|elbows)|(?:bends|turns|doglegs|swings) (?:twice|both ways|first one way and then the other|(?:first )?one way (?:, |and |then |and then )*the other)|(?:bends|turns|doglegs|swings) (?:first )?(?:left|right) (?:, |and |then )+(?:left|right)"),
   make("bends", `${AFTER_SUBJECT}(?:{not} )?(?:(?:{degree}|then|first|round|back) ){0,2}(?:${TURN})(?: (?:{degree}|away|back|round|off|first|then))* (?:to )?(?:the )?{lat}(?! (?:of|to))`, { notAfter: OTHER_BENDS }),
-  make("bends", "(?:{no} )?(?:(?:{degree}|sharp|gentle|slight) )*(?:dog ?legs?|dog leg)(?: hole| par [345])?(?: is)?(?:(?: (?:{degree}|sharp|gentle|round|away))*) (?:to )?(?:the )?{lat}"),
+  make("bends", "(?:{no} )?(?:(?:{degree}|sharp|gentle|slight) )*(?:dog ?legs?|dog leg)(?: hole| par [345])?(?: is)?(?:(?: (?:a |{degree}|sharp|gentle|slight|mild|round|away|one))*) (?:, )?(?:to )?(?:the )?{lat}(?! (?:of|side|half|hand side))"),
   make("bends", "(?:{no} )?{lat}(?: hand(?:ed|er)?)? (?:dog ?leg|dog leg|bend|turn|elbow|curve)", { notAfter: OTHER_BENDS }),
   make("bends", "(?:{no} )?(?:bend|turn|elbow|curve|kink) (?:is |comes )?to (?:the )?{lat}", { notAfter: OTHER_BENDS }),
   make("straight", "(?:{no} )?(?:(?:{degree}|arrow|ruler|perfectly|dead|long) )*straight(?:away)? (?:hole|par [3456]|par three|par four|par five|four|five|away|ahead|from tee to green|all the way)"),
-  make("straight", `(?:hole|it|fairway|this|this one|line) (?:is|runs|plays|goes|lies) (?:{not} )?(?:(?:{degree}|arrow|perfectly) )*straight(?! (?:into|at|for|over|out|up|back|down|through|towards?|to|along|across|forward|after|away from|uphill|downhill))`),
+  make("straight", `(?:hole|it|fairway|this|this one|line|way) (?:is|runs|plays|goes|lies) (?:{not} )?(?:(?:{degree}|arrow|perfectly) )*straight(?! (?:into|at|for|over|out|up|back|down|through|towards?|to|along|across|forward|after|away from|uphill|downhill))`),
   make("straight", "(?:^|(?<=, )|(?<=and ))(?:dead|arrow|ruler|perfectly|absolutely|quite) straight(?= *$| ,| and| as| from)"),
   make("straight", "straight as (?:a|an) [a-z]+"),
   make("straight", "(?:no|not a|without a|hardly any) (?:bends?|turns?|dog ?legs?|kinks?)(?! (?:left|right|to))"),
@@ -72,7 +75,7 @@ const LENGTH: readonly ClaimPattern[] = [
     (["longest", "shortest"] as const).map((kind) => make(kind, `${kind} ${words}`, { unless: ELSEWHERE, ...(par === undefined ? {} : { number: par }) })),
   ),
   make("par", "(?:^|(?<=a )|(?<=this )|(?<=the )|(?<=an )|(?<=short )|(?<=long )|(?<=fine )|(?<=straight )|(?<=uphill )|(?<=downhill )|(?<=yards )|(?<=metres )|(?<=strong )|(?<=little )|(?<=testing )|(?<=good )|(?<=great )|(?<=drivable )|(?<=reachable )|(?<=tough ))par (?<num_920>[3456]|three|four|five|six)(?! (?:s|is a good|here is|at|for (?:the )?(?:men|women|ladies|most|many|some)|or|and))", {
-    unless: /\b(?:longest|shortest|hardest|easiest|first|last|only|next|another|any|every|few|like|once|would|could|almost|nearly|net|bogey|card says|really|more of|play it as|treat it as|think of it as|as a|make|making|save|score|other|most|than|county|best|worst|of the)\b/,
+    unless: /\bpar (\w+)\b.*\bpar (?!\1)|\b(?:longest|shortest|hardest|easiest|first|last|only|next|another|any|every|few|like|once|would|could|almost|nearly|net|bogey|card says|really|more of|play it as|treat it as|think of it as|as a|make|making|save|score|other|most|than|county|best|worst|of the)\b/,
   }),
   make("stroke-index", "stroke index (?:of |is |number )?(?<num_921>\\d{1,2})"),
   make("length", "(?<num_922>\\d{3}) {unit} (?:(?:long|short|uphill|downhill|straight|testing|little) )?(?:hole|par [345]|par three|par four|par five|one shotter|two shotter|three shotter)", { notAfter: /(?:than|last|first|final|over|under|about|nearly|almost)$/ }),
@@ -83,9 +86,11 @@ const LENGTH: readonly ClaimPattern[] = [
   make("plays-shorter", "plays? (?:{not} )?(?:(?:{degree}|somewhat|considerably) )*shorter(?! (?:than it looks|than you think|on|for))", { unless: PLAYS_NOT }),
   make("plays-shorter", "shorter than (?:the (?:card|yardage|figure|number|scorecard)|its (?:yardage|figure|number|length)|it measures)", { unless: PLAYS_NOT, notAfter: /\bclubs?$/ }),
   make("clubs-more", `(?:${CLUB_NUMBER} (?:extra |more )?clubs? (?:more|extra|longer)|${CLUB_NUMBER.replace("910", "911")} (?:more|extra) clubs?|an extra club|adds (?:on )?${CLUB_NUMBER.replace("910", "912")} clubs?|${CLUB_NUMBER.replace("910", "913")} clubs? longer)`, { unless: PLAYS_NOT, notAfter: /(?:worth|least|gives?|needs?|costs?|up to)(?: the)?$/, notBefore: /^ (?:than (?:at|for|to|the (?!card|yardage|figure|number|scorecard)|from|you|on|in)|to (?:clear|carry|get over|be safe|reach|make))/ }),
+  make("clubs-more", `${CLUB_NUMBER} (?:(?:extra |more )?clubs? (?:more|extra|longer)|(?:more|extra) clubs?) than (?:the|its) (?:card|yardage|figure|number|distance)`, { unless: WEATHER, inAdvice: true }),
   make("clubs-less", `(?:${CLUB_NUMBER} clubs? (?:less|fewer|shorter)|${CLUB_NUMBER.replace("910", "911")} (?:less|fewer) clubs?|takes ${CLUB_NUMBER.replace("910", "912")} clubs? off)`, { unless: PLAYS_NOT, inAdvice: true, notBefore: /^ (?:than (?:at|for|to|the (?!card|yardage|figure)|from|you|on|in)|to (?:clear|carry|stay|be safe|lay))/ }),
   make("three-shots", "(?:{no} )?(?:(?:true|genuine|real|proper) )*three (?:shot|shotter|shots|stroke)(?: hole| par 5| par five)?(?= *$| ,| for| hole| par| and| to (?:reach|the green|get))", { notAfter: /(?:cost|costs|costing|drop|dropped|last|play it as a|lose)$/ }),
   make("reachable-in-two", "(?:(?<not_930>not|never|no one|nobody|few|out of|beyond|hardly|can not|will not|not be) )?(?:be )?(?:reachable|within reach|reached|reach|unreachable|get home|get up|get there|home|up) (?:for (?:a |the )?(?:long|longer|big|strong)(?:er)? (?:hitters?|players?|drivers?) )?in two(?! (?:tiers|parts|places|halves|minds|directions|by))", { unless: /\b(?:wind|if|downwind|breeze|tempt|tempting|tries|hope|dream)\b/ }),
+  make("reachable-in-two", "(?:nobody|no one|hardly anyone|few)(?: will| can| ever)? (?:reach|reaches|gets home|get home|gets up|gets there|get there|is home|is up)(?: it| this| the green)?(?: (?:here|home))? in two", { denied: true }),
   make("drivable", "(?:{not} )?(?:driv(?:e)?able|reachable (?:from the tee|with (?:a|the|one) (?:drive|driver)|off the tee)|within reach (?:of the|from the) tee|within (?:a|one) (?:good |long |big )?drive)", { unless: /\b(?:wind|downwind|bunker|burn|pond|ditch)\b/ }),
 ];
 
@@ -100,6 +105,10 @@ const VISIBLE = "(?:(?:clearly |plainly |fully |all )?(?:visible|in view|in sigh
 
 const SIGHT: readonly ClaimPattern[] = [
   make("blind-tee-shot", "(?:{no} |{not} )?(?:a |an )?blind (?:tee shot|drive|opening shot)", { unless: PARTLY, inAdvice: true }),
+  make("blind-tee-shot", "(?:you|one) drives? blind", { unless: PARTLY }),
+  make("blind-tee-shot", `(?:can )(?<!not )see ${LANDING}`, { denied: true, unless: PARTLY, notAfter: /(?:not|never|hardly|nor|to)(?: can)?$/ }),
+  make("blind-approach", `${TARGET} can not be seen ${FROM_FAIRWAY}`, { unless: PARTLY }),
+  make("blind-tee-shot", `${TARGET} can not be seen ${FROM_TEE}`, { unless: PARTLY, place: "green" }),
   make("blind-tee-shot", `(?:${DRIVE}) (?:is|plays) (?:{not} )?(?:(?:{degree}|completely|totally) )*blind`, { unless: PARTLY }),
   make("blind-tee-shot", `(?:{not} )?(?:(?:{degree}|completely|totally) )*blind ${FROM_TEE}`, { unless: PARTLY }),
   make("blind-tee-shot", `(?:can|could|do|will) not ${SEE} (?:${LANDING}|${TARGET}) ${FROM_TEE}`, { unless: PARTLY, place: "tee-shot" }),
@@ -131,6 +140,7 @@ const FAIRWAY: readonly ClaimPattern[] = [
   make("fairway-narrow", `${FAIRWAY_NOUN} (?:here )?(?:is|runs|lies) (?:{not} )?(?:(?:{degree}) )*(?:${TIGHT})(?!(?:er|est))(?! (?:at|only|after|beyond|near|by|where|from))`),
   make("fairway-wide", `(?:{not} )?(?:a |the )?(?:(?:{degree}) )*(?:${OPEN})(?: (?:, |and |but )?(?:${OPEN}|undulating|rolling|humpy|sloping|level|straight|open))* ${FAIRWAY_NOUN}(?! bunkers?)`, { notAfter: /(?:where the|part of the|more|less|than the)$/ }),
   make("fairway-wide", `${FAIRWAY_NOUN} (?:here )?(?:is|runs|lies) (?:{not} )?(?:(?:{degree}) )*(?:${OPEN})(?! (?:at|only|after|beyond|near|by|where|from|enough for))`),
+  make("fairway-wide", `${FAIRWAY_NOUN} is as wide as any`),
   make("fairway-wide", "(?:{no} )?(?:plenty of|ample|lots of|acres of|all the|masses of) (?:room|space|fairway) (?:off|from) the tee"),
 ];
 
@@ -145,6 +155,7 @@ const CARRY: readonly ClaimPattern[] = [
 const POINTS = "{compass}(?! (?:wind|winds|wester|easter|souther|norther|breeze|gale|side|corner|end|of))";
 const WAY: readonly ClaimPattern[] = [
   make("runs", `(?:hole|it|this|this one|par [345]|^|(?<=, ))(?: (?:then|now))?(?: )?(?:plays|runs|heads|goes|faces|points|playing|running|heading|facing)(?: (?:back|away|out|home))? (?:(?:due|roughly|almost|nearly|straight|about|broadly|mainly) )*(?:to the )?${POINTS}`, { notAfter: /\b(?:green|wind|burn|road|wall|shore|ridge|slope|coast|bank)$/ }),
+  make("runs", "(?:^|(?<=, ))due {compass}(?= *$| ,| and)", { needsBefore: /\b(?:plays|runs|heads|goes|points|turns back)\b/ }),
   make("along-sea", "(?:along|beside|alongside|by|above|skirts|skirting|hugs|hugging|follows|following|borders|bordering) (?:the )?(?:edge of the )?{sea}(?! (?:road|wall|path|fence))", {
     notAfter: /(?:wall|road|path|fence|walk|burn|wind|breeze|bunkers?|gorse|ridge|dunes?)(?: (?:runs|lies|is|stands|goes))?$/,
     unless: /\b(?:bunker|path|walk|walkers|road|burn|pond)\b/,

@@ -4,7 +4,7 @@ import type { Lexicon } from "../lexicon.ts";
 import { ANCHORS } from "./anchors.ts";
 import { GREEN_AND_TEE } from "./green.ts";
 import { HOLE } from "./hole.ts";
-import { advice, seeming, silent } from "./stance.ts";
+import { advice, denied, seeming, silent } from "./stance.ts";
 import { THINGS, warned } from "./things.ts";
 import type { ThingClass } from "../../facts.ts";
 import { NUMBERS, PARTS, SIDES, spell } from "./words.ts";
@@ -27,8 +27,11 @@ export const ENGLISH: Lexicon = {
   silent,
   advice,
   seeming,
+  denied,
   warned,
   place(before, match, after): ClaimPlace | undefined {
+    // "Left of the fairway and short of the green" is of both.
+    if (NEAR_GREEN.test(match) && NEAR_FAIRWAY.test(match)) return undefined;
     const behind = /^ (?:of|at|by|to|edge of|side of) (?:the )?(?:green|putting surface|flag)/.test(after);
     if (behind || NEAR_GREEN.test(match)) return "green";
     if (NEAR_FAIRWAY.test(match)) return "fairway";

@@ -103,3 +103,11 @@ export function seeming(segment: string, index: number): boolean {
   const clause = segment.slice(from, rest < 0 ? undefined : index + rest);
   return SEEMING.test(clause.replace(SEEMING_OF_MEASURE, ""));
 }
+
+const DENIAL = /\b(?:no|not|never|nothing|nobody|no one|none|neither|nor|nowhere|few|hardly|without)\b/;
+
+/** Whether the clause that ends here has denied something. */
+export function denied(before: string): boolean {
+  const from = Math.max(before.lastIndexOf(" ,"), before.lastIndexOf(" and "), before.lastIndexOf(" but "), before.lastIndexOf(" where "), before.lastIndexOf(" because "), 0);
+  return DENIAL.test(before.slice(from));
+}

@@ -21,12 +21,12 @@ const LAT_BARE = `(?:to )?{lat}(?: hand side)?${BARE_END}${NOT_OF_ELSE}`;
 const BOTH_PHRASE = `(?:on|down|along|to|at|up) {both} (?:sides?|flanks?|edges?|hands?)${NOT_OF_ELSE}`;
 const DEP_PHRASE = `(?:at|near|over|through|off|to|on|by|across|along) (?:the|its) (?:very )?{dep}(?: edge| half| side| part| portion| fringe| lip)?${NOT_OF_ELSE}`;
 const DEP_BARE = `{dep}(?: of it)?${BARE_END.replace(" of ", " of| the| it| a ")}${NOT_BY_ELSE}`;
-const COMBO = `(?:(?:at|on|to|near|by) (?:the|its) )?(?:{dep}(?: and| ,)? (?:to the )?{lat}|{lat} (?:and )?{dep}(?! (?:you|it|them|us|the (?!green|flag))))(?: hand)?(?: side| corner| edge| half)?${NOT_OF_ELSE}`;
+const COMBO = `(?:(?:at|on|to|near|by) (?:the|its) )?(?:{cdep}(?: and| ,)? (?:to the )?{clat}|{cdep} of the green ,? ?(?:on|to) the {clat}|{clat} ,? ?{cdep}(?! (?:you|it|them|us|the (?!green|flag))))(?: hand)?(?: side| corner| edge| half)?${NOT_OF_ELSE}`;
 const SIDE = `(?:${COMBO}|${BOTH_PHRASE}|${LAT_PHRASE}|${DEP_PHRASE}|${LAT_BARE}|${DEP_BARE})`;
-const SIDES = `${SIDE}(?: (?:, )?(?:and|or|nor|,) (?:both )?${SIDE})?`;
+const SIDES = `${SIDE}(?:(?: of (?:the |this )?(?:fairway|green|hole|line))? (?:, )?(?:and|or|nor|,) (?:both )?${SIDE})?`;
 
 /** The side as an object: "guards the left". */
-const SIDE_OBJECT = `(?:(?:the|its) (?:whole |entire |far )?(?:{dep} (?:and )?{lat}|{lat}(?: hand)? {dep}|{lat}|{dep})${SIDE_NOUN}|{both} sides?)${NOT_OF_ELSE}`;
+const SIDE_OBJECT = `(?:(?:the|its) (?:whole |entire |far )?(?:{cdep} (?:and )?{clat}|{clat}(?: hand)? {cdep}|{lat}|{dep})${SIDE_NOUN}|{both} sides?)${NOT_OF_ELSE}`;
 
 const KINDS: readonly (ThingClass & ClaimKind)[] = ["bunker", "water", "out-of-bounds", "trees", "gorse", "wall", "road"];
 
@@ -34,7 +34,7 @@ const noun = (kind: string): string => `(?:{no} )?(?:{det} )?(?:{num} )?(?:of )?
 
 /** Words before a thing that make its side a way to play, not where it lies. */
 const ROUTE =
-  /(?:^| )(?:left of|right of|short of|long of|clear of|wide of|outside|inside|from|over|past|beyond|around|round|carry|carrying|clears?|between|towards?|toward|at|into|in|reach|reaching|reaches|find|finding|flirt(?:ing)? with|challenge|challenging|take on|taking on|miss|missing|leave|leaves|leaving|keep|keeps|keeping|put|puts|putting|like|unlike|as|(?:not|never|nor|nothing|nobody|no one)(?: [a-z]+){0,2})(?: (?:the|a|an|those|these|that|any|another|your|one|two|three|first|second))*$/;
+  /(?:^| )(?:left of|right of|short of|long of|clear of|wide of|outside|inside|from|over|past|beyond|around|round|carry|carrying|clears?|towards?|toward|at|into|in|reach|reaching|reaches|find|finding|flirt(?:ing)? with|challenge|challenging|take on|taking on|miss|missing|leave|leaves|leaving|keep|keeps|keeping|put|puts|putting|like|unlike|as|(?:not|never|nor|nothing|nobody|no one)(?: [a-z]+){0,2})(?: (?:the|a|an|those|these|that|any|another|your|one|two|three|first|second))*$/;
 
 const WARNED = /(?:^| )(?:avoid|avoiding|beware|beware of|mind|watch for|watch out for|respect|away from|clear of|note|remember|ignore|forget|avoids) (?:the |a |those |these |that |any |two |three )*$/;
 
@@ -52,6 +52,8 @@ function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
     make(`{guarded} (?:(?:{adverb}) ){0,2}${SIDES} by ${thing}`, { notAfter: /x^/, place: "green" }),
     make(`(?:anything|everything|any ball|a ball|a shot) (?:hit |going |pushed |pulled |that drifts |that goes )?${SIDES}(?: of the (?:green|fairway|line|flag))?(?: of (?:the|that) [a-z_0-9]+)? (?:is |ends |finishes |goes |runs |will be |is lost )?(?:finds?|in|into|through|meets?|gone in|lost in|swallowed by|wet in)? ?${thing}`, { notAfter: /x^/ }),
     make(`(?:on|to|down|along|up|at) (?:the|its) (?:{lat}|{dep})(?: hand)?(?: side| edge)?(?: of the (?:green|fairway|hole))? (?:, )?(?:there )?(?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand|comes|come|you have) ${thing}`, { notAfter: /x^/ }),
+    make(`(?:on|to|down|along|up|at) (?:the|its) (?:far )?(?:{lat}|{dep})(?: hand)?(?: side| edge)?(?: of the (?:green|fairway|hole))? ,? ?(?:just |only )?${thing}(?= (?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand|catches|gathers|guards|will|and|at|with|that|which)| *$| ,)`, { notAfter: /(?:of|from|keep|stay|aim|miss|go|play)$/ }),
+    make(`${thing} , (?:${LAT_PHRASE}|${DEP_PHRASE})(?= ,| *$)`),
     make(`{dep} (?:the green |it |the putting surface )?(?:there )?(?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand) ${thing}`, { notAfter: /x^/ }),
     make(`(?:^|(?<=, )|(?<=and )|the |it is |with ){lat}(?: hand)?(?: side)?(?: of the (?:fairway|hole|green|wall|fence|road|path))? (?:is|are) (?:all |also )?${thing}`, { notAfter: /(?:of|from|to|than|keep|go|miss)(?: the)?$/ }),
   ];

@@ -13,7 +13,7 @@ export function phrase(text: string, parts: Readonly<Record<string, string>>): R
   return new RegExp(`(?<![a-z0-9_])(?:${fill(text)})(?![a-z0-9_])`, "g");
 }
 
-const CAPTURED: ReadonlySet<string> = new Set(["no", "not", "lat", "dep", "both", "way", "num", "name", "strong", "compass", "unit"]);
+const CAPTURED: ReadonlySet<string> = new Set(["no", "not", "lat", "dep", "clat", "cdep", "both", "way", "num", "name", "strong", "compass", "unit"]);
 
 export const NUMBERS: Readonly<Record<string, number>> = {
   half: 0.5,
@@ -112,7 +112,7 @@ const ADVERB =
   "just|close|tight|hard|well|all the way|all|right|still|also|only|immediately|directly|a little|slightly|a touch|a few|some|yards?|metres|paces|" +
   "waiting|lurking|set|cut|placed|positioned|sited|tucked|hidden|running|lying|sitting|standing|both|away|further|about|around|greenside|green side|" +
   "in play|in wait|ready|deep|dangerously|closely|tightly|hidden away|at driving distance|at drive length|in the landing area|the whole way|the whole length|" +
-  "the length of the hole|the entire length|twenty|thirty|forty|fifty|sixty|ten|there|here|once|\\d+";
+  "a long way off|far off|well away|some way off|the length of the hole|the entire length|twenty|thirty|forty|fifty|sixty|ten|there|here|once|\\d+";
 
 const LINK =
   "(?:that |which |who )?(?:is|are|lies|lie|sits|sit|stands|stand|waits|wait|awaits|lurks|lurk|runs|run|follows|follow|continues|continue|extends|extend|" +
@@ -133,6 +133,8 @@ export const PARTS: Readonly<Record<string, string>> = {
   not: "not|never|nowhere",
   lat: "left|right",
   dep: "short|front|in front|back|rear|long|behind|beyond|over the back|through the back",
+  clat: "left|right",
+  cdep: "short|front|in front|back|rear|long|behind|beyond",
   both: "both|either",
   num: "\\d+|half a|a half|half|an extra|a good|a full|a whole|a pair of|a couple of|a trio of|one|single|two|twin|three|four|five|six|seven|eight|nine|ten",
   name: "named_[a-z]+_\\d+",

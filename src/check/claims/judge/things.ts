@@ -155,5 +155,7 @@ export const islandGreen: Judge = (claim, facts) => {
   const water = facts.things.filter(({ classes }) => classes.includes("water"));
   const sides = (["left", "right", "short", "long"] as const).filter((side) => water.some(({ where }) => where.green.perhaps.has(side)));
   const measured = sides.length === 0 ? "no water is drawn about the green" : `water lies ${list(sides)} of the green`;
-  return { verdict: sides.length >= 3 === claim.denied ? "contradicts" : "agrees", measured };
+  // A lagoon of an inlet on one side and in front is no island.
+  const island = sides.length >= 3 && sides.includes("left") && sides.includes("right");
+  return { verdict: island === claim.denied ? "contradicts" : "agrees", measured };
 };
