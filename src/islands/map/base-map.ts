@@ -10,7 +10,7 @@ import { metresPerPixel } from "./camera.ts";
 import { mapColours } from "./colours.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
 import { stylesLoaded } from "./styles.ts";
-import { GROUND_SOURCE } from "./style.ts";
+import { GROUND_SOURCE } from "./sources.ts";
 import { MapFailure, WORDS } from "./words.ts";
 
 /** A worker that never answers is a map that never comes; a slow phone still makes it in this. */

@@ -8,7 +8,8 @@ import { collection, line, point } from "./geojson.ts";
 import { groundFrom } from "./ground.ts";
 import { nearestHole } from "./nearest.ts";
 import { panel as makePanel } from "./panel.ts";
-import { mapStyle, SOURCES } from "./style.ts";
+import { SOURCES } from "./sources.ts";
+import { mapStyle } from "./style.ts";
 import { WORDS } from "./words.ts";
 
 /** A hole fills a phone from about here. */

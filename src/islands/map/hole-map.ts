@@ -14,7 +14,8 @@ import { groundFrom } from "./ground.ts";
 import { tapMeasure } from "./measure-tap.ts";
 import { panel as makePanel } from "./panel.ts";
 import { readOut } from "./read-out.ts";
-import { mapStyle, SOURCES } from "./style.ts";
+import { SOURCES } from "./sources.ts";
+import { mapStyle } from "./style.ts";
 import { WORDS } from "./words.ts";
 
 export async function openHoleMap({ slot, data, address, golfer, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
