@@ -9,6 +9,7 @@
 import { TUNING } from "./corpus-tuning.ts";
 import { TUNING_MORE } from "./corpus-tuning-more.ts";
 import { TUNING_THIRD } from "./corpus-tuning-third.ts";
+import { TUNING_FOURTH } from "./corpus-tuning-fourth.ts";
 
 export type HoleName = "A" | "B" | "C" | "D" | "E";
 
@@ -26,5 +27,5 @@ export function sentence(hole: HoleName, text: string, claims: Sentence["claims"
   return { hole, text, claims };
 }
 
-export const tuning = (): readonly Sentence[] => [...TUNING, ...TUNING_MORE, ...TUNING_THIRD];
+export const tuning = (): readonly Sentence[] => [...TUNING, ...TUNING_MORE, ...TUNING_THIRD, ...TUNING_FOURTH];
 export { HELD_OUT } from "./corpus-held-out.ts";
