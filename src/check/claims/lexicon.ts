@@ -50,6 +50,8 @@ export interface Lexicon {
   advice(segment: string): (index: number) => boolean;
   /** Whether the clause before a match denies something: what it denies is not sure. */
   denied(before: string): boolean;
+  /** Whether a match's own subject belongs to words before it: "the edge of the fairway is hidden". */
+  borrowed(before: string, match: string): boolean;
   /** Whether words at an index tell how something looks, not how it is. */
   seeming(segment: string, index: number): boolean;
   /** Whether the words before a thing warn of it: its side counts although they are advice. */

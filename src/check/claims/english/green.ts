@@ -38,6 +38,10 @@ const SIZE: readonly ClaimPattern[] = [
   ...adjective("green-narrow", "narrow|thin|slender|slim"),
   make("green-wide", `${GREEN} wider than it is deep`),
   make("green-narrow", `${GREEN} deeper than it is wide`),
+  make("green-deep", `${GREEN} is long and (?:narrow|thin|slender)`),
+  make("green-shallow", "a (?:{strong} )?shallow one", { needsBefore: /\bgreen\b/ }),
+  make("green-large", `${GREEN} is a (?:{strong} )?(?:big|large|huge) one`),
+  make("green-small", `${GREEN} is a (?:{strong} )?(?:small|tiny|little) one`),
   ...adjective("green-large", "large|big|huge|vast|enormous|massive|generous|ample"),
   ...adjective("green-small", "small|tiny|little|smallest|diminutive|minute"),
   make("green-small", "(?:small|tiny|little|smallest) target", { notAfter: /(?:makes it a|only a|leaves a)$/ }),
@@ -55,7 +59,7 @@ const WAY = `(?:from )?(?:${END})(?: left| right)? (?:down )?to (?:the )?(?:back
 
 /** The way is read off the words by the matcher: two ends in order. */
 const SLOPE: readonly ClaimPattern[] = [
-  make("green-slope", `(?:green|surface|everything|all of it|whole green|it|which|putting surface) (?:also |here |itself )?(?:(?:is|does) )?(?:{not} )?(?:(?:{degree}|all) )*${SLOPES}${HOW} (?<way_950>${WAY})`, { notAfter: /\b(?:fairway|short of the|front of the)$/ }),
+  make("green-slope", `(?:green|surface|everything|all of it|whole green|it|which|putting surface) (?:that )?(?:also |here |itself )?(?:(?:is|does) )?(?:{not} )?(?:(?:{degree}|all) )*${SLOPES}${HOW} (?<way_950>${WAY})`, { notAfter: /\b(?:fairway|short of the|front of the)$/ }),
   make("green-slope", `(?:a |the )?(?<way_951>(?:back to front|front to back|left to right|right to left)) (?:slope|tilt|fall|sloping|tilted|pitch)`, { unless: /\bfairway\b/ }),
   make("green-slope", `(?:slope|tilt|fall|pitch)(?: is| runs)?${HOW} (?<way_952>from ${END} to (?:the )?(?:back|front|left|right))`, { unless: /\bfairway\b/ }),
   make("green-slope", `${GREEN} (?:{not} )?(?:(?:{degree}) )*(?:slopes?|tilts?|leans?|falls?|runs?|pitches|(?:is )?(?:tilted|pitched|sloped|canted|sloping|tilting|falling|leaning))${HOW} (?:towards?|to) (?<way_953>you|the (?:front|fairway|tee|player))`, { notAfter: /(?:front of the|back of the)$/ }),

@@ -19,7 +19,7 @@ const HEIGHT: readonly ClaimPattern[] = [
   make("uphill", `${SUBJECT} (?:then |now |also )?(?:{not} )?(?:(?:{degree}) ){0,2}(?:climbs|rises|climbing|rising)${NOT_MOUND}`),
   make("uphill", "(?:^|(?<=, ))up the (?:hill|slope|scarp|bank)(?! (?:from|behind|beside))"),
   make("downhill", "(?:^|(?<=, ))down the (?:hill|slope|scarp|bank)(?! (?:from|behind|beside))"),
-  make("uphill", "(?:a |the )(?:(?:{degree}|stiff|long|short|steady|good|real|final) )*(?:climb|rise) (?:of [a-z0-9# ]+ )?(?:to|up to) the green", { notAfter: /(?:after|walk|no|not)$/ }),
+  make("uphill", "(?:a |the )(?:(?:{degree}|stiff|long|short|steady|good|real|final) )*(?:climb|rise) (?:of [a-z0-9# ]+ )?(?:(?:to|up to) the green|from the tee(?: to (?:a|the) green)?)", { notAfter: /(?:after|walk|no|not)$/ }),
   make("uphill", "green (?:is|sits|stands|lies) (?:(?:{degree}|high|\\d+ feet|\\d+ metres) )*above (?:the tee|you|tee level)"),
   make("uphill", `(?:up|climbs|rises) (?:the )?(?:hill|scarp|slope|bank) (?:to the green|from tee to green|all the way)`, { notAfter: /(?:walk|run|roll|putt|bounce|kick)s?$/ }),
   make("downhill", `(?:{not} )?(?:a bit |(?:{degree}) ){0,2}(?:downhill|down hill)${NO_STROKE}`, { unless: SMALL_GAME, notAfter: /(?:less|more|from|an? (?:few|short|little)|any|the|leaves? an?|leaving an?|left with an?|your|if|neither|nor|uphill or|uphill and|appear|look) *$/ }),
@@ -89,7 +89,7 @@ const LENGTH: readonly ClaimPattern[] = [
   make("clubs-more", `${CLUB_NUMBER} (?:(?:extra |more )?clubs? (?:more|extra|longer)|(?:more|extra) clubs?) than (?:the|its) (?:card|yardage|figure|number|distance)`, { unless: WEATHER, inAdvice: true }),
   make("clubs-less", `(?:${CLUB_NUMBER} clubs? (?:less|fewer|shorter)|${CLUB_NUMBER.replace("910", "911")} (?:less|fewer) clubs?|takes ${CLUB_NUMBER.replace("910", "912")} clubs? off)`, { unless: PLAYS_NOT, inAdvice: true, notBefore: /^ (?:than (?:at|for|to|the (?!card|yardage|figure)|from|you|on|in)|to (?:clear|carry|stay|be safe|lay))/ }),
   make("three-shots", "(?:{no} )?(?:(?:true|genuine|real|proper) )*three (?:shot|shotter|shots|stroke)(?: hole| par 5| par five)?(?= *$| ,| for| hole| par| and| to (?:reach|the green|get))", { notAfter: /(?:cost|costs|costing|drop|dropped|last|play it as a|lose)$/ }),
-  make("reachable-in-two", "(?:(?<not_930>not|never|no one|nobody|few|out of|beyond|hardly|can not|will not|not be) )?(?:be )?(?:reachable|within reach|reached|reach|unreachable|get home|get up|get there|home|up) (?:for (?:a |the )?(?:long|longer|big|strong)(?:er)? (?:hitters?|players?|drivers?) )?in two(?! (?:tiers|parts|places|halves|minds|directions|by))", { unless: /\b(?:wind|if|downwind|breeze|tempt|tempting|tries|hope|dream)\b/ }),
+  make("reachable-in-two", "(?:(?<not_930>not|never|no one|nobody|few|out of|beyond|hardly|can not|will not|not be) )?(?:be )?(?:reachable|within reach|reached|reach|unreachable|get home|get up|get there|home|up) (?:for (?:a |the )?(?:long|longer|big|strong)(?:er)? (?:hitters?|players?|drivers?) )?in two(?! (?:tiers|parts|places|halves|minds|directions))", { unless: /\b(?:wind|if|downwind|breeze|tempt|tempting|tries|hope|dream)\b/ }),
   make("reachable-in-two", "(?:nobody|no one|hardly anyone|few)(?: will| can| ever)? (?:reach|reaches|gets home|get home|gets up|gets there|get there|is home|is up)(?: it| this| the green)?(?: (?:here|home))? in two", { denied: true }),
   make("drivable", "(?:{not} )?(?:driv(?:e)?able|reachable (?:from the tee|with (?:a|the|one) (?:drive|driver)|off the tee)|within reach (?:of the|from the) tee|within (?:a|one) (?:good |long |big )?drive)", { unless: /\b(?:wind|downwind|bunker|burn|pond|ditch)\b/ }),
 ];
@@ -100,8 +100,8 @@ const FROM_FAIRWAY = "(?:from the (?:fairway|landing ground|landing area|corner|
 const TARGET = "(?:(?:the |its )?(?:green|flag|pin|putting surface))";
 const LANDING = "(?:(?:the |its )?(?:whole |entire )?(?:fairway|landing ground|landing area|landing zone)|where (?:the|your) (?:ball|drive) (?:lands|comes down|finishes|will land|pitches))";
 const HIDDEN = "(?:hidden|blind|out of sight|not visible|not in view|invisible|concealed|unseen|obscured)";
-const PARTLY = /\b(?:partly|partially|half|semi|almost|nearly|part of|only the top|top of|all but|may be|bottom of|foot of|base of|one side)\b/;
-const VISIBLE = "(?:(?:clearly |plainly |fully |all )?(?:visible|in view|in sight|in full view|on view|laid out|there to see|open to view|in front of you))";
+const PARTLY = /\b(?:partly|partially|half|semi|almost|nearly|part of|only the top|top of|most of|half of|much of|all but|may be|bottom of|foot of|base of|one side)\b/;
+const VISIBLE = "(?:(?:clearly |plainly |fully |all )?(?:visible|in (?:plain |clear |full )?view|in sight|in full view|on view|laid out|there to see|open to view|in front of you))";
 
 const SIGHT: readonly ClaimPattern[] = [
   make("blind-tee-shot", "(?:{no} |{not} )?(?:a |an )?blind (?:tee shot|drive|opening shot)", { unless: PARTLY, inAdvice: true }),

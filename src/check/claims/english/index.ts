@@ -4,7 +4,7 @@ import type { Lexicon } from "../lexicon.ts";
 import { ANCHORS } from "./anchors.ts";
 import { GREEN_AND_TEE } from "./green.ts";
 import { HOLE } from "./hole.ts";
-import { advice, denied, seeming, silent } from "./stance.ts";
+import { advice, borrowed, denied, seeming, silent } from "./stance.ts";
 import { THINGS, warned } from "./things.ts";
 import type { ThingClass } from "../../facts.ts";
 import { NUMBERS, PARTS, SIDES, spell } from "./words.ts";
@@ -28,6 +28,7 @@ export const ENGLISH: Lexicon = {
   advice,
   seeming,
   denied,
+  borrowed,
   warned,
   place(before, match, after): ClaimPlace | undefined {
     // "Left of the fairway and short of the green" is of both.

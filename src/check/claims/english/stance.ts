@@ -21,7 +21,7 @@ const ELSEWHERE = new RegExp(
 const PAST =
   /\b(?:once (?:a|the|an|ran|was|bent|stood|lay|crossed|had)|formerly|originally|used to|was|were|had|no longer|years ago|in the old days|until (?:the|it|they|1|2)|before the (?:war|course|railway|road|burn|green|sea)|ran (?:along|down|up|through|across)|stood|built|moved|rebuilt|restored|planned|proposed|will be (?:added|built|planted|moved|filled))\b|\b(?:1[6-9]|20)\d\d\b/;
 const SUPPOSING =
-  /\b(?:if|unless|when|whenever|whoever|should you|in case|otherwise|suppose|imagine|provided|assuming|as soon as|once you|wherever|whichever|would|could be|might|may be|perhaps|maybe|some (?:say|think|call)|they (?:say|call)|members (?:say|claim|call|swear|think)|it is said|legend|locals|people (?:say|think)|visitors (?:say|think))\b|\bwith (?:the|a|any|todays?) (?:pin|flag|hole|wind|breeze|westerly|tide)\b|\b(?:high|low|spring) tide\b/;
+  /\b(?:if|unless|when|whenever|whoever|should you|in case|otherwise|suppose|imagine|provided|assuming|as soon as|once you|wherever|whichever|would|could be|might|may be|perhaps|maybe|some (?:say|think|call)|they (?:say|call)|jokes?|story|rumou?rs?|myth|dreams?|pretend|members (?:say|claim|call|swear|think)|it is said|legend|locals|people (?:say|think)|visitors (?:say|think))\b|\bwith (?:the|a|any|todays?) (?:pin|flag|hole|wind|breeze|westerly|tide)\b|\b(?:high|low|spring) tide\b/;
 const SEEMING = /\b(?:looks?|looking|seems?|appears?|feels|as if|as though|illusion|pretends?|deceive[sd]?|deceptive|you think|trick of)\b/;
 const SEEMING_OF_MEASURE = /\b(?:than (?:it|they|that|you|the hole|the green) (?:looks?|seems?|appears?|thinks?|feels?)|looks? (?:down|out) (?:on|over|at|from|to)|look (?:down|out|back|up)|you think)\b/g;
 const COMPARING = /\b(?:not so much|rather than|as much as|instead of|not only|no more|no less|nothing like|far from|anything but|hardly|barely|scarcely)\b/;
@@ -111,3 +111,10 @@ export function denied(before: string): boolean {
   const from = Math.max(before.lastIndexOf(" ,"), before.lastIndexOf(" and "), before.lastIndexOf(" but "), before.lastIndexOf(" where "), before.lastIndexOf(" because "), 0);
   return DENIAL.test(before.slice(from));
 }
+
+const PREPOSITION = /(?:^| )(?:of|on|along|beside|by|across|behind|to|from|at|in|near|under|below|above|round|around|towards?|past|over|between|before|beyond|off|short|left|right)(?: (?:the|this|its|a))?$/;
+const SUBJECT_WITH_VERB =
+  /^(?:(?:the|this|its|a) )?(?:fairway|green|putting surface|surface|hole|landing [a-z]+|tee|flag|pin|approach|second|drive|tee shot)(?: (?:also|here|itself|then))? (?:is|are|lies|sits|stands|runs|slopes|tilts|falls|leans|feeds|drifts|bends|turns|doglegs|swings|plays|climbs|rises|drops|has|can)\b/;
+
+/** Whether the subject a match begins with is only a part of another: "the edge of the fairway is hidden". */
+export const borrowed = (before: string, match: string): boolean => SUBJECT_WITH_VERB.test(match) && PREPOSITION.test(before);
