@@ -13,6 +13,8 @@ export interface Brought {
   readonly geometry: PlainGeometry;
   /** Words around it that may say what it is, such as the folder it lies in. */
   readonly words: readonly string[];
+  /** Its properties are OpenStreetMap's tags and all there is to know: nothing is to be guessed from names. */
+  readonly mapped: boolean;
 }
 
 export interface BroughtFile {

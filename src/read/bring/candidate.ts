@@ -101,7 +101,7 @@ export function candidatesOf(brought: readonly Brought[], tees: readonly Tee[]):
   return { candidates, leftOver, notes };
 }
 
-function candidatesOfOne({ from, key, properties, geometry, words }: Brought, tees: readonly Tee[]): { candidates: Candidate[]; faults: readonly string[] } | string {
+function candidatesOfOne({ from, key, properties, geometry, words, mapped }: Brought, tees: readonly Tee[]): { candidates: Candidate[]; faults: readonly string[] } | string {
   const tidy = tidied({ ...properties, ...pairsIn(properties["cmt"]) });
   const { tags: read, faults } = tagsOf(tidy);
   const name = tidy.get("name");
@@ -111,6 +111,7 @@ function candidatesOfOne({ from, key, properties, geometry, words }: Brought, te
   const tags: Record<string, string | number | boolean> = { ...read };
   let guess: string | undefined;
   if (!saysKind(tidy)) {
+    if (mapped) return "its tags are none that the guide draws or measures";
     const shape = clean.type.endsWith("Point") ? "point" : clean.type.endsWith("Polygon") ? "area" : "line";
     // A walked outline is a line until a word says that it is an area.
     const found = kindFromWords(said, shape) ?? (shape === "line" ? kindFromWords(said, "area") : undefined);

@@ -67,6 +67,7 @@ export function readGeoJson(file: string, base: string, json: Json, crs: string 
         properties: isRecord(properties) ? properties : {},
         geometry: turned(part, turn),
         words: [],
+        mapped: false,
       });
     });
   });

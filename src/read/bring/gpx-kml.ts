@@ -38,6 +38,7 @@ function keyed(file: string, base: string, found: readonly { feature: Loose; wor
       properties: one.feature.properties ?? {},
       geometry: part,
       words: one.words,
+      mapped: false,
     }));
   });
   return { features, notes };

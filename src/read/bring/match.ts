@@ -6,12 +6,13 @@
 import type { CheckedFeature } from "../../course/schema/features.ts";
 import type { CheckedGeometry } from "../../course/schema/geometry.ts";
 import type { Frame } from "../../geo/frame.ts";
+import type { Point } from "../../geo/position.ts";
 import { distanceMetres } from "../../geo/vector.ts";
 import type { Candidate } from "./candidate.ts";
 import { cleaned } from "./clean.ts";
 import { markOf, type Ledger, type LedgerEntry } from "./ledger.ts";
 import type { PageAt } from "./pages.ts";
-import { covers, middleOf, shapeOf, type Lie } from "./shape.ts";
+import { covers, middleOf, shapeOf, type Lie, type Shape } from "./shape.ts";
 
 /** A feature that is to go to a page. */
 export interface Incoming {
@@ -92,7 +93,19 @@ export function matchFeatures(incoming: readonly Incoming[], existing: readonly 
     if (ROLES.has(kind)) known(one, candidatesFor(one)[0]);
     else if (kind === "tee-marker") known(one, candidatesFor(one).find(({ feature }) => feature.tee === tags["tee"]));
   }
-  const pairs = open().flatMap((one) => candidatesFor(one).flatMap((other) => nearness(one, other, frame)));
+  const lain = new Map<CheckedGeometry, Lain>();
+  const lay = (geometry: CheckedGeometry): Lain => {
+    const before = lain.get(geometry);
+    if (before) return before;
+    const shape = shapeOf(geometry, frame);
+    const own = { shape, middle: middleOf(shape) };
+    lain.set(geometry, own);
+    return own;
+  };
+  const pairs = open().flatMap((one) => candidatesFor(one).flatMap((other) => {
+    const distance = nearness(lay(one.candidate.geometry), lay(other.feature.geometry));
+    return distance === undefined ? [] : [{ one, other, distance }];
+  }));
   pairs.sort((a, b) => a.distance - b.distance);
   for (const { one, other } of pairs) if (!results.has(one) && !claimed.has(other)) known(one, other);
   for (const one of open()) {
@@ -104,9 +117,13 @@ export function matchFeatures(incoming: readonly Incoming[], existing: readonly 
   return incoming.map((one) => results.get(one)!);
 }
 
-function nearness(one: Incoming, other: Existing, frame: Frame): { one: Incoming; other: Existing; distance: number }[] {
-  const [a, b] = [shapeOf(one.candidate.geometry, frame), shapeOf(other.feature.geometry, frame)];
-  const [p, q] = [middleOf(a), middleOf(b)];
-  const distance = distanceMetres(p, q);
-  return distance <= SAME_METRES || covers(a, q) || covers(b, p) ? [{ one, other, distance }] : [];
+interface Lain {
+  readonly shape: Shape;
+  readonly middle: Point;
+}
+
+/** Distance of the middles of two that may be one: near each other, or the middle of one within the other. */
+function nearness(a: Lain, b: Lain): number | undefined {
+  const distance = distanceMetres(a.middle, b.middle);
+  return distance <= SAME_METRES || covers(a.shape, b.middle) || covers(b.shape, a.middle) ? distance : undefined;
 }

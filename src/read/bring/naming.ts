@@ -50,6 +50,11 @@ export function nameFeatures(features: readonly ToName[], taken: ReadonlySet<str
     if (own !== "" && !used.has(own)) claim(i, own);
     else rest.push(i);
   }
+  const highest = new Map<string, number>();
+  for (const id of used) {
+    const [, stem, number] = /^(.+)-(\d+)$/.exec(id) ?? [];
+    if (stem !== undefined) highest.set(stem, Math.max(highest.get(stem) ?? 0, Number(number)));
+  }
   for (const i of rest) {
     const { kind, lie, tee } = features[i]!;
     const word = kind === "teeing-ground" && tee !== undefined ? `${wordFor(kind)}-${tee}` : wordFor(kind);
@@ -59,11 +64,9 @@ export function nameFeatures(features: readonly ToName[], taken: ReadonlySet<str
       claim(i, stem);
       continue;
     }
-    const numbers = [...used].flatMap((id) => {
-      const found = id.startsWith(`${stem}-`) ? /^\d+$/.exec(id.slice(stem.length + 1)) : null;
-      return found ? [Number(found[0])] : [];
-    });
-    claim(i, `${stem}-${Math.max(sided ? 0 : 1, ...numbers) + 1}`);
+    const next = Math.max(sided ? 0 : 1, highest.get(stem) ?? 0) + 1;
+    highest.set(stem, next);
+    claim(i, `${stem}-${next}`);
   }
   return ids;
 }

@@ -13,7 +13,7 @@ export function readOsm(file: string, format: string, { elements, notes }: { ele
     const { type, id, tags, tainted } = properties;
     if (Object.keys(tags).length === 0) return [];
     if (tainted) said.push(`${file}, ${type}/${id} lacks some of its members; look at its outline.`);
-    return plainGeometries(geometry).map((part) => ({ from: `${file}, ${type}/${id}`, key: `osm:${type}/${id}`, properties: tags, geometry: part, words: [] }));
+    return plainGeometries(geometry).map((part) => ({ from: `${file}, ${type}/${id}`, key: `osm:${type}/${id}`, properties: tags, geometry: part, words: [], mapped: true }));
   });
   return { format, features: brought, notes: said };
 }

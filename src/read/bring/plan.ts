@@ -81,10 +81,13 @@ export function planBring(candidates: readonly Candidate[], pages: CoursePages, 
   };
   const outcomes: Outcome[] = [];
   const entries: Record<string, LedgerEntry> = { ...pages.ledger.features };
+  const keyAt = new Map(Object.entries(entries).map(([key, { at }]) => [at, key]));
   const record = ({ key }: Match["incoming"], at: PageAt, id: string, { geometry, tags }: Candidate): void => {
-    const own = key ?? placeKey(at, id);
-    for (const [other, { at: listed }] of Object.entries(entries)) if (listed === atOf(at, id) && other !== own) delete entries[other];
-    entries[own] = entryOf(atOf(at, id), geometry, tags);
+    const [own, place] = [key ?? placeKey(at, id), atOf(at, id)];
+    const before = keyAt.get(place);
+    if (before !== undefined && before !== own) delete entries[before];
+    keyAt.set(place, own);
+    entries[own] = entryOf(place, geometry, tags);
   };
   const outcome = (match: Match, at: PageAt, id: string, what: Outcome["what"], changes: readonly string[] = [], kept: readonly string[] = []): void => {
     const { candidate, guessed, reason, lie } = match.incoming;
@@ -160,7 +163,11 @@ function order({ incoming: { candidate } }: Match): number {
 
 function groupBy<K, T>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {
   const groups = new Map<K, T[]>();
-  for (const item of items) groups.set(key(item), [...(groups.get(key(item)) ?? []), item]);
+  for (const item of items) {
+    const group = groups.get(key(item));
+    if (group) group.push(item);
+    else groups.set(key(item), [item]);
+  }
   return groups;
 }
 

@@ -33,7 +33,11 @@ function outcomeLine(outcome: Outcome): string {
 /** Left-over features by reason, the commonest first. */
 export function leftOverLines(leftOver: readonly LeftOver[], most = 4): string[] {
   const byReason = new Map<string, string[]>();
-  for (const { from, reason } of leftOver) byReason.set(reason, [...(byReason.get(reason) ?? []), from]);
+  for (const { from, reason } of leftOver) {
+    const froms = byReason.get(reason);
+    if (froms) froms.push(from);
+    else byReason.set(reason, [from]);
+  }
   return [...byReason]
     .sort(([a, x], [b, y]) => y.length - x.length || (a < b ? -1 : 1))
     .map(([reason, froms]) => `  ${String(froms.length).padStart(4)}  ${reason}\n        ${froms.slice(0, most).join("; ")}${froms.length > most ? `; and ${froms.length - most} more` : ""}`);

@@ -109,7 +109,7 @@ export function readShapefile(file: string, base: string, parts: ShapefileParts,
     // GIS number rows anew when they save, so only a field named as an identity is one.
     const own = Object.entries(row).find(([name]) => ["id", "osm_id", "fid"].includes(name.toLowerCase()))?.[1];
     const key = (typeof own === "number" && Number.isFinite(own)) || (typeof own === "string" && own !== "") ? `${base}#${own}` : undefined;
-    return plainGeometries(geometry).map((part) => ({ from, key, properties: row, geometry: turned(part, turn), words: [base.replace(/\.[^.]*$/, "")] }));
+    return plainGeometries(geometry).map((part) => ({ from, key, properties: row, geometry: turned(part, turn), words: [base.replace(/\.[^.]*$/, "")], mapped: false }));
   });
   const keys = features.map(({ key }) => key);
   const distinct = new Set(keys).size === keys.length;
