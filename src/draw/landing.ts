@@ -45,7 +45,7 @@ export interface Landing {
 const UNITS: readonly LengthUnit[] = ["yards", "metres"];
 const WIDTH = 390;
 const LEFT = 34;
-const LABELS = 94;
+const LABELS = 108;
 const TOP = 8;
 const FOOT = 8;
 /** Ground shown to each side of the line: a little more than trouble is looked for. */
@@ -53,7 +53,7 @@ const SIDE_METRES = 64;
 /** Ground shown short of the shortest drive and past the longest. */
 const END_METRES = 26;
 const MOST_HEIGHT = 440;
-const TEXT = 11;
+const TEXT = 10.5;
 const SMALL = 10;
 /** Two bars nearer than this along the line share no label line. */
 const LABEL_GAP = 29;

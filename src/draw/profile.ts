@@ -95,7 +95,7 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
   const behind = Math.max(6, longest * 0.02);
   const beyond = Math.max(...hole.tees.map(({ green }) => green.depthMetres / 2)) + Math.max(8, longest * 0.025);
   const pxPerMetre = (WIDTH - LEFT - RIGHT) / (behind + longest + beyond);
-  const spacingMetres = Math.max(1.5, 2.6 / pxPerMetre);
+  const spacingMetres = Math.max(1.5, 3 / pxPerMetre);
   const sections = hole.tees.flatMap((tee) => {
     // Back to the frame's edge, so that a forward tee stands in ground, not at its end.
     const section = sectionAlong(hole, grid, tee.line, { behindMetres: behind + longest - tee.lengthMetres, beyondMetres: beyond, spacingMetres });
@@ -184,7 +184,7 @@ function drawGround({ paint, prefix, floor }: Sheet, cut: Cut): string {
   const windows = (is: (point: SectionPoint, index: number) => boolean, leastPx: number): string =>
     stretchesOf(cut.section, is)
       // The edge lies somewhere between two samples.
-      .map(([a, b]) => [points[a]![0] - 1.3, points[b]![0] + 1.3] as const)
+      .map(([a, b]) => [points[a]![0] - 1.5, points[b]![0] + 1.5] as const)
       .filter(([from, to]) => to - from > leastPx)
       .map(([from, to]) => `M${num(from)} 0H${num(to)}V${num(floor)}H${num(from)}z`)
       .join("");

@@ -5,7 +5,7 @@ import { ENGLISH_UNITS, formatLength } from "../tell/format.ts";
 import type { GroundData, OwnDrive } from "./conditions-data.ts";
 import { nearestDrive, todayOf } from "./conditions-model.ts";
 import type { PanelWords } from "./conditions-words.ts";
-import { spread } from "./conditions-today.ts";
+import { answeredParts, writeParts } from "./conditions-today.ts";
 import type { PageSettings } from "./settings.ts";
 
 /** Less slope than this underfoot is level, as on the built page. */
@@ -77,15 +77,12 @@ export class OwnFigures {
       row.setAttribute("data-shot", JSON.stringify(shot));
       const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
       const answer = todayOf(shot, still);
-      const set = (selector: string, figure: string, note = ""): void => {
-        const cell = row.querySelector(selector);
-        if (cell === null) return;
-        const small = document.createElement("small");
-        small.textContent = note;
-        cell.replaceChildren(figure, " ", small);
-      };
-      set("[data-own-distance]", whole(shot[0]));
-      set("[data-own-plays]", answer.ok ? whole(answer.lengthMetres) : "–", answer.ok ? spread(answer.plusMinusMetres, units) : answer.reason === "too-short" ? this.words.tooShort : this.words.tooLong);
+      const distance = row.querySelector("[data-own-distance]");
+      if (distance !== null) distance.textContent = whole(shot[0]);
+      const plays = row.querySelector("[data-own-plays]");
+      if (plays === null) return;
+      const { figure, notes } = answeredParts(answer, units, this.words);
+      writeParts(plays, figure, notes);
     });
   }
 

@@ -3,7 +3,7 @@ import type { DayConditions } from "../flight/effective.ts";
 import type { Wind } from "../flight/wind.ts";
 import { fromUnit, inUnit } from "../geo/units.ts";
 import { placeOf, keyTurn, turnedBy, windAt } from "./conditions-dial.ts";
-import { compassPoint, dayOf, isWind, limitsOf, readField, speedFrom, speedIn, STATED_TEMPERATURE_CELSIUS, type Field } from "./conditions-model.ts";
+import { compassPoint, dayOf, isWind, limitsOf, readField, speedFrom, speedIn, shotOf, STATED_TEMPERATURE_CELSIUS, todayOf, type Field } from "./conditions-model.ts";
 import { OwnFigures } from "./conditions-own.ts";
 import { CONDITIONS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
 import { showToday, type Shown } from "./conditions-today.ts";
@@ -50,7 +50,7 @@ export function startPanel(panel: HTMLDetailsElement): void {
     note.textContent = reason === undefined
       ? hints.get(field) ?? ""
       : (reason === "outside" ? words.outside : words.notANumber)
-          .replace("{name}", names[field]).replace("{least}", String(least)).replace("{most}", String(most)).replace("{unit}", unitOf(field));
+          .replace("{name}", names[field]).replace("{least}", String(least).replace("-", "\u2212")).replace("{most}", String(most)).replace("{unit}", unitOf(field));
   }
 
   /** Writes the fields from the conditions, but not into the one being typed in. */
@@ -197,4 +197,15 @@ export function startPanel(panel: HTMLDetailsElement): void {
   own.whenReady(compute);
   fill();
   compute();
+  // The first wind would be worked out by code the browser has not made fast yet; a golfer dragging the mark would feel it.
+  const warm = (): void => {
+    const table = document.querySelector<HTMLTableElement>(`table[data-plays="${CSS.escape(settings.tee)}"]`);
+    const rehearsal = dayOf({ ...NO_CONDITIONS, wind: { speedMetresPerSecond: 6, fromDegrees: bearing + 50 } }, heightMetres);
+    if (table !== null && rehearsal.ok) for (const row of table.querySelectorAll("[data-shot]")) {
+      const shot = shotOf(row.getAttribute("data-shot"));
+      if (shot !== undefined) todayOf(shot, rehearsal.day);
+    }
+  };
+  if ("requestIdleCallback" in window) window.requestIdleCallback(warm);
+  else setTimeout(warm, 200);
 }

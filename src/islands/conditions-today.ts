@@ -11,27 +11,28 @@ export interface Shown {
 
 const whole = (metres: number, unit: LengthUnit): string => String(Math.round(inUnit(metres, unit)) + 0);
 
-/** A spread that rounds away is still there. */
-export const spread = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Math.ceil(inUnit(metres, unit) - 0.05))}`;
+/** A spread that rounds away is still there: as on the built page. */
+const spread = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Math.ceil(inUnit(metres, unit) - 0.05))}`;
 
 /** Sideways movement smaller than this is not worth a word. */
 const LEAST_DRIFT_METRES = 1;
 
 /** A cell's content: figure, spread, and which way the wind moves the ball. */
-export function todayParts(answer: FlightResult<Today>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
+export function answeredParts(answer: FlightResult<Today>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
   if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : answer.message] };
   const { lengthMetres, plusMinusMetres, driftMetres } = answer;
   const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight).replace("{}", whole(Math.abs(driftMetres), unit))];
   return { figure: whole(lengthMetres, unit), notes: [spread(plusMinusMetres, unit), ...drift] };
 }
 
-function write(cell: Element, figure: string, notes: readonly string[]): void {
+/** Writes a figure and its notes into a cell. */
+export function writeParts(cell: Element, figure: string, notes: readonly string[]): void {
   const bold = document.createElement("b");
   bold.textContent = figure;
-  cell.replaceChildren(bold, ...notes.map((note) => {
+  cell.replaceChildren(bold, ...notes.flatMap((note) => {
     const small = document.createElement("small");
     small.textContent = note;
-    return small;
+    return [" ", small];
   }));
 }
 
@@ -54,8 +55,8 @@ export function showToday(
     const answer = todayOf(shot, shown?.day ?? still);
     const cell = row.querySelector("td[data-today]");
     if (shown !== undefined && cell !== null) {
-      const { figure, notes } = todayParts(answer, unit, words);
-      write(cell, figure, notes);
+      const { figure, notes } = answeredParts(answer, unit, words);
+      writeParts(cell, figure, notes);
     }
     if (asked) {
       // The carry must do for the worse of the two balls.

@@ -129,6 +129,7 @@ export const englishGround: GroundWords = {
     carryHint: "On level ground in still air.",
     holeUp: "The hole runs up the dial.",
     clear: "Back to still air",
+    todayNote: "Under Today stands how long a shot plays in this air, and which way and how far the wind moves the ball.",
     kept: "Wind and temperature are forgotten after twelve hours. Kept on this device only.",
     units: { yards: "mph", metres: "m/s", degrees: "°", celsius: "°C" },
     script: {

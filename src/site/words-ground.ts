@@ -133,6 +133,8 @@ export interface GroundWords {
     readonly carryHint: string;
     readonly holeUp: string;
     readonly clear: string;
+    /** What stands in the day's column. */
+    readonly todayNote: string;
     readonly kept: string;
     readonly units: { readonly yards: string; readonly metres: string; readonly degrees: string; readonly celsius: string };
     readonly script: ConditionWords;
