@@ -6,8 +6,11 @@
 
 export type CompositionName = "phone" | "desk" | "card";
 
+/** Compositions for paper, laid out in their own file. */
+export type PaperCompositionName = "book" | "sign";
+
 export interface Composition {
-  readonly name: CompositionName;
+  readonly name: CompositionName | PaperCompositionName;
   /** Width and height of the map inside the neat line: least and most. */
   readonly width: readonly [number, number];
   readonly height: readonly [number, number];

@@ -7,7 +7,7 @@ import type { MeasuredCourse, MeasuredHole, PlacedFeature } from "../measure/typ
 import { COMPOSITIONS, type Composition } from "./composition.ts";
 import { inBox } from "./clip.ts";
 import { roundedLine } from "./curves.ts";
-import { drawFrame, drawNorth, drawPaper, drawScale, NORTH_REACH } from "./furniture.ts";
+import { drawFrame, drawGraduation, drawNorth, drawPaper, drawScale, inBothUnits, NORTH_REACH } from "./furniture.ts";
 import { areaPath, drawBunkers, drawCover, drawWater } from "./ground.ts";
 import { drawGrowth, drawHachures } from "./growth.ts";
 import { around, LabelPlacer } from "./labels.ts";
@@ -155,7 +155,8 @@ export function drawCourse(course: MeasuredCourse, options: CourseOptions): Cour
     element("defs", {}, element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }))) +
     drawPaper(sheet, paint) +
     element("g", { "clip-path": `url(#${clip})` }, map) +
-    drawFrame(sheet, { ...composition, fine: 0.8, medium: 1.2, hair: 0.5 }, options.unit, paint) +
+    inBothUnits(options.unit, (unit) => drawGraduation(sheet, composition, unit, paint)) +
+    drawFrame(sheet, { ...composition, fine: 0.8, medium: 1.2, hair: 0.5 }, paint) +
     drawCourseTitle(course, context, options.unit, words) +
     "</svg>";
   return { svg, unplaced: names.unplaced, width: sheet.width, height: sheet.height };
@@ -283,6 +284,6 @@ function drawCourseTitle(course: MeasuredCourse, { sheet, composition, paint }: 
   return (
     element("text", { x: num(minX + 2), y: num(middle + (note.text ? -1 : name.size * 0.3)), ...textAttributes(fits ? name : { ...name, size: name.size * 0.75 }, paint, 0) }, escapeXml(name.text)) +
     (note.text ? element("text", { x: num(minX + 2), y: num(middle + note.size * 1.6), ...textAttributes(note, paint, 0) }, escapeXml(note.text)) : "") +
-    drawScale([maxX - width - 2, middle], most, sheet, scale, unit, paint).svg
+    inBothUnits(unit, (each) => drawScale([maxX - drawScale([0, 0], most, sheet, scale, each, paint).width - 2, middle], most, sheet, scale, each, paint).svg)
   );
 }

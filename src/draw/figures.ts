@@ -11,7 +11,7 @@ import { distanceMetres, rightOf } from "../geo/vector.ts";
 import type { HazardFigures, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { inBox } from "./clip.ts";
 import { evenly } from "./curves.ts";
-import { around, type LabelPlacer } from "./labels.ts";
+import { around, type LabelPlacer, type Placement } from "./labels.ts";
 import { blockSize, Lettering, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { element, num, polyPath } from "./svg.ts";
@@ -184,32 +184,37 @@ export function drawTeeFigures(
       ...(feature?.name ? [{ text: feature.name, mark: "name", size: c.text.name, weight: "regular", italic: true } as const] : []),
       { text: figure, mark: "figure", size: c.text.figure, weight: "heavy" },
     ];
-    // Some air beside it, or a neighbouring arc's numeral reads as one of its figures.
-    const { width, height } = blockSize(lines);
     const span = Math.hypot(carry[0] - reach[0], carry[1] - reach[1]);
     // Reach and carry of a small hazard are two ends of one bar; of a wide water each stands alone.
     const inside = inBox(carry, sheet.map) && span > 3;
     const barred = inside && span < 46 * c.drawing;
     const anchor: Point = barred ? [(reach[0] + carry[0]) / 2, (reach[1] + carry[1]) / 2] : reach;
     const outward = outwardOf(context, hazard, tee.line);
-    const placed = placer.place({
-      width: width + 8,
-      height: height + 3,
-      leaderTo: anchor,
-      limit: 70,
-      candidates: around(anchor, width + 8, height + 3, [6, 16, 24, 34, 46, 60, 76, 94].map((d) => d * Math.sqrt(c.drawing)), 0.5, ([ux, uy]) => 9 - 9 * (ux * outward[0] + uy * outward[1])),
-    });
-    if (!placed) {
-      unplaced.push(words);
-      return;
-    }
+    const find = (lines: readonly TextLine[]): { lines: readonly TextLine[]; place: Placement } | undefined => {
+      // Some air beside it, or a neighbouring arc's numeral reads as one of its figures.
+      const size = blockSize(lines);
+      const [width, height] = [size.width + 8, size.height + 3];
+      const place = placer.place({
+        width,
+        height,
+        leaderTo: anchor,
+        limit: 70,
+        candidates: around(anchor, width, height, [6, 16, 24, 34, 46, 60, 76, 94].map((d) => d * Math.sqrt(c.drawing)), 0.5, ([ux, uy]) => 9 - 9 * (ux * outward[0] + uy * outward[1])),
+      });
+      return place && { lines, place };
+    };
+    // Where a long name finds no room its figures may.
+    const found = find(lines) ?? (lines.length > 1 ? find(lines.slice(-1)) : undefined);
+    if (found?.lines.length !== lines.length) unplaced.push(words);
+    if (!found) return;
+    const placed = found.place;
     if (placed.leader) {
       marks += element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath(placed.leader, false) });
     }
     if (barred) marks += element("path", { ...paint("leader"), "stroke-width": c.medium, d: polyPath([reach, carry], false) });
     marks += spot(reach, 1.9 * Math.sqrt(c.drawing), context, "spot");
     if (inside) marks += spot(carry, 1.9 * Math.sqrt(c.drawing), context, "spot-full");
-    lettering.set(lines, placed.at);
+    lettering.set(found.lines, placed.at);
   });
   return { svg: `${marks}${lettering}`, unplaced };
 }

@@ -2,7 +2,7 @@
 import { METRES_PER_YARD, type LengthUnit } from "../geo/units.ts";
 import type { Point } from "../geo/position.ts";
 import type { Composition } from "./composition.ts";
-import { element, escapeXml, num, polyPath } from "./svg.ts";
+import { element, escapeXml, num, polyPaths } from "./svg.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import type { Painter } from "./palette.ts";
 import type { Sheet } from "./sheet.ts";
@@ -12,11 +12,8 @@ import { textWidth } from "./text-width.ts";
 export const drawPaper = ({ width, height }: Sheet, paint: Painter): string =>
   element("rect", { ...paint("paper"), width: num(width), height: num(height) });
 
-/**
- * Neat line and border. The border of the larger sheets is graduated like a chart's: a bar
- * for every 50 of the unit up the sheet and across it, counted from the lower left corner.
- */
-export function drawFrame(sheet: Sheet, composition: Composition, unit: LengthUnit, paint: Painter): string {
+/** Neat line and border; the larger sheets leave room in it for a chart's graduation. */
+export function drawFrame(sheet: Sheet, composition: Composition, paint: Painter): string {
   const [minX, minY, maxX, maxY] = sheet.map;
   const { hair, fine, medium, margin } = composition;
   const box = (gap: number, weight: number): string =>
@@ -24,24 +21,28 @@ export function drawFrame(sheet: Sheet, composition: Composition, unit: LengthUn
       ...paint("frame"), x: num(minX - gap), y: num(minY - gap), width: num(maxX - minX + 2 * gap), height: num(maxY - minY + 2 * gap), "stroke-width": weight,
     });
   if (composition.name === "phone") return box(0, fine) + box(3.2, medium * 1.1);
-  const bar = 5;
+  const outer = GRADUATION + Math.min(4, margin / 4);
+  return box(0, fine) + box(GRADUATION, fine) + box(outer, medium * 1.4) + box(outer + 2.6, hair);
+}
+
+/** Width of the graduated border. */
+const GRADUATION = 5;
+
+/** The border's bars: one for every other 50 of the unit, counted from the lower left corner. None on a phone. */
+export function drawGraduation(sheet: Sheet, composition: Composition, unit: LengthUnit, paint: Painter): string {
+  if (composition.name === "phone") return "";
+  const [minX, minY, maxX, maxY] = sheet.map;
   const step = 50 * (unit === "yards" ? METRES_PER_YARD : 1) * sheet.pxPerMetre;
   const pieces: Point[][] = [];
   for (let i = 0, y = maxY; y > minY; i++, y -= step) {
     const top = Math.max(minY, y - step);
-    if (i % 2 === 0) for (const x of [minX - bar, maxX]) pieces.push([[x, y], [x + bar, y], [x + bar, top], [x, top]]);
+    if (i % 2 === 0) for (const x of [minX - GRADUATION, maxX]) pieces.push([[x, y], [x + GRADUATION, y], [x + GRADUATION, top], [x, top]]);
   }
   for (let i = 0, x = minX; x < maxX; i++, x += step) {
     const right = Math.min(maxX, x + step);
-    if (i % 2 === 0) for (const y of [minY - bar, maxY]) pieces.push([[x, y], [right, y], [right, y + bar], [x, y + bar]]);
+    if (i % 2 === 0) for (const y of [minY - GRADUATION, maxY]) pieces.push([[x, y], [right, y], [right, y + GRADUATION], [x, y + GRADUATION]]);
   }
-  return (
-    element("path", { ...paint("frame-ink"), d: pieces.map((piece) => polyPath(piece, true)).join("") }) +
-    box(0, fine) +
-    box(bar, fine) +
-    box(bar + Math.min(4, margin / 4), medium * 1.4) +
-    box(bar + Math.min(4, margin / 4) + 2.6, hair)
-  );
+  return element("path", { ...paint("frame-ink"), d: polyPaths(pieces, true) });
 }
 
 /** Half the room a north arrow needs, at scale 1. */
@@ -86,7 +87,7 @@ export function drawScale(at: Point, most: number, sheet: Sheet, composition: Co
     const [top, bottom] = i % 2 === 0 ? [y, y + bar / 2] : [y + bar / 2, y + bar];
     inked.push([[a, top], [b, top], [b, bottom], [a, bottom]]);
   }
-  out += element("path", { ...paint("frame-ink"), d: inked.map((piece) => polyPath(piece, true)).join("") });
+  out += element("path", { ...paint("frame-ink"), d: polyPaths(inked, true) });
   const text: TextLine = { text: "", mark: "legend", size, weight: "regular" };
   const label = (n: number, words: string, anchor: string): string =>
     element("text", { x: num(x + n * one), y: num(y - 3.5), "text-anchor": anchor, ...textAttributes(text, paint, 0) }, escapeXml(words));
@@ -95,3 +96,9 @@ export function drawScale(at: Point, most: number, sheet: Sheet, composition: Co
   if (length >= 100) out += label(length / 2, String(length / 2), "middle");
   return { svg: out, width: length * one + textWidth(`${length} ${abbreviated}`, size) / 2 };
 }
+
+/** Both units of a thing, one shown: a settings script turns them by their `display`. */
+export const inBothUnits = (shown: LengthUnit, draw: (unit: LengthUnit) => string): string =>
+  (["yards", "metres"] as const)
+    .map((unit) => element("g", { class: "plate-unit", "data-unit": unit, ...(unit === shown ? {} : { display: "none" }) }, draw(unit)))
+    .join("");

@@ -48,7 +48,8 @@ export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: Te
     const aimed = aims.has(feature.id);
     if (!here && !aimed) continue;
     const foot = here ? at : edgePoint(from, at, inner);
-    if (aimed) {
+    // Where the line of play itself leads to it, a second line beside the first would say nothing.
+    if (aimed && turnFromPlay(foot, from, sheet.toSheet(tee.line.points[1]!)) > 2.5) {
       const tip: Point = foot;
       const size = Math.hypot(tip[0] - from[0], tip[1] - from[1]) || 1;
       const start: Point = [from[0] + ((tip[0] - from[0]) / size) * 9 * scale, from[1] + ((tip[1] - from[1]) / size) * 9 * scale];
@@ -80,6 +81,13 @@ export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: Te
     }
   }
   return { svg: `${svg}${lettering}`, boxes, labels: boxes.filter((box) => placer.placed.includes(box)), unplaced };
+}
+
+/** Degrees between two directions from a point. */
+function turnFromPlay(to: Point, from: Point, along: Point): number {
+  const [a, b] = [Math.atan2(to[1] - from[1], to[0] - from[0]), Math.atan2(along[1] - from[1], along[0] - from[0])];
+  const turn = Math.abs(((a - b) * 180) / Math.PI) % 360;
+  return Math.min(turn, 360 - turn);
 }
 
 /** Where the straight way from one point to another leaves a box. */
@@ -150,7 +158,7 @@ export function drawNames(
   }
   for (const { feature, line } of c.keep.lesserNames ? scene.streams : []) {
     const name = feature.name;
-    if (!name || led.has(feature.id) || said.has(name)) continue;
+    if (!name || led.has(feature.id) || said.has(name) || !line.some((p) => inBox(p, sheet.map))) continue;
     said.add(name);
     const text: TextLine = { text: name, mark: "water-name", size: c.text.name, weight: "regular", italic: true };
     const { width, height } = blockSize([text]);

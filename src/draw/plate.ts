@@ -13,7 +13,7 @@ import type { Point } from "../geo/position.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { COMPOSITIONS, thinned, type Composition, type CompositionName } from "./composition.ts";
 import { drawTeeFigures, drawUnitFigures, hazardsInPlay } from "./figures.ts";
-import { drawFrame, drawNorth, drawPaper, NORTH_REACH } from "./furniture.ts";
+import { drawFrame, drawGraduation, drawNorth, drawPaper, inBothUnits, NORTH_REACH } from "./furniture.ts";
 import { drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater } from "./ground.ts";
 import { drawGrowth, drawHachures } from "./growth.ts";
 import { LabelPlacer } from "./labels.ts";
@@ -30,7 +30,8 @@ import { ENGLISH, type PlateWords } from "./words.ts";
 import { drawBounds, drawWorks } from "./works.ts";
 
 export interface PlateOptions {
-  readonly composition: CompositionName;
+  /** One of the site's, by name, or another. */
+  readonly composition: CompositionName | Composition;
   /** Begins every id in the drawing; unique on its page. Letters, digits, hyphens. */
   readonly idPrefix: string;
   /** The unit shown first; both are drawn. */
@@ -75,9 +76,10 @@ const THINNING = [1, 0.65, 0.4, 0.2] as const;
  * @throws RangeError when the hole has no tees, or the id prefix cannot begin an id.
  */
 export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
+  const { composition } = options;
   let plate: Plate | undefined;
   for (const share of THINNING) {
-    plate = drawWith(hole, options, thinned(COMPOSITIONS[options.composition], share));
+    plate = drawWith(hole, options, thinned(typeof composition === "string" ? COMPOSITIONS[composition] : composition, share));
     // A relief picture handed in as a data address is not the drawing's own weight.
     if (plate.svg.length - (options.ground?.relief?.href.length ?? 0) <= MOST_CHARACTERS) break;
   }
@@ -184,7 +186,8 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     element("defs", {}, window) +
     drawPaper(sheet, paint) +
     element("g", { "clip-path": `url(#${clip})` }, map) +
-    drawFrame(sheet, composition, options.unit, paint) +
+    (composition.keep.everyTee ? inBothUnits(options.unit, (unit) => drawGraduation(sheet, composition, unit, paint)) : drawGraduation(sheet, composition, options.unit, paint)) +
+    drawFrame(sheet, composition, paint) +
     drawTitleBlock(hole, first, sheet, composition, options.unit, paint, words) +
     "</svg>";
   return { svg, unplaced, width: sheet.width, height: sheet.height, lettering };

@@ -1,8 +1,8 @@
 /** The title block: number and name, par, what the figures mean, scale, date of survey. */
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
-import type { Composition } from "./composition.ts";
-import { drawScale } from "./furniture.ts";
+import type { Composition, CompositionName } from "./composition.ts";
+import { drawScale, inBothUnits } from "./furniture.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import type { Painter } from "./palette.ts";
 import type { Sheet } from "./sheet.ts";
@@ -17,7 +17,7 @@ interface Layout {
   readonly small: number;
 }
 
-const LAYOUTS: Readonly<Record<Composition["name"], Layout>> = {
+const LAYOUTS: Readonly<Record<CompositionName, Layout>> = {
   phone: { number: 44, name: 18, spacing: 0, small: 11 },
   desk: { number: 58, name: 23, spacing: 0.02, small: 12 },
   card: { number: 92, name: 42, spacing: 0.01, small: 20 },
@@ -32,6 +32,8 @@ export function drawTitleBlock(
   paint: Painter,
   words: PlateWords,
 ): string {
+  // On paper the page around the plate says all this, in its own type.
+  if (composition.name === "book" || composition.name === "sign") return "";
   const layout = LAYOUTS[composition.name];
   const [minX, , maxX, maxY] = sheet.map;
   const top = maxY + (composition.name === "phone" ? 4 : 14);
@@ -62,9 +64,10 @@ export function drawTitleBlock(
 
   // Scale and date stand at the right; the key below or between, where there is room.
   const most = composition.name === "phone" ? 122 : 190;
-  const probe = drawScale([0, 0], most, sheet, composition, unit, paint);
-  const scaleX = maxX - probe.width - 2;
-  out += drawScale([scaleX, middle - (composition.name === "phone" ? 10 : 14)], most, sheet, composition, unit, paint).svg;
+  out += inBothUnits(unit, (each) => {
+    const { width } = drawScale([0, 0], most, sheet, composition, each, paint);
+    return drawScale([maxX - width - 2, middle - (composition.name === "phone" ? 10 : 14)], most, sheet, composition, each, paint).svg;
+  });
   if (hole.course.surveyed) {
     out += set(words.surveyed(hole.course.surveyed), maxX - 1, middle + layout.small * 1.25, small, "end");
   }
