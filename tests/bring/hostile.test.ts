@@ -61,6 +61,11 @@ describe("size", () => {
     expect(json(line(LIMITS.positions + 1))).toThrow("more than 200,000 positions");
   });
 
+  it("counts positions that KML writes as text", async () => {
+    const path = await file("long.kml", `<kml xmlns="http://www.opengis.net/kml/2.2"><Placemark><LineString><coordinates>${"-9,56 ".repeat(LIMITS.positions + 1)}</coordinates></LineString></Placemark></kml>`);
+    expect(await refusal(path)).toContain("holds more than 200,000 positions");
+  }, 60_000);
+
   it("counts values too: millions of empty lists have no positions", () => {
     expect(json(`[${"[],".repeat(LIMITS.jsonTokens)}[]]`)).toThrow("holds more than 3,000,000 values");
   });

@@ -1,8 +1,8 @@
 /**
  * How much of a file is read. A mapped course of 18 holes is some 10,000 positions and
  * 2 MB; a day's track recorded each second is 20,000. The limits leave ten times that,
- * and keep a hostile file within about a gigabyte of memory: each is checked on the
- * bytes, before anything is parsed.
+ * and keep a hostile file within about a gigabyte of memory: sizes, depth and counts are
+ * checked on the bytes, before anything is parsed.
  */
 import { BringError } from "./refusal.ts";
 

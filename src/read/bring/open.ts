@@ -6,7 +6,7 @@ import type { BroughtFile } from "./brought.ts";
 import { isRecord, readGeoJson } from "./geojson.ts";
 import { readGpx, readKml } from "./gpx-kml.ts";
 import { guardJson } from "./json-guard.ts";
-import { checkBytes, LIMITS } from "./limits.ts";
+import { checkBytes, checkCount, LIMITS } from "./limits.ts";
 import { readOsm } from "./osm.ts";
 import { elementsOfJson, elementsOfXml } from "./osm-elements.ts";
 import { BringError } from "./refusal.ts";
@@ -116,6 +116,20 @@ function readArchive(file: string, base: string, bytes: Uint8Array, crs: string 
  * @throws BringError for a file that is refused, with what was found and what to type
  */
 export async function openBrought(path: string, crs?: string): Promise<BroughtFile[]> {
+  const files = await openAny(path, crs);
+  let positions = 0;
+  const look = (value: unknown): void => {
+    if (!Array.isArray(value)) return;
+    if (typeof value[0] === "number") positions++;
+    else value.forEach(look);
+  };
+  // Counted before reading where a format allows it; KML writes them as text, and an archive has several files.
+  for (const { features } of files) for (const { geometry } of features) look(geometry.coordinates);
+  checkCount(path, positions, LIMITS.positions, "positions");
+  return files;
+}
+
+async function openAny(path: string, crs: string | undefined): Promise<BroughtFile[]> {
   const base = basename(path);
   if (/\.(dbf|prj|shx|cpg)$/i.test(path)) throw new BringError(path, `is one part of a shapefile. Name the .shp: ${path.replace(/\.\w+$/, ".shp")}.`);
   const most = /\.(osm|gpx|kml|xml)$/i.test(path) ? LIMITS.xmlBytes : /\.(shp|zip|kmz)$/i.test(path) ? LIMITS.archiveBytes : LIMITS.jsonBytes;
