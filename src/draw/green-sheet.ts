@@ -51,6 +51,8 @@ export interface GreenSheet {
   readonly svg: string;
   readonly width: number;
   readonly height: number;
+  /** Sheet units to a metre of ground: {@link GREEN_SHEET_PX_PER_METRE}, or fewer where the green is too wide for that. */
+  readonly pxPerMetre: number;
 }
 
 const COMPOSITION: Composition = { ...COMPOSITIONS.phone, knots: 7, drawing: 1.25, hair: 0.5, fine: 0.8, waterLines: [3, 7, 12, 18] };
@@ -106,7 +108,7 @@ export function drawGreenSheet(hole: MeasuredHole, options: GreenSheetOptions): 
     [0, 3.2].map((gap, i) => element("rect", { ...paint("frame"), x: num(minX - gap), y: num(minY - gap), width: num(maxX - minX + 2 * gap), height: num(maxY - minY + 2 * gap), "stroke-width": i === 0 ? 0.7 : 1.2 })).join("") +
     drawSizes(context, green, options.unit, words) +
     "</svg>";
-  return { svg, width: sheet.width, height: sheet.height };
+  return { svg, width: sheet.width, height: sheet.height, pxPerMetre: sheet.pxPerMetre };
 }
 
 /** The green in the middle, the approach up the sheet, at 1:500 or as large as fits a phone. */

@@ -1,6 +1,6 @@
 /** A hole's ground as its plates want it: contours, relief picture, heights. */
 import sharp from "sharp";
-import { COMPOSITIONS } from "../draw/composition.ts";
+import { COMPOSITIONS, type Composition } from "../draw/composition.ts";
 import { plateBearingDegrees } from "../draw/plate.ts";
 import type { PlateGround } from "../draw/relief.ts";
 import { layHole } from "../draw/sheet.ts";
@@ -25,10 +25,13 @@ const LOOK: ReliefLook = { shadow: 0.46, light: 0.6 };
 /** Specks shorter than this are left out of the contours. */
 const LEAST_CONTOUR_METRES = 25;
 
-/** What a hole's phone and desk plates show, in the plane, and the ground model cut to it; undefined off the model. */
-function groundOfPlate(hole: MeasuredHole, grid: HeightGrid): HeightGrid | undefined {
-  const corners = (["phone", "desk"] as const).flatMap((name): Point[] => {
-    const sheet = layHole(hole, COMPOSITIONS[name]);
+/** The plates that share one relief picture on a hole's page. */
+const ON_THE_PAGE: readonly Composition[] = [COMPOSITIONS.phone, COMPOSITIONS.desk];
+
+/** What some plates of a hole show, in the plane, and the ground model cut to it; undefined off the model. */
+function groundOfPlate(hole: MeasuredHole, grid: HeightGrid, shown: readonly Composition[]): HeightGrid | undefined {
+  const corners = shown.flatMap((composition): Point[] => {
+    const sheet = layHole(hole, composition);
     const [left, top, right, bottom] = sheet.map;
     return [[left, top], [right, top], [left, bottom], [right, bottom]].map(([x, y]) => sheet.toPlane([x!, y!]));
   });
@@ -41,9 +44,13 @@ function onGrid(grid: HeightGrid, { west, south, east, north }: Bounds): boolean
   return west < model.east && east > model.west && south < model.north && north > model.south;
 }
 
-/** The ground under a hole's plates; nothing where its course has no height model. */
-export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHref: string): PlateGround | undefined {
-  const grid = course.ground && groundOfPlate(hole, course.ground);
+/**
+ * The ground under a hole's plates; nothing where its course has no height model.
+ *
+ * @param shown the plates it must reach across; those of a hole's page when left out
+ */
+export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHref: string, shown: readonly Composition[] = ON_THE_PAGE): PlateGround | undefined {
+  const grid = course.ground && groundOfPlate(hole, course.ground, shown);
   if (!grid) return undefined;
   const { west, east, north, south } = boundsOf(grid);
   // A picture's pixels are as wide as the grid's step and centred on its heights.
@@ -67,9 +74,9 @@ export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHr
   };
 }
 
-/** The relief picture of a hole's plates, lit from the upper left of the sheet; undefined without a height model. */
-export async function reliefPicture(course: MeasuredCourse, hole: MeasuredHole): Promise<Uint8Array<ArrayBuffer> | undefined> {
-  const grid = course.ground && groundOfPlate(hole, course.ground);
+/** The relief picture of a hole's plates, on which play runs up, lit from the upper left of the sheet; undefined without a height model. */
+export async function reliefPicture(course: MeasuredCourse, hole: MeasuredHole, shown: readonly Composition[] = ON_THE_PAGE): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  const grid = course.ground && groundOfPlate(hole, course.ground, shown);
   return grid && (await picture(grid, plateBearingDegrees(hole, "phone")));
 }
 
