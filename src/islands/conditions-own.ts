@@ -15,6 +15,8 @@ export class OwnFigures {
   private readonly words: PanelWords;
   private data: GroundData | undefined;
   private asked = false;
+  /** What is written now: the same drive is not worked out again with every turn of the wind. */
+  private written = "";
   private ready: () => void = () => undefined;
 
   constructor(words: PanelWords) {
@@ -32,6 +34,9 @@ export class OwnFigures {
     body?.toggleAttribute("hidden", drive === undefined || drive.own.green === undefined);
     card?.toggleAttribute("hidden", drive === undefined);
     if (drive === undefined) return;
+    const key = `${tee} ${units} ${drive.metres}`;
+    if (key === this.written) return;
+    this.written = key;
     const text = formatLength(drive.metres, units, ENGLISH_UNITS).text;
     if (body !== null) this.fillRows(body, drive.own, text, units, still);
     if (card !== null) this.fillCard(card, drive.own, text, units);

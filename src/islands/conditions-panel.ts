@@ -79,7 +79,7 @@ export function startPanel(panel: HTMLDetailsElement): void {
     else arrow.setAttribute("display", "none");
     const [ux, uy] = [x / (length || 1), y / (length || 1)];
     for (const shaft of arrow.querySelectorAll("[data-wind-shaft]")) shaft.setAttribute("d", `M${(x - ux * 10).toFixed(1)} ${(y - uy * 10).toFixed(1)}L${(ux * 9).toFixed(1)} ${(uy * 9).toFixed(1)}`);
-    find("[data-wind-head]").setAttribute("transform", `translate(${(ux * -1).toFixed(1)} ${(uy * -1).toFixed(1)}) rotate(${((Math.atan2(ux, -uy) * 180) / Math.PI + 180).toFixed(1)})`);
+    find("[data-wind-head]").setAttribute("transform", `translate(${(ux * -1).toFixed(1)} ${(uy * -1).toFixed(1)}) rotate(${((Math.atan2(ux, -uy) * 180) / Math.PI).toFixed(1)})`);
   }
 
   const windText = (wind: Wind | undefined): string => {

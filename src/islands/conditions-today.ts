@@ -19,7 +19,7 @@ const LEAST_DRIFT_METRES = 1;
 
 /** A cell's content: figure, spread, and which way the wind moves the ball. */
 export function answeredParts(answer: FlightResult<Today>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
-  if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : answer.message] };
+  if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : words.unreachable] };
   const { lengthMetres, plusMinusMetres, driftMetres } = answer;
   const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight).replace("{}", whole(Math.abs(driftMetres), unit))];
   return { figure: whole(lengthMetres, unit), notes: [spread(plusMinusMetres, unit), ...drift] };

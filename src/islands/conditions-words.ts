@@ -20,6 +20,8 @@ export interface ConditionWords {
   /** What the figure cannot be: further than the model's longest stroke, nearer than its shortest. */
   readonly tooLong: string;
   readonly tooShort: string;
+  /** Against this wind no stroke comes down there. */
+  readonly unreachable: string;
   /** `{}` a length: the wind moves the ball so far. */
   readonly driftLeft: string;
   readonly driftRight: string;

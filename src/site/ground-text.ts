@@ -142,9 +142,9 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
   if (hardest && clearing?.effective) {
     const { heightMetres } = hole.placed.get(hardest.id)?.feature ?? {};
     if (heightMetres !== undefined && hardest.topMetres !== undefined) {
-      const top = heightText(hardest.topMetres, unit, words);
+      const top = formatHeight(hardest.topMetres, unit, words.tell.units);
       const name = featureInSentence(hole, hardest.id, words);
-      beyond.push(say.top(name, top, hardest.topMetres >= 0));
+      beyond.push(top.value === "0" ? say.topLevel(name) : say.top(name, top.text, hardest.topMetres >= 0));
     }
     beyond.push(say.plays(`${lengthText(clearing.effective.lengthMetres, unit, words)} ${plusMinus(clearing.effective.plusMinusMetres, unit)}`));
   }

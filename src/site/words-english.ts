@@ -3,6 +3,7 @@ import { ENGLISH as ENGLISH_PLATE } from "../draw/words.ts";
 import { ENGLISH_GROUND_DRAWING } from "../draw/profile-words.ts";
 import { ENGLISH_FIGURES } from "../tell/figure-words.ts";
 import { englishGround, englishGroundDefinitions } from "./words-ground-english.ts";
+import { englishPaper } from "./words-paper-english.ts";
 import type { Words } from "./words.ts";
 
 export const english: Words = {
@@ -13,6 +14,7 @@ export const english: Words = {
   draw: ENGLISH_PLATE,
   ground: englishGround,
   drawGround: ENGLISH_GROUND_DRAWING,
+  paper: englishPaper,
 
   skip: "Skip to the page",
   guide: "Hole guide",
@@ -178,7 +180,7 @@ export const english: Words = {
       "The arithmetic is good to a millimetre. What limits a figure is the survey: how well each position was taken, and what the ground has done since.",
       "Tee markers are moved from day to day; figures are from the permanent distance markers. The hole is moved too: front, middle and back say where the green lies, not where the hole is cut today.",
       "Sand, gorse and shore move with the seasons. A few yards either way is the honest reading of any carry.",
-      "Figures are for level, still air. Wind, rain, cold and a rise or fall in the ground change how far a ball goes.",
+      "Distances are for level, still air; “Plays” allows for the rise and the air, “Today” for the wind you give. Rain, turf and the player are in none of them.",
     ],
     survey: "Survey",
     surveyed: (date) => `Surveyed on ${date}.`,
@@ -245,7 +247,7 @@ export const english: Words = {
     ],
     formula: "In short",
     privacy: "What this guide keeps",
-    privacyText: "Your tee and unit are kept on your device and sent nowhere. The guide loads nothing from anyone else.",
+    privacyText: "Your tee, unit, wind, carry and the other settings you choose are kept on your device and sent nowhere. The guide loads nothing from anyone else.",
     rules: "During a round",
     rulesText: "Rule 4.3a of the Rules of Golf allows distance and direction, and notes made beforehand; it does not allow measuring elevation change or wind on the course. That is our reading: the Committee's word decides.",
   },

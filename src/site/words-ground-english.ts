@@ -107,6 +107,7 @@ export const englishGround: GroundWords = {
     none: "Nothing to cut from this tee.",
     straight: (carry, what, side) => `Straight over the ${side} corner: ${carry} to carry ${what}`,
     nothing: (side, length) => `Straight across the ${side} corner there is nothing to carry; the line of play is met again after ${length}`,
+    topLevel: (what) => `The top of ${what} stands level with the tee.`,
     top: (what, height, above) => `The top of ${what} stands ${height} ${above ? "above" : "below"} the tee.`,
     plays: (length) => `It plays ${length}.`,
     saves: (length) => `It saves ${length}.`,
@@ -146,6 +147,7 @@ export const englishGround: GroundWords = {
       degreesUnit: "degrees",
       tooLong: "more than one stroke",
       tooShort: "less than a full stroke",
+      unreachable: "out of reach in this wind",
       driftLeft: "{} left",
       driftRight: "{} right",
       afterYours: "Green after your drive of {drive}",
@@ -155,6 +157,8 @@ export const englishGround: GroundWords = {
       failed: "The wind could not be worked out: the page's data did not arrive. Try again when you are connected.",
     },
   },
+
+  heightModel: (step) => `Heights come from a model with one height every ${step}. Lips, pots and banks smaller than that are evened out, and what is said of slope, sight and effective length is no surer than the model.`,
 
   plain: {
     on: "Plain figures",

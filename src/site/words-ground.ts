@@ -110,6 +110,7 @@ export interface GroundWords {
     readonly none: string;
     readonly straight: (carry: string, what: string, side: Side) => string;
     readonly nothing: (side: Side, length: string) => string;
+    readonly topLevel: (what: string) => string;
     readonly top: (what: string, height: string, above: boolean) => string;
     readonly plays: (length: string) => string;
     readonly saves: (length: string) => string;
@@ -139,6 +140,9 @@ export interface GroundWords {
     readonly units: { readonly yards: string; readonly metres: string; readonly degrees: string; readonly celsius: string };
     readonly script: ConditionWords;
   };
+
+  /** On the page about the figures: the step of the height model. */
+  readonly heightModel: (step: string) => string;
 
   readonly plain: {
     readonly on: string;
