@@ -19,7 +19,7 @@ import type { Course, Feature, Hole } from "../../src/course/types.ts";
 import type { Point } from "../../src/geo/position.ts";
 import { along, rightOf } from "../../src/geo/vector.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
-import type { GroundFacts } from "../../src/check/ground.ts";
+import type { GroundFacts, GroundProvider } from "../../src/check/ground.ts";
 import { holeFacts, type HoleFacts } from "../../src/check/facts.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { HoleName } from "./corpus.ts";
@@ -34,15 +34,19 @@ export function turned(middle: Point, direction: Point, depth: number, width: nu
 /** A point so far along and to the right of a middle, seen along a direction. */
 const seen = (middle: Point, direction: Point, u: number, v: number): Point => along(along(middle, direction, u), rightOf(direction), v);
 
-const tees = (back: Point, forward: Point): Feature[] => [
-  pointFeature("tee-back", "tee-marker", back, { tee: "back" }),
-  pointFeature("tee-forward", "tee-marker", forward, { tee: "forward" }),
-];
+/** Markers, at a height where the hole's heights are known. */
+const tees = (back: Point, forward: Point, height?: number): Feature[] => {
+  const at = height === undefined ? {} : { height };
+  return [
+    pointFeature("tee-back", "tee-marker", back, { tee: "back", ...at }),
+    pointFeature("tee-forward", "tee-marker", forward, { tee: "forward", ...at }),
+  ];
+};
 
 const A = hole(
   [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 380]]),
-    ...tees([0, 0], [0, 40]),
+    lineFeature("line", "line-of-play", [[0, 0], [0, 380]], { heights: [5, 5.2] }),
+    ...tees([0, 0], [0, 40], 5),
     areaFeature("fairway", "fairway", box(-25, 120, 25, 350)),
     areaFeature("green", "green", box(-10, 365, 10, 395)),
     areaFeature("bunker-short", "bunker", box(14, 350, 22, 360)),
@@ -57,8 +61,8 @@ const B_GREEN: Point = [-120, 300];
 const B_WAY: Point = [-0.8320502943378437, 0.5547001962252291];
 const B = hole(
   [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 220], B_GREEN]),
-    ...tees([0, 0], [0, 30]),
+    lineFeature("line", "line-of-play", [[0, 0], [0, 220], B_GREEN], { heights: [5, 7, 17] }),
+    ...tees([0, 0], [0, 30], 5),
     areaFeature("fairway", "fairway", box(-9, 100, 9, 240)),
     areaFeature("green", "green", turned(B_GREEN, B_WAY, 10, 30)),
     areaFeature("bunker-left", "bunker", turned(seen(B_GREEN, B_WAY, 0, -22), B_WAY, 6, 8)),
@@ -70,8 +74,8 @@ const B = hole(
 
 const C = hole(
   [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 150]]),
-    ...tees([0, 0], [0, 25]),
+    lineFeature("line", "line-of-play", [[0, 0], [0, 150]], { heights: [20, 10] }),
+    ...tees([0, 0], [0, 25], 20),
     areaFeature("green", "green", box(-17, 142, 17, 158)),
     areaFeature("inlet", "penalty-area-red", [[-200, 30], [60, 30], [60, 120], [-30, 120], [-30, 200], [-200, 200]], { name: "Gull Inlet" }),
   ],
@@ -82,8 +86,8 @@ const D_GREEN: Point = [60, 500];
 const D_WAY: Point = [-0.26311740579, 0.96476382124];
 const D = hole(
   [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 210], [90, 390], D_GREEN]),
-    ...tees([0, 0], [0, 60]),
+    lineFeature("line", "line-of-play", [[0, 0], [0, 210], [90, 390], D_GREEN], { heights: [5, 5, 5, 6] }),
+    ...tees([0, 0], [0, 60], 5),
     areaFeature("fairway", "fairway", [[-18, 130], [18, 130], [18, 205], [108, 385], [78, 480], [45, 475], [70, 390], [-18, 215]]),
     areaFeature("green", "green", turned(D_GREEN, D_WAY, 18, 16)),
     areaFeature("bunker-drive", "bunker", box(-32, 220, -24, 232)),
@@ -163,15 +167,18 @@ const GROUND: Readonly<Record<HoleName, GroundFacts | undefined>> = {
   E: UNKNOWN,
 };
 
-const RISES: Readonly<Record<HoleName, number | undefined>> = { A: 0.2, B: 12, C: -10, D: 1, E: undefined };
+const NAMES: readonly HoleName[] = ["A", "B", "C", "D", "E"];
+
+/** The ground of the corpus's course, as the check asks for it. */
+export const corpusGround: GroundProvider = ({ hole: { name } }) => GROUND[name as HoleName];
 
 /** The facts of each hole: its figures measured, its heights as given above. */
 export function corpusFacts(): Readonly<Record<HoleName, HoleFacts>> {
   const measured = measureCourse(CORPUS_COURSE);
   const one = (name: HoleName, index: number): [HoleName, HoleFacts] => {
-    const facts = holeFacts(measured, measured.holes[index]!, () => GROUND[name]);
+    const facts = holeFacts(measured, measured.holes[index]!, corpusGround);
     if (!facts) throw new Error(`Hole ${name} has no tee.`);
-    return [name, { ...facts, tees: facts.tees.map((tee) => ({ ...tee, riseMetres: RISES[name] })) }];
+    return [name, facts];
   };
-  return Object.fromEntries((["A", "B", "C", "D", "E"] as const).map(one)) as Record<HoleName, HoleFacts>;
+  return Object.fromEntries(NAMES.map(one)) as Record<HoleName, HoleFacts>;
 }

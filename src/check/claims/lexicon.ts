@@ -48,8 +48,8 @@ export interface Lexicon {
   silent(segment: string, ends: string, holeNumber: number): boolean;
   /** Whether the words at an index are advice to the player. */
   advice(segment: string): (index: number) => boolean;
-  /** Whether the clause before a match denies something: what it denies is not sure. */
-  denied(before: string): boolean;
+  /** Whether the words about a match deny something: what they deny is not sure. */
+  denied(before: string, after: string): boolean;
   /** Whether a match's own subject belongs to words before it: "the edge of the fairway is hidden". */
   borrowed(before: string, match: string): boolean;
   /** Whether words at an index tell how something looks, not how it is. */

@@ -48,7 +48,7 @@ function findings(kind: ClaimKind, hole: MeasuredHole, context: CheckContext): F
 }
 
 export const tipAgainstGround: readonly Rule[] = (Object.keys(CLAIM_KINDS) as ClaimKind[]).map((kind) => ({
-  name: `tip-${kind}`,
+  name: `tip-says-${kind}`,
   severity: "error",
   about: `The tip's words against the ground: ${CLAIM_KINDS[kind]}.`,
   run: (context) => context.measured.holes.flatMap((hole) => findings(kind, hole, context)),

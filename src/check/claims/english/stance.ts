@@ -106,8 +106,11 @@ export function seeming(segment: string, index: number): boolean {
 
 const DENIAL = /\b(?:no|not|never|nothing|nobody|no one|none|neither|nor|nowhere|few|hardly|without)\b/;
 
-/** Whether the clause that ends here has denied something. */
-export function denied(before: string): boolean {
+const DENIED_BEHIND = /^(?: ,)? (?:it|this|that|they) (?:is|are|does|do) not\b/;
+
+/** Whether the clause that ends here has denied something, or what follows does. */
+export function denied(before: string, after: string): boolean {
+  if (DENIED_BEHIND.test(after)) return true;
   const from = Math.max(before.lastIndexOf(" ,"), before.lastIndexOf(" and "), before.lastIndexOf(" but "), before.lastIndexOf(" where "), before.lastIndexOf(" because "), 0);
   return DENIAL.test(before.slice(from));
 }

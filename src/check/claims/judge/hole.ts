@@ -17,7 +17,7 @@ function rises({ place }: Claim, facts: HoleFacts, wholeOnly: boolean): { readon
   if (place === "tee-shot" && !oneShot) return teeShot ? [teeShot] : [];
   if (oneShot || wholeOnly) return whole.length > 0 ? whole : teeShot ? [teeShot] : [];
   // Nobody said of which stroke: it may be any.
-  return whole.length === 0 ? [] : [...whole, ...(teeShot ? [teeShot] : []), ...(approach ? [approach] : [])];
+  return [...whole, ...(teeShot ? [teeShot] : []), ...(approach ? [approach] : [])];
 }
 
 const heightJudge =
