@@ -10,6 +10,7 @@ import type { GroundDrawingWords } from "../draw/profile-words.ts";
 import type { FigureWords } from "../tell/figure-words.ts";
 import { english } from "./words-english.ts";
 import type { GroundWords } from "./words-ground.ts";
+import type { PaperWords } from "./words-paper.ts";
 
 /** What a hole can hold that a golfer should be warned of. */
 export type CautionKind = "cliff" | "water" | "road" | "boundary";
@@ -37,6 +38,8 @@ export interface Words {
   /** What is said of the ground, the wind and plain figures. */
   readonly ground: GroundWords;
   readonly drawGround: GroundDrawingWords;
+  /** What stands on paper. */
+  readonly paper: PaperWords;
 
   readonly skip: string;
   readonly guide: string;
