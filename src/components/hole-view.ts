@@ -5,6 +5,7 @@ import { metresFromYards } from "../geo/units.ts";
 import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
 import type { Point } from "../geo/position.ts";
 import { densify } from "../geo/segment.ts";
+import { canBePassed } from "../measure/passable.ts";
 import { pointsOf } from "../measure/place.ts";
 import type { Bend, HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
 import type { CautionKind, Words } from "../site/words.ts";
@@ -129,10 +130,6 @@ const PAST_GREEN_METRES = 45;
 
 const isAhead = ({ stationMetres: [from, to] }: HazardFigures, tee: TeeFigures): boolean =>
   to > 0 && from < tee.lengthMetres + PAST_GREEN_METRES;
-
-/** A boundary cannot be played past, nor can what runs on beyond the green. */
-const canBePassed = (hazard: HazardFigures, tee: TeeFigures, kind: FeatureKind | undefined): boolean =>
-  hazard.position === "across" || (kind !== "out-of-bounds" && hazard.stationMetres[1] < tee.green.backMetres + PAST_GREEN_METRES / 2);
 
 /**
  * Every hazard of a hole with every tee set's figures, in order of reach from the shown

@@ -14,6 +14,7 @@ import type { MeasuredCourse, MeasuredHole, PlacedFeature, Side, TeeFigures } fr
 import type { HeightGrid } from "../terrain/grid.ts";
 import { HAZARD_KINDS } from "../course/types.ts";
 import { bearingDegrees, directionTo } from "../geo/vector.ts";
+import { canBePassed } from "../measure/passable.ts";
 import { positionsOf } from "../measure/place.ts";
 
 /** Raised when a reader of the older shape could misread the newer one. */
@@ -54,7 +55,8 @@ export interface HazardData {
   readonly position: Side | "across";
   readonly inCorridor: boolean;
   readonly reach: MeasuredPlace;
-  readonly carry: MeasuredPlace;
+  /** Absent where it has no far side to play to: a boundary, what runs on beyond the green. */
+  readonly carry?: MeasuredPlace;
 }
 
 export interface TeeData {
@@ -165,7 +167,7 @@ export function holeData(measured: MeasuredHole, units: LengthUnit): HoleData {
     bearingDegrees: rounded(bearingDegrees(directionTo(longest.marker, longest.green.middle)), 2),
     bounds: boundsOf(own),
     features: { type: "FeatureCollection", features: [...measured.placed.values()].filter(isDrawn).map((placed) => mapFeature(placed)) },
-    tees: measured.tees.map((tee) => teeData(tee, frame)),
+    tees: measured.tees.map((tee) => teeData(tee, measured)),
   };
 }
 
@@ -200,7 +202,8 @@ export function courseData(measured: MeasuredCourse, units: LengthUnit, holePath
   };
 }
 
-function teeData({ tee, marker, line, lengthMetres, green, hazards }: TeeFigures, frame: Frame): TeeData {
+function teeData(figures: TeeFigures, { frame, placed }: MeasuredHole): TeeData {
+  const { tee, marker, line, lengthMetres, green, hazards } = figures;
   const place = (point: Point, metres: number): MeasuredPlace => ({
     position: lonLat(frame.toPosition(point)),
     metres: rounded(metres, 3),
@@ -224,7 +227,7 @@ function teeData({ tee, marker, line, lengthMetres, green, hazards }: TeeFigures
       position: hazard.position,
       inCorridor: hazard.inCorridor,
       reach: place(hazard.reachPoint, hazard.reachMetres),
-      carry: place(hazard.carryPoint, hazard.carryMetres),
+      ...(canBePassed(hazard, figures, placed.get(hazard.id)?.feature.kind) && { carry: place(hazard.carryPoint, hazard.carryMetres) }),
     })),
   };
 }

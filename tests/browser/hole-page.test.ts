@@ -55,7 +55,7 @@ describe("figures", () => {
           .filter((figures) => figures.length === 3)
           .map((figures) => figures.slice(0, 2).map((one) => Number(one.textContent)).join("-")));
       const hazards = defaultTeeOf(data).hazards.map(({ reach, carry }) =>
-        [reach, carry].map(({ metres }) => Math.round(yardsFromMetres(metres))).join("-"));
+        [reach, carry].map((place) => (place === undefined ? "–" : Math.round(yardsFromMetres(place.metres)))).join(" to "));
       for (const row of rows) expect(hazards, path).toContain(row);
       rowCount += rows.length;
     }
@@ -143,7 +143,7 @@ describe("the keyboard", () => {
     const stops = await focusStops(page, wanted.length + 10);
     const reached = new Set(stops.map(({ id }) => id));
     expect(wanted.filter(({ id }) => !reached.has(id)).map(({ shown }) => shown)).toEqual([]);
-    expect(stops.filter(({ outlined }) => !outlined).map(({ shown }) => shown)).toEqual([]);
+    expect(stops.filter(({ marked }) => !marked).map(({ shown }) => shown)).toEqual([]);
     expect(stops.filter(({ covered }) => covered).map(({ shown }) => shown)).toEqual([]);
   });
 });

@@ -113,7 +113,7 @@ describe("names", () => {
   const labels = nameLabels(data.features, data.origin, data.tees[0]!.line);
 
   test("stand once each, hazards first in rank", () => {
-    expect(labels.features.map(({ properties }) => properties.text).sort()).toEqual(["The Bay", "The Burn", "The Gully", "The Light"]);
+    expect(labels.features.map(({ properties }) => properties.text).sort()).toEqual(["The Bay", "The Burn", "The Gully", "The Light", "The Road"]);
     const rank = (text: string) => labels.features.find(({ properties }) => properties.text === text)!.properties.rank;
     expect(rank("The Gully")).toBeLessThan(rank("The Light"));
   });

@@ -41,6 +41,10 @@ describe("a reading in words", () => {
     expect(say(11, 203, "metres").under).toMatch(/^Bunker: from the tee/);
   });
 
+  test("a boundary is reached, never carried", () => {
+    expect(say(50, 120, "metres").under).toBe("The Road (out of bounds): from the tee 50\u00a0m to reach.");
+  });
+
   test("a landmark is only named", () => {
     expect(say(30, 480, "metres").under).toBe("The Light.");
   });

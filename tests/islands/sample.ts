@@ -13,6 +13,7 @@ export const sample = (): MeasuredCourse =>
     areaFeature("gully", "penalty-area-red", box(-60, 80, 60, 100), { name: "The Gully" }),
     areaFeature("pot", "bunker", box(8, 200, 14, 206)),
     lineFeature("burn", "penalty-area-yellow", [[-60, 300], [60, 300]], { name: "The Burn", widthMetres: 3 }),
+    lineFeature("road", "out-of-bounds", [[50, -20], [50, 380]], { name: "The Road" }),
     pointFeature("light", "landmark", [30, 480], { name: "The Light", tags: { man_made: "lighthouse" } }),
   ], { number: 7, name: "Skerry" })], {
     features: [areaFeature("bay", "water", box(-400, -100, -70, 500), { name: "The Bay" })],

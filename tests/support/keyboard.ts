@@ -6,15 +6,16 @@ export interface Stop {
   readonly id: string | undefined;
   /** The element in a few words. */
   readonly shown: string;
-  /** Whether one can see that it has the focus. */
-  readonly outlined: boolean;
+  /** Whether it looks different with the focus than without. */
+  readonly marked: boolean;
   /** Whether nothing of it is in view, or all of it lies under something else. */
   readonly covered: boolean;
 }
 
 /** Everything the keyboard must reach, numbered in the page itself. One radio button stands for its group. */
-export const reachable = (page: Page): Promise<{ readonly id: string; readonly shown: string }[]> =>
-  page.evaluate(() => {
+export async function reachable(page: Page): Promise<{ readonly id: string; readonly shown: string }[]> {
+  await page.evaluate(LOOK);
+  return page.evaluate(() => {
     const groups = new Set<string>();
     return [...document.querySelectorAll<HTMLElement | SVGElement>("a[href], button, input, select, textarea, summary, [tabindex]")]
       .filter((element) => element.tabIndex >= 0 && !element.matches(":disabled") && element.closest("[inert]") === null)
@@ -27,9 +28,19 @@ export const reachable = (page: Page): Promise<{ readonly id: string; readonly s
       })
       .map((element, i) => {
         element.setAttribute("data-stop", `${i}`);
+        element.setAttribute("data-look", lookOf(element));
         return { id: `${i}`, shown: `${element.tagName} ${element.getAttribute("href") ?? element.textContent.trim().slice(0, 40)}` };
       });
   });
+}
+
+declare const lookOf: (element: Element) => string;
+
+/** Outline, lines and fills of an element and what is in it: what a mark of focus changes. */
+const LOOK = `globalThis.lookOf = (element) => [element, ...element.querySelectorAll("*")].map((one) => {
+  const { outlineStyle, outlineWidth, boxShadow, stroke, strokeWidth, fill, backgroundColor, borderColor } = getComputedStyle(one);
+  return [outlineStyle === "none" ? "" : outlineStyle + outlineWidth, boxShadow, stroke, strokeWidth, fill, backgroundColor, borderColor].join();
+}).join(";")`;
 
 /** Tabs from the top of the page until focus leaves it or comes round again, or `most` stops were made. */
 export async function focusStops(page: Page, most: number): Promise<Stop[]> {
@@ -43,7 +54,6 @@ export async function focusStops(page: Page, most: number): Promise<Stop[]> {
     const stop = await page.evaluate(() => {
       const element = document.activeElement;
       if (element === null || element === document.body || element === document.documentElement) return undefined;
-      const style = getComputedStyle(element);
       const { left, top, right, bottom } = element.getBoundingClientRect();
       const seen = [0.1, 0.3, 0.5, 0.7, 0.9].some((across) => [0.1, 0.5, 0.9].some((down) => {
         const hit = document.elementFromPoint(left + (right - left) * across, top + (bottom - top) * down);
@@ -52,7 +62,7 @@ export async function focusStops(page: Page, most: number): Promise<Stop[]> {
       return {
         id: element.getAttribute("data-stop") ?? undefined,
         shown: `${element.tagName} ${element.getAttribute("href") ?? element.textContent.trim().slice(0, 40)}`,
-        outlined: (style.outlineStyle !== "none" && Number.parseFloat(style.outlineWidth) >= 2) || style.boxShadow !== "none",
+        marked: element.getAttribute("data-look") !== lookOf(element),
         covered: !seen,
       };
     });

@@ -50,7 +50,7 @@ export function holeCamera(data: HoleData, view: ViewSize): Camera {
     ...line.slice(0, -1).map((position, i): readonly [LonLat, Room] => [position, i === 0 ? ROOM.tee : ROOM.bend]),
     [green.back.position, ROOM.green],
     ...hazards.filter(({ inCorridor }) => inCorridor).flatMap(({ reach, carry }): (readonly [LonLat, Room])[] =>
-      [[reach.position, ROOM.hazard], [carry.position, ROOM.hazard]]),
+      [reach, ...(carry === undefined ? [] : [carry])].map(({ position }) => [position, ROOM.hazard])),
   ]);
   return fit(held, data.bearingDegrees, data.origin, view);
 }

@@ -91,6 +91,6 @@ function measured({ legs, fromTeeMetres, toMiddleMetres, under }: Reading, units
     point(halfway(tee, at), { leg: label(fromTeeMetres) }),
     point(halfway(at, middle), { leg: label(toMiddleMetres) }),
     ...(under?.hazards ?? []).flatMap(({ reach, carry }) =>
-      [reach, carry].map(({ position, metres }) => point(position, { edge: label(metres) }))),
+      [reach, ...(carry === undefined ? [] : [carry])].map(({ position, metres }) => point(position, { edge: label(metres) }))),
   ]);
 }

@@ -57,6 +57,6 @@ function underWords({ under }: Reading, length: (metres: number) => string): str
   if (title === undefined) return undefined;
   const { hazards } = under;
   if (hazards.length === 0) return `${title}.`;
-  const figures = hazards.map(({ reach, carry }) => `${length(reach.metres)} to reach, ${length(carry.metres)} to carry`);
+  const figures = hazards.map(({ reach, carry }) => `${length(reach.metres)} to reach${carry === undefined ? "" : `, ${length(carry.metres)} to carry`}`);
   return `${title}: from the tee ${figures.join("; then ")}.`;
 }
