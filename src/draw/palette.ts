@@ -242,6 +242,7 @@ const PAINTS = {
   "wall-stone": { fill: "none", stroke: "road" },
   hedge: { fill: "none", stroke: "tree-shade" },
   building: { fill: "building", stroke: "building-edge" },
+  "roof-shade": { fill: "building-edge" },
   landmark: { fill: "paper", stroke: "ink" },
   "landmark-ink": { fill: "ink" },
   out: { fill: "none", stroke: "ink" },

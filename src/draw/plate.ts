@@ -8,14 +8,15 @@
  */
 import type { Box } from "../geo/box.ts";
 import type { LengthUnit } from "../geo/units.ts";
-import { locate, pointAt } from "../geo/line.ts";
+import { locate } from "../geo/line.ts";
 import type { Point } from "../geo/position.ts";
-import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
+import type { MeasuredHole } from "../measure/types.ts";
 import { COMPOSITIONS, thinned, type Composition, type CompositionName } from "./composition.ts";
-import { drawTeeFigures, drawUnitFigures, hazardsInPlay } from "./figures.ts";
+import { drawTeeFigures, hazardsInPlay } from "./figures.ts";
 import { drawFrame, drawGraduation, drawNorth, drawPaper, inBothUnits, NORTH_REACH } from "./furniture.ts";
 import { drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater } from "./ground.ts";
 import { drawGrowth, drawHachures } from "./growth.ts";
+import { drawLineOfPlay, drawTeeMarkers, group } from "./line-of-play.ts";
 import { LabelPlacer } from "./labels.ts";
 import { drawLandmarks, drawNames, type NamesDrawn } from "./names.ts";
 import { painter, type PlateTheme } from "./palette.ts";
@@ -24,9 +25,10 @@ import { drawContours, drawGreenContours, drawRelief, drawScarps, type PlateGrou
 import { layCover, stageOf, teePlates } from "./stage.ts";
 import { defaultTeeOf, layHole, sheetBearingDegrees } from "./sheet.ts";
 import { flag } from "./symbols.ts";
-import { element, escapeXml, num, polyPath } from "./svg.ts";
+import { element, escapeXml, num } from "./svg.ts";
 import { drawTitleBlock } from "./title-block.ts";
 import { ENGLISH, type PlateWords } from "./words.ts";
+import { drawUnitFigures } from "./unit-figures.ts";
 import { drawBounds, drawWorks } from "./works.ts";
 
 export interface PlateOptions {
@@ -193,57 +195,12 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
   return { svg, unplaced, width: sheet.width, height: sheet.height, lettering };
 }
 
-/** A group that a settings script shows or hides by its `display` attribute. */
-function group(name: string, data: Readonly<Record<string, string>>, shown: boolean, content: string): string {
-  return element("g", { class: name, ...data, ...(shown ? {} : { display: "none" }) }, content);
-}
-
 /** Today's hole, where the content gives it. */
 function pinOf(hole: MeasuredHole): Point | undefined {
   for (const { feature, shape, shared } of hole.placed.values()) {
     if (feature.kind === "pin" && !shared && shape.type === "points") return shape.points[0];
   }
   return undefined;
-}
-
-/** The dashed line of play from one tee set, with its bends as rings. */
-function drawLineOfPlay({ sheet, composition: c, paint }: PlateContext, tee: TeeFigures): string {
-  const end = tee.line.lengthMetres;
-  const stop = pointAt(tee.line, end - 3);
-  const points = [...tee.line.points.slice(0, -1), stop].map(sheet.toSheet);
-  const d = polyPath(points, false);
-  const dash = `${num(7 * c.drawing)} ${num(4.5 * c.drawing)}`;
-  return (
-    element("path", { ...paint("casing"), "stroke-width": c.medium + 2.2 * c.drawing, opacity: 0.5, d }) +
-    element("path", { ...paint("line"), "stroke-width": c.medium, "stroke-dasharray": dash, d }) +
-    tee.bends
-      .map(({ point }) => {
-        const [x, y] = sheet.toSheet(point);
-        return (
-          element("circle", { ...paint("spot"), cx: num(x), cy: num(y), r: 4.4 * Math.sqrt(c.drawing), "stroke-width": c.medium }) +
-          element("circle", { ...paint("frame-ink"), cx: num(x), cy: num(y), r: 1.2 * Math.sqrt(c.drawing) })
-        );
-      })
-      .join("")
-  );
-}
-
-/** Tee markers in the club's colours; the one played from is ringed. */
-function drawTeeMarkers({ sheet, composition: c, paint }: PlateContext, hole: MeasuredHole, first: TeeFigures): string {
-  const r = 3.1 * Math.sqrt(c.drawing);
-  const dots = hole.tees.map((tee) => {
-    const [x, y] = sheet.toSheet(tee.marker);
-    const ring = group(
-      "plate-tee",
-      { "data-tee": tee.tee.id },
-      tee === first,
-      element("circle", { ...paint("casing"), cx: num(x), cy: num(y), r: r + 3, "stroke-width": 3 }) +
-        element("circle", { ...paint("ring"), cx: num(x), cy: num(y), r: r + 3, "stroke-width": c.medium }),
-    );
-    const { class: name, stroke } = paint("marker");
-    return ring + element("circle", { class: name, fill: tee.tee.colour, stroke, cx: num(x), cy: num(y), r, "stroke-width": c.fine * 1.3 });
-  });
-  return element("g", {}, dots.join(""));
 }
 
 /** The corner, or the edge, where a north arrow covers least. */

@@ -1,6 +1,6 @@
 /** What people built: roads, paths, walls, fences, hedges, buildings; and the stakes of the Rules. */
 import type { Point } from "../geo/position.ts";
-import { evenly, shifted } from "./curves.ts";
+import { crescents, evenly, LIGHT, shifted } from "./curves.ts";
 import { areaPath } from "./ground.ts";
 import type { PlateContext } from "./plate-context.ts";
 import type { SceneLine } from "./scene.ts";
@@ -14,11 +14,10 @@ export function drawWorks({ scene, paint, composition: c, px }: PlateContext): s
   if (paths.length > 0) {
     out += element("path", { ...paint("path"), "stroke-width": c.medium, "stroke-dasharray": `${4 * c.drawing} ${2.2 * c.drawing}`, opacity: 0.8, d: joined(paths) });
   }
-  for (const road of scene.lines("road")) {
-    const width = Math.max(4.5 * c.drawing, px(road.feature.widthMetres ?? 5));
-    const d = polyPath(road.line, false);
-    out += element("path", { ...paint("road-edge"), "stroke-width": width + 2 * c.fine, d }) + element("path", { ...paint("road"), "stroke-width": width, d });
-  }
+  const roads = scene.lines("road").map(({ feature, line }) => ({ width: Math.max(4.5 * c.drawing, px(feature.widthMetres ?? 5)), d: polyPath(line, false) }));
+  // All edges before all surfaces: where roads meet, no edge runs across.
+  for (const { width, d } of roads) out += element("path", { ...paint("road-edge"), "stroke-width": width + 2 * c.fine, d });
+  for (const { width, d } of roads) out += element("path", { ...paint("road"), "stroke-width": width, d });
   const walls = scene.barriers("wall");
   if (walls.length > 0) {
     const d = joined(walls);
@@ -43,7 +42,13 @@ export function drawWorks({ scene, paint, composition: c, px }: PlateContext): s
     const thrown = buildings.map((one) => ({ ...one, rings: one.rings.map((ring) => ring.map(([x, y]): Point => [x + 3.4 * c.drawing, y + 2.6 * c.drawing])) }));
     out +=
       element("path", { ...paint("shadow"), opacity: 0.3, d: areaPath(thrown, false) }) +
-      element("path", { ...paint("building"), "stroke-width": c.fine, "stroke-linejoin": "round", "fill-rule": "evenodd", d: areaPath(buildings, false) });
+      element("path", { ...paint("building"), "stroke-width": c.fine, "stroke-linejoin": "round", "fill-rule": "evenodd", d: areaPath(buildings, false) }) +
+      // The slopes of the roof that turn from the light.
+      element("path", {
+        ...paint("roof-shade"),
+        opacity: 0.42,
+        d: polyPaths(buildings.flatMap(({ rings }) => crescents(evenly(rings[0]!, 2.5, true), [-LIGHT[0], -LIGHT[1]], Math.min(px(3.4), 9 * c.drawing))), true),
+      });
   }
   return out;
 }

@@ -2,7 +2,7 @@ import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
 import type { Hole } from "../../src/course/types.ts";
 import { COMPOSITIONS, type CompositionName } from "../../src/draw/composition.ts";
-import { arcsOf, leftPoints } from "../../src/draw/figures.ts";
+import { arcsOf, leftPoints } from "../../src/draw/arcs.ts";
 import { drawPlate, plateBearingDegrees, type PlateOptions } from "../../src/draw/plate.ts";
 import { layHole } from "../../src/draw/sheet.ts";
 import { overlaps } from "../../src/geo/box.ts";
