@@ -18,7 +18,7 @@ export function wordsOfTip(markdown: string): TipWords {
 export function syllables(word: string): number {
   const lower = word.toLowerCase().replace(/[^a-z]/g, "");
   if (lower.length <= 3) return 1;
-  const groups = lower.replace(/(?:[^laeiouy]es|[^aeiouytd]ed|[^laeiouy]e)$/, (end) => end[0]!).match(/[aeiouy]+/g);
+  const groups = lower.replace(/(?:[^laeiouyscxzhg]es|[^aeiouytd]ed|[^laeiouy]e)$/, (end) => end[0]!).match(/[aeiouy]+/g);
   return Math.max(1, groups?.length ?? 1);
 }
 

@@ -3,6 +3,7 @@
  * Prints a line per figure. Compare ratios within one run; never a bound in a test.
  */
 import { buildBench } from "./build.bench.ts";
+import { checkBench } from "./check.bench.ts";
 import { flightBench } from "./flight.bench.ts";
 import { frameBench } from "./frame.bench.ts";
 import type { BenchLine } from "./line.ts";
@@ -14,6 +15,7 @@ const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
   read: readBench,
   frame: frameBench,
   measure: measureBench,
+  check: checkBench,
   flight: flightBench,
   terrain: terrainBench,
   build: buildBench,
