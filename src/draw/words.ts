@@ -10,10 +10,6 @@ export interface PlateWords {
   readonly plateTitle: (hole: number, name: string) => string;
   readonly plateDescription: string;
   readonly courseTitle: (course: string) => string;
-  readonly greenTitle: (hole: number) => string;
-  readonly front: string;
-  readonly middle: string;
-  readonly back: string;
 }
 
 const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
@@ -35,8 +31,4 @@ export const ENGLISH: PlateWords = {
   plateTitle: (hole, name) => `Hole ${hole}, ${name}: plan`,
   plateDescription: "Plan of the hole. Every figure on it is given in words and tables on this page.",
   courseTitle: (course) => `${course}: map of the course`,
-  greenTitle: (hole) => `Green of hole ${hole}`,
-  front: "Front",
-  middle: "Middle",
-  back: "Back",
 };

@@ -1,7 +1,5 @@
-import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
 import { drawCourse, layCourse } from "../../src/draw/course-map.ts";
-import { drawGreen, GREEN_MOST_PX_PER_METRE, layGreen } from "../../src/draw/green.ts";
 import { PALETTE, painter, plateCss, type PlateTheme } from "../../src/draw/palette.ts";
 import { drawPlate } from "../../src/draw/plate.ts";
 import { drawHoleThumbnail } from "../../src/draw/thumbnail.ts";
@@ -51,37 +49,6 @@ describe("the course map", () => {
     const discs = tags.filter(({ attributes }) => attributes["class"] === "plate-disc").map(({ attributes }) => [Number(attributes["cx"]), Number(attributes["cy"])] as const);
     expect(discs).toHaveLength(2);
     expect(distanceMetres(discs[0]!, discs[1]!)).toBeGreaterThan(22);
-  });
-});
-
-describe("a green's sheet", () => {
-  const hole = holeOf(course, 7);
-  const tee = hole.tees[2]!;
-
-  // Published: Rules of Golf, Clarifications to Rule 4.3a, green-reading materials: 3/8 inch to 5 yards (1:480). From memory.
-  test("prints no larger than 3/8 inch to 5 yards", () => {
-    expect(GREEN_MOST_PX_PER_METRE).toBeCloseTo((0.375 * 96) / (5 * 0.9144), 9);
-    for (const one of course.holes) expect(layGreen(one.tees[0]!).pxPerMetre).toBeLessThanOrEqual(GREEN_MOST_PX_PER_METRE + 1e-9);
-  });
-
-  test("is seen from the approach: front below back", () => {
-    const sheet = layGreen(tee);
-    const [front, back] = [sheet.toSheet(tee.green.front), sheet.toSheet(tee.green.back)];
-    expect(front[0]).toBeCloseTo(back[0], 6);
-    expect(front[1] - back[1]).toBeCloseTo(tee.green.depthMetres * sheet.pxPerMetre, 6);
-  });
-
-  test("gives front, middle, back, depth and width in both units, one shown", () => {
-    const tags = readSvg(drawGreen(hole, tee, { idPrefix: "g", unit: "metres" }).svg);
-    const units = tags.filter(({ attributes }) => attributes["class"] === "plate-unit");
-    expect(units.map(({ attributes }) => [attributes["data-unit"], attributes["display"]])).toEqual([["yards", "none"], ["metres", undefined]]);
-    const texts = tags.filter((tag) => tag.name === "text" && tag.parents.includes(units[1]!)).map(({ text }) => text);
-    const { frontMetres, middleMetres, backMetres, depthMetres, widthMetres } = tee.green;
-    for (const metres of [frontMetres, middleMetres, backMetres, depthMetres, widthMetres]) expect(texts).toContain(String(Math.round(metres)));
-  });
-
-  test("weighs little", () => {
-    expect(gzipSync(drawGreen(hole, tee, { idPrefix: "g", unit: "yards" }).svg).length).toBeLessThan(9000);
   });
 });
 
