@@ -49,8 +49,10 @@ function surelyThere({ where }: Thing, side: Zone, place: ClaimPlace | undefined
 const ZONES: readonly Zone[] = ["short-left", "short", "short-right", "left", "right", "long-left", "long", "long-right"];
 
 /** Where the things of a class are, in a few words. */
-function whereTheyAre(things: readonly Thing[], kind: ThingClass): string {
-  if (things.length === 0) return `no ${CLASS_NAMES[kind]} is drawn on this hole`;
+function whereTheyAre(all: readonly Thing[], kind: ThingClass): string {
+  if (all.length === 0) return `no ${CLASS_NAMES[kind]} is drawn on this hole`;
+  const things = all.filter(({ where, crossings }) => crossings > 0 || where.perhaps.size > 0 || where.green.perhaps.size > 0);
+  if (things.length === 0) return `no ${CLASS_NAMES[kind]} is drawn near this hole's line of play`;
   const places = things.map((thing) => {
     const zones = ZONES.filter((zone) => thing.where.green.surely.has(zone));
     const sides = (["left", "right"] as const).filter((side) => thing.where.surely.has(side));
@@ -59,7 +61,7 @@ function whereTheyAre(things: readonly Thing[], kind: ThingClass): string {
       ...(sides.length > 0 && thing.crossings === 0 ? [`${list(sides)} of the line of play`] : []),
       ...(zones.length > 0 ? [`${list(zones.map((zone) => zone.replace("-", " ")))} of the green`] : []),
     ];
-    return `${thing.name ?? thing.id} lies ${parts.length > 0 ? list(parts) : "further away"}`;
+    return `${thing.name ?? thing.id} lies ${parts.length > 0 ? list(parts) : `away to the ${list([...thing.where.perhaps])}`}`;
   });
   return list(places.slice(0, 4)) + (places.length > 4 ? ` and ${places.length - 4} more` : "");
 }
