@@ -49,12 +49,13 @@ export function drawUnitFigures(
     });
     const end: Point = [p[0] + ux * half, p[1] + uy * half];
     const start: Point = [p[0] - ux * half, p[1] - uy * half];
-    const tick = polyPath([start, end], false);
-    marks += element("path", { ...paint("casing"), "stroke-width": c.medium + 2.4, opacity: 0.6, d: tick }) + element("path", { ...paint("tick"), "stroke-width": c.medium * 1.3, d: tick });
+    // A tick without its figure would say nothing.
     if (!placed) {
       unplaced.push(`${value} left`);
       continue;
     }
+    const tick = polyPath([start, end], false);
+    marks += element("path", { ...paint("casing"), "stroke-width": c.medium + 2.4, opacity: 0.6, d: tick }) + element("path", { ...paint("tick"), "stroke-width": c.medium * 1.3, d: tick });
     if (placed.leader) marks += element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath(placed.leader, false) });
     marks += pill(placed.box, context);
     lettering.set([text], placed.at);
