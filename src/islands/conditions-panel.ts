@@ -110,8 +110,18 @@ export function startPanel(panel: HTMLDetailsElement): void {
     const shown = shownDay();
     own.show(table, conditions.carryMetres, settings, calm);
     showToday(table, shown, calm, conditions.carryMetres, settings.units, words);
-    const said = words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS));
+    const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, shown?.day ?? calm)}`;
     if (now.textContent !== said) now.textContent = said;
+  }
+
+  /** To the middle of the green, after the golfer's own drive where one is given. */
+  function middleText(table: HTMLTableElement, day: DayConditions): string {
+    const rows = [...table.querySelectorAll("[data-middle][data-shot]")].filter((row) => row.closest("[hidden]") === null);
+    const shot = shotOf(rows[rows.length - 1]?.getAttribute("data-shot"));
+    const answer = shot && todayOf(shot, day);
+    if (!shot || !answer?.ok) return "";
+    const whole = (metres: number): string => String(Math.round(inUnit(metres, settings.units)));
+    return words.middleNow.replace("{distance}", whole(shot[0])).replace("{length}", whole(answer.lengthMetres));
   }
 
   let waiting = 0;

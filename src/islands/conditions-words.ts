@@ -7,6 +7,8 @@ export interface ConditionWords {
   readonly now: string;
   /** `{speed}`, `{unit}`, `{from}`: a compass point. */
   readonly windNow: string;
+  /** The one figure asked for most: `{distance}` and `{length}`. */
+  readonly middleNow: string;
   readonly compassPoints: readonly string[];
   /** `{name}`, `{least}`, `{most}`, `{unit}`: a number outside what is answered for. */
   readonly outside: string;

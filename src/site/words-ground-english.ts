@@ -135,7 +135,8 @@ export const englishGround: GroundWords = {
     units: { yards: "mph", metres: "m/s", degrees: "°", celsius: "°C" },
     script: {
       still: "Still air",
-      now: "{wind}, {temperature} °C",
+      now: "{wind}, {temperature} °C.",
+      middleNow: "Middle {distance}: plays {length}.",
       windNow: "Wind {speed} {unit} from {from}",
       compassPoints: ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"],
       outside: "{name} must be from {least} to {most} {unit}. Type a number in that range.",
