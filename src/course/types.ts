@@ -79,6 +79,10 @@ export interface Course {
   readonly holes: readonly Hole[];
   /** Rules of the check that do not apply to this course, with the club's reasons. */
   readonly silence: readonly Silence[];
+  /** Dated notices for the course or some of its holes; those of one hole's page are with the hole. */
+  readonly notices: readonly Notice[];
+  /** A photo from the air, if the course has one. */
+  readonly orthophoto: Orthophoto | undefined;
   /** The DEM, if the course has one: path relative to the content folder, and its proj string where given. */
   readonly ground: { readonly file: string; readonly crs: string | undefined } | undefined;
 }
@@ -89,6 +93,43 @@ export interface Photo {
   readonly alt: string;
   readonly caption: string | undefined;
   readonly credit: string | undefined;
+  /** What the picture is about, as shares of its width and height from the upper left; crops keep it in view. */
+  readonly focus: readonly [x: number, y: number] | undefined;
+  readonly taken: Viewpoint | undefined;
+  /** Where its file is named. */
+  readonly place: Place;
+}
+
+/** Where a photo was taken: a position, or a feature (`tee`: the default tee's marker). */
+export interface Viewpoint {
+  /** RFC 7946: longitude, latitude. */
+  readonly at: readonly [longitude: number, latitude: number] | undefined;
+  /** Id of a feature of the hole or its course; there is one of the two. */
+  readonly from: string | undefined;
+  /** Id of the feature the camera looked at. */
+  readonly towards: string | undefined;
+}
+
+/** What a club tells for some days. Dates are ISO; it holds on the first and the last of them. */
+export interface Notice {
+  /** Undefined: at once. */
+  readonly from: string | undefined;
+  readonly until: string;
+  readonly text: string;
+  /** Numbers of the holes it is about; undefined on a hole's own page and for a whole course. */
+  readonly holes: readonly number[] | undefined;
+  readonly place: Place;
+}
+
+/** A georeferenced photo from the air. */
+export interface Orthophoto {
+  /** Path relative to the content folder. */
+  readonly file: string;
+  /** EPSG code or proj string, where the file does not say it well. */
+  readonly crs: string | undefined;
+  /** Positions of the picture's corners, clockwise from its upper left, where the file has no georeference of its own. */
+  readonly corners: readonly (readonly [longitude: number, latitude: number])[] | undefined;
+  readonly place: Place;
 }
 
 /** A rule of the check that the club has silenced. */
@@ -117,6 +158,7 @@ export interface Hole {
   readonly photos: readonly Photo[];
   readonly features: readonly Feature[];
   readonly tip: Tip;
+  readonly notices: readonly Notice[];
   /** Rules of the check that do not apply to this hole, with the club's reasons. */
   readonly silence: readonly Silence[];
   readonly place: Place;

@@ -19,7 +19,13 @@ export interface AssetKind {
 }
 
 export const PHOTO: AssetKind = { noun: "photo", endings: [".jpg", ".jpeg", ".png", ".webp", ".avif", ".tif", ".tiff"], largestBytes: 60_000_000 };
+export const ORTHOPHOTO: AssetKind = { noun: "photo from the air", endings: [".tif", ".tiff", ".jpg", ".jpeg", ".png", ".webp"], largestBytes: 1_500_000_000 };
 export const HEIGHTS: AssetKind = { noun: "height file", endings: [".tif", ".tiff"], largestBytes: 500_000_000 };
+
+const HEIC: readonly string[] = [".heic", ".heif", ".hif"];
+
+/** What to do with the format that some phones keep pictures in. */
+export const HEIC_ADVICE = "a HEIC picture, as some phones keep them, and the guide cannot read those. Export it as JPEG (on the phone: share it, or set the camera to its most compatible format), put that into the folder, and write its name.";
 
 /**
  * What is wrong with a named file, or undefined.
@@ -33,7 +39,9 @@ export async function checkAsset(folder: string, shownFolder: string, name: stri
   if (outside) {
     return { rule: "file-outside", message: `${quote(name)} is not a name within ${shownFolder}/. Put the ${kind.noun} into that folder and write its name only, with / between folders.` };
   }
-  if (!kind.endings.includes(extname(name).toLowerCase())) {
+  const ending = extname(name).toLowerCase();
+  if (!kind.endings.includes(ending)) {
+    if (HEIC.includes(ending)) return { rule: "file-kind", message: `${quote(name)} is ${HEIC_ADVICE}` };
     return { rule: "file-kind", message: `${quote(name)} is not a ${kind.noun} the guide reads: expected a name that ends in ${oneOf(kind.endings)}.` };
   }
   const steps = name.split("/");

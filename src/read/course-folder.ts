@@ -4,12 +4,14 @@ import type { Diagnostic } from "../course/diagnostic.ts";
 import { checkHoleFeatures, checkRound, checkSharedFeatures, checkTeeSets, usableTeeIds, writtenTees } from "../course/schema/agreement.ts";
 import { courseSchema, type CourseFile } from "../course/schema/course.ts";
 import { checkFeatures, type CheckedFeature, type WrittenFeature } from "../course/schema/features.ts";
-import { errorAt, type Finding } from "../course/schema/finding.ts";
+import { errorAt, type Finding, type Path } from "../course/schema/finding.ts";
 import { findingsFromIssues, valueAt } from "../course/schema/issues.ts";
-import { checkWhereabouts, middle } from "../course/schema/whereabouts.ts";
-import type { Course, Hole, Photo, Place } from "../course/types.ts";
-import { checkAsset, HEIGHTS, PHOTO } from "./asset.ts";
-import { HOLE_FILE, holeFrom, placeFeatures, placeSilences, readHoleFile, type HolePage } from "./hole-file.ts";
+import { checkNoticeHoles } from "../course/schema/notice.ts";
+import { checkViewpoints, viewpointOf } from "../course/schema/photo.ts";
+import { checkWhereabouts, middle, type Located } from "../course/schema/whereabouts.ts";
+import type { Course, Hole, Orthophoto, Photo, Place } from "../course/types.ts";
+import { checkAsset, HEIGHTS, ORTHOPHOTO, PHOTO, type AssetKind } from "./asset.ts";
+import { HOLE_FILE, holeFrom, placeFeatures, placeNotices, placeSilences, readHoleFile, type HolePage } from "./hole-file.ts";
 import { listFolder } from "./listing.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import { readTextFile, systemFault } from "./text-file.ts";
@@ -60,9 +62,10 @@ export async function readCourseFolder(folder: string, id: string): Promise<Cour
   }
   add(whereabouts([page, ...holes]));
   add(round(page, holes, listed.length === 0));
+  add(noticeHoles(page, holes));
   const photos = new Map<string, readonly Photo[]>();
   for (const hole of holes) {
-    const { found, diagnostics: missing } = await holePhotos(folder, id, hole);
+    const { found, diagnostics: missing } = await holePhotos(folder, id, hole, page);
     photos.set(hole.file, found);
     add(missing);
   }
@@ -99,11 +102,14 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
     diagnostics.push(...checkMarkdown({ markdown: result.data.description, place: yaml.placeOf(["description"]) })
       // Where a line of a folded text stands in the file is anyone's guess, so the field is named instead.
       .map((diagnostic) => ({ ...diagnostic, ...yaml.placeOf(["description"]) })));
-    const { ground } = result.data;
-    if (ground) {
-      const fault = await checkAsset(join(folder, id), id, ground.heights, HEIGHTS);
-      if (fault) findings.push(errorAt(["ground", "heights"], fault.rule, fault.message));
-    }
+    const { heights, photo } = result.data.ground ?? {};
+    const asset = async (name: string | undefined, kind: AssetKind, path: Path): Promise<void> => {
+      const fault = name === undefined ? undefined : await checkAsset(join(folder, id), id, name, kind);
+      if (fault) findings.push(errorAt(path, fault.rule, fault.message));
+    };
+    await asset(heights, HEIGHTS, ["ground", "heights"]);
+    if (typeof photo === "string") await asset(photo, ORTHOPHOTO, ["ground", "photo"]);
+    else await asset(photo?.file, ORTHOPHOTO, ["ground", "photo", "file"]);
   }
   return {
     file,
@@ -174,7 +180,14 @@ function round(page: CoursePage, holes: readonly HolePage[], allNamed: boolean):
   });
 }
 
-async function holePhotos(folder: string, id: string, { front, yaml }: HolePage): Promise<{ found: Photo[]; diagnostics: Diagnostic[] }> {
+/** Holes that notices name, once it is known which there are. */
+function noticeHoles({ yaml }: CoursePage, holes: readonly HolePage[]): Diagnostic[] {
+  const numbers = holes.map(({ number }) => number);
+  if (yaml === undefined || numbers.length === 0 || numbers.includes(undefined)) return [];
+  return checkNoticeHoles(yaml.value, new Set(numbers.filter((number) => number !== undefined))).map(yaml.toDiagnostic);
+}
+
+async function holePhotos(folder: string, id: string, { front, yaml, written, features }: HolePage, page: CoursePage): Promise<{ found: Photo[]; diagnostics: Diagnostic[] }> {
   const found: Photo[] = [];
   const diagnostics: Diagnostic[] = [];
   const photos = valueAt(yaml?.value, ["photos"]);
@@ -186,8 +199,26 @@ async function holePhotos(folder: string, id: string, { front, yaml }: HolePage)
     const fault = await checkAsset(join(folder, shown), shown, file, PHOTO);
     if (fault) diagnostics.push(yaml.toDiagnostic(errorAt(["photos", i, "file"], fault.rule, fault.message)));
   }
-  for (const { file, alt, caption, credit } of front?.photos ?? []) found.push({ file: `${shown}/${file}`, alt, caption, credit });
+  const all = [...(written ?? []), ...page.written];
+  const ids = written === undefined || page.yaml === undefined ? undefined : all.flatMap(({ id: own }) => own ?? []);
+  diagnostics.push(...checkViewpoints(yaml.value, ids).map(yaml.toDiagnostic));
+  const centre = middle([...features, ...page.features]);
+  for (const [i, entry] of (front?.photos ?? []).entries()) {
+    const taken = viewpointOf(entry);
+    if (taken?.at !== undefined && centre !== undefined) {
+      const stood: Located = { id: "at", path: ["photos", i, "at"], geometry: { type: "Point", coordinates: [...taken.at] } };
+      diagnostics.push(...checkWhereabouts(stood, centre).map(yaml.toDiagnostic));
+    }
+    const { file, alt, caption, credit, focus } = entry;
+    found.push({ file: `${shown}/${file}`, alt, caption, credit, focus, taken, place: yaml.placeOf(["photos", i, "file"]) });
+  }
   return { found, diagnostics };
+}
+
+function orthophotoFrom(id: string, written: NonNullable<CourseFile["ground"]>["photo"], yaml: YamlSource): Orthophoto | undefined {
+  if (written === undefined) return undefined;
+  const { file, crs, corners } = typeof written === "string" ? { file: written, crs: undefined, corners: undefined } : written;
+  return { file: `${id}/${file}`, crs, corners, place: yaml.placeOf(["ground", "photo"]) };
 }
 
 function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: readonly Hole[]): Course | undefined {
@@ -202,8 +233,10 @@ function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: re
     corridorMetres: front.corridorMetres,
     tees: front.tees.map((tee) => ({ ...tee, ratings: tee.ratings.map((rating) => ({ ...rating, bogeyRating: rating.bogeyRating })) })),
     features: placeFeatures(features, yaml),
+    notices: placeNotices(front.notices, yaml),
     silence: placeSilences(front.silence, yaml),
     holes,
-    ground: front.ground && { file: `${id}/${front.ground.heights}`, crs: front.ground.crs },
+    orthophoto: orthophotoFrom(id, front.ground?.photo, yaml),
+    ground: front.ground?.heights === undefined ? undefined : { file: `${id}/${front.ground.heights}`, crs: front.ground.crs },
   };
 }

@@ -5,7 +5,8 @@ import { checkFeatures, type CheckedFeature, type WrittenFeature } from "../cour
 import { warningAt, errorAt, type Finding } from "../course/schema/finding.ts";
 import { holeSchema, type HoleFile } from "../course/schema/hole.ts";
 import { findingsFromIssues, valueAt } from "../course/schema/issues.ts";
-import type { Feature, Hole, PerGender, Photo, Silence, Tip } from "../course/types.ts";
+import { noticeFrom } from "../course/schema/notice.ts";
+import type { Feature, Hole, Notice, PerGender, Photo, Silence, Tip } from "../course/types.ts";
 import { splitFrontMatter } from "./front-matter.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import type { SourceText } from "./source-text.ts";
@@ -109,6 +110,10 @@ export const placeFeatures = (features: readonly CheckedFeature[], yaml: YamlSou
 export const placeSilences = (silences: readonly { readonly rule: string; readonly because: string }[], yaml: YamlSource): Silence[] =>
   silences.map((silence, i) => ({ ...silence, place: yaml.placeOf(["silence", i]) }));
 
+/** Notices tied to the lines they are written on. */
+export const placeNotices = (notices: readonly Parameters<typeof noticeFrom>[0][], yaml: YamlSource): Notice[] =>
+  notices.map((notice, i) => noticeFrom(notice, yaml.placeOf(["notices", i])));
+
 /** The hole of a page with everything in order, or undefined. */
 export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos: readonly Photo[]): Hole | undefined {
   if (yaml === undefined || front === undefined || tip === undefined) return undefined;
@@ -122,6 +127,7 @@ export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos:
     photos,
     features: placeFeatures(features, yaml),
     tip,
+    notices: placeNotices(front.notices, yaml),
     silence: placeSilences(front.silence, yaml),
     place: yaml.placeOf(["hole"], "key"),
   };

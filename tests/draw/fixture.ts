@@ -112,6 +112,7 @@ function longHole(): Hole {
     photos: [],
     features,
     tip: { markdown: "Aim at the :aim[light] and stay short of :reach[fiddler].", place },
+    notices: [],
     silence: [],
     place,
   };
@@ -143,6 +144,7 @@ function shortHole(): Hole {
     photos: [],
     features,
     tip: { markdown: "", place },
+    notices: [],
     silence: [],
     place,
   };
@@ -162,7 +164,9 @@ export const course = (change: (hole: Hole) => Hole = (hole) => hole): Course =>
   tees: TEES,
   features: [],
   holes: [longHole(), shortHole()].map(change),
+  notices: [],
   silence: [],
+  orthophoto: undefined,
   ground: undefined,
 });
 

@@ -166,7 +166,7 @@ describe("files that cannot be read", () => {
   test("empty front matter", async () => {
     expect(await lines((folder) => writeInto(folder, hole(1), "---\n---\nAim left.\n"))).toMatchInlineSnapshot(`
       [
-        "course-1/holes/01-hole.md:2:1: The file is empty: expected a group with the fields hole, name, par, strokeIndex, card, photos, silence, features.",
+        "course-1/holes/01-hole.md:2:1: The file is empty: expected a group with the fields hole, name, par, strokeIndex, card, photos, notices, silence, features.",
       ]
     `);
   });
@@ -321,7 +321,9 @@ describe("photos", () => {
       await plant(folder, [photo("01/tee.jpg")]);
       const { club, diagnostics } = await readContent(folder);
       expect(diagnostics).toEqual([]);
-      expect(club!.courses[0]!.holes[0]!.photos).toEqual([{ file: "course-1/photos/01/tee.jpg", alt: "From the tee", caption: undefined, credit: undefined }]);
+      expect(club!.courses[0]!.holes[0]!.photos).toEqual([
+        { file: "course-1/photos/01/tee.jpg", alt: "From the tee", caption: undefined, credit: undefined, focus: undefined, taken: undefined, place: { file: hole(1), line: 7, column: 13 } },
+      ]);
     });
   });
 

@@ -15,6 +15,9 @@ const one = (name: string, ...edits: Edit[]): Mistake => ({ name, edits });
 
 const inHole = (name: string, from: string | RegExp, to: string): Mistake => one(name, page(1, from, to));
 
+/** A photo whose file is there no more than in the other cases: the mistake in its entry is one more. */
+const inPhoto = (name: string, field: string): Mistake => inHole(name, "card:", `photos:\n  - { file: ¶tee.jpg, alt: A, ${field} }\ncard:`);
+
 const LINE = /("golf":"hole"\}, geometry: \{ type: LineString, coordinates: )\[.*\]\] \}/;
 const GREEN = /("golf":"green"\}, geometry: \{ type: )Polygon, coordinates: \[\[.*\]\]\]/;
 const FIRST_TEE = /(tee: ?"?white"?|"tee":"white")(\}, geometry: \{ type: Point, coordinates: )\[([^,]*),([^\]]*)\]/;
@@ -138,6 +141,37 @@ defaultTee:`)),
     inHole("not there", "card:", "photos:\n  - { file: ¶07-tee.jpg, alt: From the tee }\ncard:"),
     inHole("outside the folder", "card:", "photos:\n  - { file: ¶../../secret.jpg, alt: A }\n  - { file: ¶/etc/passwd.jpg, alt: A }\n  - { file: ¶'a\\b.jpg', alt: A }\ncard:"),
     inHole("no picture", "card:", "photos:\n  - { file: ¶notes.txt, alt: A }\ncard:"),
+    inHole("as some phones keep them", "card:", "photos:\n  - { file: ¶IMG_0412.HEIC, alt: A }\ncard:"),
+    inPhoto("focus outside the picture", "focus: [0.3, ¶1.6]"),
+    inPhoto("focus of one number", "focus: ¶0.3"),
+    inPhoto("focus in percent", "focus: [¶30%, ¶60%]"),
+    inPhoto("taken at a latitude beyond the pole", "at: [-9, ¶96.5]"),
+    inPhoto("taken at latitude and longitude swapped", "at: ¶[56.5, -9]"),
+    inPhoto("taken far from the course", "at: ¶[-3.2, 56.5]"),
+    inPhoto("taken from a tee set instead of a feature", "from: ¶white"),
+    inPhoto("taken from a feature that is not there, towards another", "from: ¶pnod, towards: ¶gren"),
+    inPhoto("taken at two places", "at: [-9, 56.5], ¶from: tee"),
+    inPhoto("looking from nowhere", "¶towards: green"),
+    inPhoto("unknown field", "¶form: tee"),
+  ],
+  notices: [
+    inHole("not a list", "card:", "notices: ¶Winter tees\ncard:"),
+    inHole("without an end", "card:", 'notices:\n  - ¶{ from: 2026-11-01, text: "Winter tees" }\ncard:'),
+    inHole("days that never were", "card:", 'notices:\n  - { from: ¶2026-11-31, until: ¶1 March, text: "Winter tees" }\ncard:'),
+    inHole("over before it begins", "card:", 'notices:\n  - { from: 2026-11-01, until: ¶2026-02-28, text: "Winter tees" }\ncard:'),
+    inHole("holes on a hole's own page", "card:", 'notices:\n  - { until: 2027-02-28, ¶holes: [ 1 ], text: "Winter tees" }\ncard:'),
+    one("holes that are not there", course("defaultTee:", 'notices:\n  - { until: 2027-02-28, holes: [ 9, ¶10 ], text: "Winter tees" }\ndefaultTee:')),
+    one("a word for holes", course("defaultTee:", 'notices:\n  - { until: 2027-02-28, holes: ¶all, text: "Winter tees" }\ndefaultTee:')),
+    one("holes of no number", course("defaultTee:", 'notices:\n  - { until: 2027-02-28, holes: [ ¶0, ¶seven ], text: ¶"" }\ndefaultTee:')),
+  ],
+  "photo from the air": [
+    one("not there", course("defaultTee:", "ground: { photo: ¶ground/air.tif }\ndefaultTee:")),
+    one("not there, with corners", course("defaultTee:", "ground: { photo: { file: ¶ground/air.jpg, corners: [[-9.01, 56.51], [-8.99, 56.51], [-8.99, 56.50], [-9.01, 56.50]] } }\ndefaultTee:")),
+    one("three corners", course("defaultTee:", "ground: { photo: { file: air.jpg, corners: ¶[[-9.01, 56.51], [-8.99, 56.51], [-8.99, 56.50]] } }\ndefaultTee:")),
+    one("corners the other way round", course("defaultTee:", "ground: { photo: { file: air.jpg, corners: ¶[[-9.01, 56.51], [-9.01, 56.50], [-8.99, 56.50], [-8.99, 56.51]] } }\ndefaultTee:")),
+    one("a corner beyond the pole", course("defaultTee:", "ground: { photo: { file: air.jpg, corners: [[-9.01, ¶156.51], [-8.99, 56.51], [-8.99, 56.50], [-9.01, 56.50]] } }\ndefaultTee:")),
+    one("ground without anything", course("defaultTee:", "ground: ¶{ crs: \"EPSG:32629\" }\ndefaultTee:")),
+    one("a list of pictures", course("defaultTee:", "ground: { photo: ¶[ a.tif, b.tif ] }\ndefaultTee:")),
   ],
   "the tip": [
     inHole("script", "It is :carry", "It is ¶<script>alert(1)</script> :carry"),

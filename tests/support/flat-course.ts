@@ -66,6 +66,7 @@ export const hole = (features: readonly Feature[], rest: Partial<Hole> = {}): Ho
   photos: [],
   features,
   tip: { markdown: "", place },
+  notices: [],
   silence: [],
   place,
   ...rest,
@@ -82,7 +83,9 @@ export const course = (holes: readonly Hole[], rest: Partial<Course> = {}): Cour
   tees: TEE_SETS,
   features: [],
   holes,
+  notices: [],
   silence: [],
+  orthophoto: undefined,
   ground: undefined,
   ...rest,
 });

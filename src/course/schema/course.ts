@@ -1,14 +1,11 @@
 /** What course.yaml may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, fileName, group, line, numberWithin, silences, slug, wholeNumber } from "./fields.ts";
+import { expects, fileName, group, isoDate, line, numberWithin, silences, slug, wholeNumber } from "./fields.ts";
+import { courseNotices } from "./notice.ts";
+import { orthophotoSchema } from "./orthophoto.ts";
 
 /** Half-width of the shot corridor where a course does not say: common practice, no source. */
 export const DEFAULT_CORRIDOR_METRES = 25;
-
-const isDate = (text: string): boolean => {
-  const date = new Date(`${text}T00:00:00Z`);
-  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
-};
 
 const rating = group(
   {
@@ -41,10 +38,7 @@ export const courseSchema = group(
   {
     name: line("the course's name", "name: Sample Links"),
     description: z.string(expects("a text", "description: A links course.")).max(20_000).default(""),
-    surveyed: z
-      .string(expects("the date of the survey as year-month-day", "surveyed: 2026-05-14"))
-      .refine(isDate)
-      .optional(),
+    surveyed: isoDate("the date of the survey as year-month-day", "surveyed: 2026-05-14").optional(),
     sources: z
       .array(
         line("where the geometry comes from", '- "Survey by the club"', 500),
@@ -63,11 +57,14 @@ export const courseSchema = group(
       .min(1),
     ground: group(
       {
-        heights: fileName("a file in the course's folder", "heights: ground/height.tif"),
+        heights: fileName("a file in the course's folder", "heights: ground/height.tif").optional(),
         crs: line("a coordinate system as a proj string", 'crs: "+proj=utm +zone=29 +datum=WGS84"', 1000).optional(),
+        photo: orthophotoSchema().optional(),
       },
       "a group",
-    ).optional(),
+    ).refine(({ heights, photo }) => heights !== undefined || photo !== undefined, expects("heights, a photo from the air, or both", "ground: { heights: ground/height.tif }"))
+      .optional(),
+    notices: courseNotices(),
     silence: silences(),
     features: z.unknown().optional(),
   },

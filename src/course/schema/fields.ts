@@ -11,6 +11,9 @@ export const SLUG = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 // eslint-disable-next-line no-control-regex
 const ONE_LINE = /^[^\u0000-\u001f\u007f]*\S[^\u0000-\u001f\u007f]*$/;
 
+/** A course of eighteen holes is the most a folder may hold. */
+export const MOST_HOLES = 18;
+
 /** Stands for the field's name in what to write, where one schema serves many fields. */
 export const FIELD = "{field}";
 
@@ -42,6 +45,14 @@ export const wholeNumber = (from: number, to: number, expected: string, write: s
 
 export const numberWithin = (from: number, to: number, expected: string, write: string) =>
   z.number(expects(expected, write)).min(from).max(to);
+
+/** A day as `2026-05-14`; days that are not on the calendar are refused. */
+export const isoDate = (expected: string, write: string) => z.string(expects(expected, write)).refine(isDay);
+
+const isDay = (text: string): boolean => {
+  const date = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
+};
 
 /** A whole number, or one for men and one for women. */
 export const wholeNumberPerGender = (from: number, to: number, field: string, example: number) => {

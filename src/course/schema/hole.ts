@@ -1,19 +1,8 @@
 /** What the front matter of a hole page may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, FIELD, fileName, group, line, silences, wholeNumber, wholeNumberPerGender } from "./fields.ts";
-
-/** The longest card; a course of eighteen holes is the most a folder may hold. */
-export const MOST_HOLES = 18;
-
-const photo = group(
-  {
-    file: fileName("the name of a file in the course's photos folder", "file: 07-tee.jpg"),
-    alt: line("what the picture shows, for those who cannot see it", 'alt: "From the white tee across the inlet"', 500),
-    caption: line("a sentence", 'caption: "The inlet at half tide"', 500).optional(),
-    credit: line("who took the picture", 'credit: "A. Member"', 200).optional(),
-  },
-  "a photo",
-);
+import { expects, FIELD, group, line, MOST_HOLES, silences, wholeNumber, wholeNumberPerGender } from "./fields.ts";
+import { holeNotices } from "./notice.ts";
+import { photoSchema } from "./photo.ts";
 
 export const holeSchema = group(
   {
@@ -27,8 +16,9 @@ export const holeSchema = group(
       expects("the printed card: a length in yards for each tee set", "card: { white: 392, yellow: 371 }"),
     ),
     photos: z
-      .array(photo, expects("a list of photos", 'photos: and below it - { file: 07-tee.jpg, alt: "From the tee" }'))
+      .array(photoSchema, expects("a list of photos", 'photos: and below it - { file: 07-tee.jpg, alt: "From the tee" }'))
       .default([]),
+    notices: holeNotices(),
     silence: silences(),
     features: z.unknown().optional(),
   },

@@ -20,12 +20,12 @@ export function valueAt(value: unknown, path: Path): unknown {
   return at;
 }
 
-/** The field a path ends in, with its list position where it is an entry: `tees[2]`, counted from 1. */
+/** The field a path ends in, with its list positions where it is an entry: `tees[2]`, `corners[1][2]`, counted from 1. */
 export function fieldName(path: Path): string {
-  const last = path[path.length - 1];
-  if (last === undefined) return "The file";
-  if (typeof last === "string") return last;
-  return `${path[path.length - 2] ?? "entry"}[${last + 1}]`;
+  if (path.length === 0) return "The file";
+  const field = path.findLastIndex((step) => typeof step === "string");
+  const places = path.slice(field + 1).map((place) => `[${Number(place) + 1}]`);
+  return `${path[field] ?? "entry"}${places.join("")}`;
 }
 
 function* flatten(data: unknown, issues: readonly Issue[], prefix: Path): Generator<Finding> {
