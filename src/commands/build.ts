@@ -5,8 +5,8 @@ import { readRecord } from "../site/build-record.ts";
 import { ContentError } from "../site/content-error.ts";
 import { setCurrentGuide } from "../site/guide.ts";
 import { CONTENT_VARIABLE, shownFolder } from "../site/integration.ts";
-import { loadGuide } from "../site/load.ts";
-import { reportLines, summary } from "../site/report.ts";
+import { loadChecked } from "../site/checked.ts";
+import { buildLines, summary } from "../site/report.ts";
 import { tidyBase } from "../site/routes.ts";
 import { CommandError, readOptions, runCommand } from "./options.ts";
 import { refuseUnlessOurs, swapIn } from "./staging.ts";
@@ -50,8 +50,8 @@ await runCommand(async () => {
   const site = options.site === undefined ? undefined : readSite(options.site);
   await refuseUnlessOurs(out, content, { "Marram itself": PROJECT, "the folder you are in": process.cwd() });
 
-  const { guide, diagnostics } = await loadGuide(content);
-  for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);
+  const { guide, diagnostics } = await loadChecked(content);
+  for (const line of buildLines(diagnostics, shownFolder(content))) console.error(line);
   if (guide === undefined) throw new ContentError(`${summary(diagnostics)}. Nothing was built.`);
   setCurrentGuide(guide);
 

@@ -1,25 +1,40 @@
-/** `npm run check`: what is wrong with the content, without building anything. */
+/** `npm run check`: everything wrong or doubtful in the content, without building anything. */
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { formatJson, formatRules } from "../check/format.ts";
+import { RULES } from "../check/registry.ts";
+import { loadChecked } from "../site/checked.ts";
 import { ContentError } from "../site/content-error.ts";
 import { shownFolder } from "../site/integration.ts";
-import { loadGuide } from "../site/load.ts";
 import { reportLines, summary } from "../site/report.ts";
 import { readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run check -- [options]
-  --content DIR   folder with club.yaml and the courses (default: content)`;
+  --content DIR   folder with club.yaml and the courses (default: content)
+  --json          for programs: one JSON value on standard output
+  --rules         list every rule by the name it is silenced with`;
 
 await runCommand(async () => {
-  const options = readOptions(process.argv.slice(2), { content: { type: "string" }, help: { type: "boolean" } }, USAGE);
+  const options = readOptions(
+    process.argv.slice(2),
+    { content: { type: "string" }, json: { type: "boolean" }, rules: { type: "boolean" }, help: { type: "boolean" } },
+    USAGE,
+  );
   if (options.help) {
     console.log(USAGE);
     return;
   }
+  if (options.rules) {
+    process.stdout.write(formatRules(RULES));
+    return;
+  }
   const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
-  const { guide, diagnostics } = await loadGuide(content);
-  for (const line of reportLines(diagnostics, shownFolder(content))) console.log(line);
+  const { guide, diagnostics, silenced } = await loadChecked(content);
+  if (options.json) process.stdout.write(formatJson({ diagnostics, silenced }));
+  else for (const line of reportLines(diagnostics, shownFolder(content), { rules: true })) console.log(line);
   if (guide === undefined) throw new ContentError(`${summary(diagnostics)}.`);
+  if (options.json) return;
   const holes = guide.courses.reduce((sum, course) => sum + course.holes.length, 0);
-  console.log(`${summary(diagnostics)}: ${guide.courses.length} course${guide.courses.length === 1 ? "" : "s"}, ${holes} holes.`);
+  const hushed = silenced.length === 0 ? "" : `, ${silenced.length} silenced`;
+  console.log(`${summary(diagnostics)}${hushed}: ${guide.courses.length} course${guide.courses.length === 1 ? "" : "s"}, ${holes} holes.`);
 });

@@ -9,9 +9,9 @@ import type { AstroIntegration } from "astro";
 import { writeRecord } from "./build-record.ts";
 import { ContentError } from "./content-error.ts";
 import { currentGuide, loadedGuide, setCurrentGuide } from "./guide.ts";
-import { loadGuide } from "./load.ts";
+import { loadChecked } from "./checked.ts";
 import { builtPages, pageFaults } from "./page-check.ts";
-import { reportLines, summary } from "./report.ts";
+import { buildLines, summary } from "./report.ts";
 import { pagePaths, tidyBase } from "./routes.ts";
 
 /** Names the content folder where it is not `content`; set by our commands, useful with `npx astro build` too. */
@@ -55,8 +55,8 @@ export default function marram(): AstroIntegration {
         shutOutEnvironment(command);
         // Our build command reads the content before it starts Astro.
         if (command === "build" && loadedGuide()?.contentFolder === content) return;
-        const { guide, diagnostics } = await loadGuide(content);
-        for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);
+        const { guide, diagnostics } = await loadChecked(content);
+        for (const line of buildLines(diagnostics, shownFolder(content))) console.error(line);
         if (command === "dev") for (const file of await filesBelow(content)) addWatchFile(file);
         if (guide === undefined) throw new ContentError(`${summary(diagnostics)}. Nothing was built.`);
         setCurrentGuide(guide);
