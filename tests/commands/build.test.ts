@@ -33,7 +33,7 @@ const ONE_COURSE = [
 
 describe("a club of one course", () => {
   test("is built: exit code, count, pages, and nothing left beside it", async () => {
-    expect(first).toEqual({ code: 0, stdout: `13 pages written to ${out}, to be served from ${BASE}.\n`, stderr: "" });
+    expect(first).toEqual({ code: 0, stdout: `13 pages written to ${out}, to be served from ${BASE}.\n`, stderr: "24 notes besides: npm run check tells them.\n" });
     expect(await builtPages(out)).toEqual(ONE_COURSE);
     expect(await readdir(join(folder, "public"))).toEqual(["guide"]);
   });

@@ -30,7 +30,7 @@ beforeAll(async () => {
     { type: "Feature", id: "walls", properties: { barrier: "wall" }, geometry: { type: "MultiLineString", coordinates: [[[-9.002, 56.5], [-9.002, 56.501, 12.5]], [[-9.002, 56.502], [-9.002, 56.503]]] } },
     { type: "Feature", id: "light", properties: { man_made: "lighthouse" }, geometry: { type: "Point", coordinates: [-9.001, 56.505, 31.25] } },
   ];
-  writeFileSync(out("course-1/course.yaml"), `${courseYaml("Sample & Links")}features: ${JSON.stringify({ type: "FeatureCollection", features: shared })}\n`);
+  writeFileSync(out("course-1/course.yaml"), `${courseYaml("Sample & Links", 9)}features: ${JSON.stringify({ type: "FeatureCollection", features: shared })}\n`);
   const { club, diagnostics } = await readContent(content);
   expect(diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
   course = club!.courses[0]!;
