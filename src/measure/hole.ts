@@ -117,7 +117,8 @@ export function hazardsFrom(
     if (!HAZARD_KINDS.has(one.feature.kind)) continue;
     for (const figure of hazardFigures(one, line, corridorMetres)) {
       const near = Math.abs(figure.offsetMetres) <= corridorMetres * SHARED_HAZARD_CORRIDORS;
-      if (one.shared && !figure.inCorridor && !near) continue;
+      const behind = figure.stationMetres[1] < 0;
+      if (one.shared && !figure.inCorridor && (!near || behind)) continue;
       figures.push(figure);
     }
   }

@@ -131,7 +131,8 @@ export function renderTip(hole: MeasuredHole, given: TipOptions, tip: Tip = hole
   for (const token of flatten(tokens)) {
     const figure = figureOf(token);
     if (!figure) continue;
-    const answered = answer(figure.call, hole, options);
+    // Whether a figure stands at all is asked of the tee set the tip is written for; another set may lack it.
+    const answered = answer(figure.call, hole, { ...options, tee: hole.course.defaultTee });
     if ("problem" in answered) throw new Error(`${figure.raw}: ${answered.problem}`);
     answers.set(figure, answered);
   }

@@ -204,6 +204,19 @@ describe("reach and carry", () => {
     const ids = measureCourse(course([hole(features)], { features: shared })).holes[0]!.tees[0]!.hazards.map(({ id }) => id);
     expect(ids).toEqual(["sea"]);
   });
+
+  test("a shared boundary that lies wholly behind the tee is no trouble of this hole's", () => {
+    const features = straight().hole.features;
+    const shared = [lineFeature("road", "out-of-bounds", [[-200, -30], [200, -30]])];
+    expect(measureCourse(course([hole(features)], { features: shared })).holes[0]!.tees[0]!.hazards).toEqual([]);
+  });
+
+  test("a shared landmark is placed however far it stands, since it is aimed at", () => {
+    const features = straight().hole.features;
+    const shared = [pointFeature("lighthouse", "landmark", [0, 2500]), pointFeature("far-pin", "pin", [0, 2500])];
+    const { placed } = measureCourse(course([hole(features)], { features: shared })).holes[0]!;
+    expect([placed.has("lighthouse"), placed.has("far-pin")]).toEqual([true, false]);
+  });
 });
 
 describe("from anywhere", () => {

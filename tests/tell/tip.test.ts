@@ -57,6 +57,12 @@ describe("each figure prints what the ground says", () => {
     expect(() => text(":rise")).toThrow("no heights are known");
   });
 
+  test("a tee set from which a figure has no meaning prints a dash, not a number", () => {
+    // From the forward tee, 50 m on, a drive of 400 yd passes the green.
+    expect(text(":left{drive=400}", "forward")).toBe("–");
+    expect(text(":left{drive=400}")).toBe(yd(400 - 365.76));
+  });
+
   test("another tee set changes the figures, but not a fixed one", () => {
     expect(text(":length and :length{tee=back}", "forward")).toBe(`${yd(350)} and ${yd(400)}`);
   });
