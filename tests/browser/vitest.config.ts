@@ -8,6 +8,8 @@ export default defineProject({
     root: fileURLToPath(new URL("../../", import.meta.url)),
     include: ["tests/browser/**/*.test.ts"],
     globalSetup: ["tests/support/site-setup.ts"],
+    // A project does not take this from the root.
+    maxWorkers: 2,
     testTimeout: 60_000,
     // The setup builds the whole demo.
     hookTimeout: 120_000,
