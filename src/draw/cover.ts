@@ -31,7 +31,16 @@ export class CoverGrid {
   /** Lays an area (even-odd) over what is there; cells count by their middles. */
   fill(rings: readonly (readonly Point[])[], cover: Cover): void {
     const code = COVERS.indexOf(cover);
-    for (let row = 0; row < this.rows; row++) {
+    let [top, bottom] = [Infinity, -Infinity];
+    for (const ring of rings) {
+      for (const [, y] of ring) {
+        if (y < top) top = y;
+        if (y > bottom) bottom = y;
+      }
+    }
+    const first = Math.max(0, Math.floor((top - this.box[1]) / this.cell) - 1);
+    const last = Math.min(this.rows - 1, Math.ceil((bottom - this.box[1]) / this.cell) + 1);
+    for (let row = first; row <= last; row++) {
       const y = this.box[1] + (row + 0.5) * this.cell;
       const hits: number[] = [];
       for (const ring of rings) {

@@ -30,6 +30,10 @@ export function isolines(values: ArrayLike<number>, columns: number, rows: numbe
   };
   for (let r = 0; r < rows - 1; r++) {
     for (let c = 0; c < columns - 1; c++) {
+      const upper = r * columns + c;
+      // Most cells lie wholly on one side: pass them by without making anything.
+      const above = values[upper]! > level;
+      if (above === values[upper + 1]! > level && above === values[upper + columns]! > level && above === values[upper + columns + 1]! > level) continue;
       const corners = [at(c, r), at(c + 1, r), at(c + 1, r + 1), at(c, r + 1)] as const;
       const node = r * columns + c;
       const edges = [node * 2, (node + 1) * 2 + 1, (node + columns) * 2, node * 2 + 1] as const;

@@ -9,7 +9,6 @@ import type { Point } from "../geo/position.ts";
 import { bearingDegrees } from "../geo/vector.ts";
 import { degrees } from "../geo/units.ts";
 import { type HeightGrid, columnRowOf } from "./grid.ts";
-import { bilinear } from "./sample.ts";
 
 /** Rise in metres per metre toward the east and toward the north. */
 export interface Gradient {
@@ -79,12 +78,28 @@ export function slopePercents(grid: HeightGrid): Float32Array {
  */
 export function gradientAt(grid: HeightGrid, point: Point): Gradient | undefined {
   const [column, row] = columnRowOf(grid, point);
-  const at = (across: number, down: number): number => bilinear(grid, column + across, row + down);
-  const [nw, n, ne] = [at(-1, -1), at(0, -1), at(1, -1)];
-  const [sw, s, se] = [at(-1, 1), at(0, 1), at(1, 1)];
-  const east = (ne + 2 * at(1, 0) + se - nw - 2 * at(-1, 0) - sw) / (8 * grid.stepMetres);
-  const north = (nw + 2 * n + ne - sw - 2 * s - se) / (8 * grid.stepMetres);
-  return Number.isNaN(east + north + at(0, 0)) ? undefined : { east, north };
+  const { columns, rows, heights, stepMetres } = grid;
+  // On the last line that has neighbours the cell before it serves, with a share of 1.
+  const i = Math.min(Math.floor(column), columns - 3);
+  const j = Math.min(Math.floor(row), rows - 3);
+  const [u, v] = [column - i, row - j];
+  if (!(i >= 1 && j >= 1 && u <= 1 && v <= 1)) return undefined;
+  let [east, north] = [0, 0];
+  for (let down = 0; down < 2; down++) {
+    for (let across = 0; across < 2; across++) {
+      const weight = (across === 0 ? 1 - u : u) * (down === 0 ? 1 - v : v);
+      // A share of 0 must not drag in unknown ground: NaN times 0 is NaN.
+      if (weight === 0) continue;
+      const middle = (j + down) * columns + i + across;
+      const [above, below] = [middle - columns, middle + columns];
+      const [nw, n, ne] = [heights[above - 1]!, heights[above]!, heights[above + 1]!];
+      const [sw, s, se] = [heights[below - 1]!, heights[below]!, heights[below + 1]!];
+      east += weight * (ne + 2 * heights[middle + 1]! + se - nw - 2 * heights[middle - 1]! - sw);
+      north += weight * (nw + 2 * n + ne - sw - 2 * s - se);
+      if (Number.isNaN(heights[middle]!)) return undefined;
+    }
+  }
+  return Number.isNaN(east + north) ? undefined : { east: east / (8 * stepMetres), north: north / (8 * stepMetres) };
 }
 
 /** Slope and aspect at any point; undefined where {@link gradientAt} is. */
