@@ -51,6 +51,8 @@ export interface PlateOptions {
 
 export interface Plate {
   readonly svg: string;
+  /** What is inside the svg element: for who shows parts of the sheet in elements of their own. */
+  readonly body: string;
   /** Labels that found no room from the tee and in the unit shown first, in words. */
   readonly unplaced: readonly string[];
   readonly width: number;
@@ -58,6 +60,9 @@ export interface Plate {
   /** Where the lettering shown first stands on the sheet, and the figures and drawings it keeps clear of. */
   readonly lettering: { readonly labels: readonly Box[]; readonly blocked: readonly Box[] };
 }
+
+/** Families of a plate's lettering where no style sheet reaches it. */
+export const PLATE_FAMILY = "Besley, Georgia, 'Times New Roman', serif";
 
 const UNITS: readonly LengthUnit[] = ["yards", "metres"];
 
@@ -181,8 +186,7 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     (north ? drawNorth(north, sheet, Math.sqrt(composition.drawing), paint, words.north) : "");
   const titleId = context.id("title");
   const descriptionId = context.id("description");
-  const svg =
-    `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
+  const body =
     (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.plateTitle(hole.hole.number, hole.hole.name)))) +
     (options.describedBy ? "" : element("desc", { id: descriptionId }, escapeXml(words.plateDescription))) +
     element("defs", {}, window) +
@@ -190,9 +194,10 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     element("g", { "clip-path": `url(#${clip})` }, map) +
     (composition.keep.everyTee ? inBothUnits(options.unit, (unit) => drawGraduation(sheet, composition, unit, paint)) : drawGraduation(sheet, composition, options.unit, paint)) +
     drawFrame(sheet, composition, paint) +
-    drawTitleBlock(hole, first, sheet, composition, options.unit, paint, words) +
-    "</svg>";
-  return { svg, unplaced, width: sheet.width, height: sheet.height, lettering };
+    drawTitleBlock(hole, first, sheet, composition, options.unit, paint, words);
+  const svg =
+    `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="${PLATE_FAMILY}">${body}</svg>`;
+  return { svg, body, unplaced, width: sheet.width, height: sheet.height, lettering };
 }
 
 /** Today's hole, where the content gives it. */
