@@ -7,8 +7,8 @@ import { setCurrentGuide } from "../site/guide.ts";
 import { CONTENT_VARIABLE, shownFolder } from "../site/integration.ts";
 import { loadChecked } from "../site/checked.ts";
 import { buildLines, summary } from "../site/report.ts";
-import { tidyBase } from "../site/routes.ts";
-import { CommandError, readOptions, runCommand } from "./options.ts";
+import { readBase, readSite } from "./address.ts";
+import { readOptions, runCommand } from "./options.ts";
 import { refuseUnlessOurs, swapIn } from "./staging.ts";
 
 const PROJECT = fileURLToPath(new URL("../../", import.meta.url));
@@ -18,21 +18,6 @@ const USAGE = `Usage: npm run build -- [options]
   --out DIR       folder the guide is written to (default: dist)
   --base PATH     path it will be served from, such as /guide/ (default: /)
   --site URL      address of the site, such as https://example.org (default: none)`;
-
-function readBase(text: string): string {
-  if (!text.startsWith("/") || !/^[A-Za-z0-9._~/-]*$/.test(text) || text.split("/").includes("..")) {
-    throw new CommandError(`--base is ${JSON.stringify(text)}: expected a path of letters, digits and hyphens that starts with a slash. Write --base /guide/.`);
-  }
-  return tidyBase(text);
-}
-
-function readSite(text: string): string {
-  const url = URL.canParse(text) ? new URL(text) : undefined;
-  if (url === undefined || !["https:", "http:"].includes(url.protocol) || url.pathname !== "/" || url.search !== "" || url.hash !== "") {
-    throw new CommandError(`--site is ${JSON.stringify(text)}: expected an address without a path. Write --site https://example.org, and the path as --base /guide/.`);
-  }
-  return url.origin;
-}
 
 await runCommand(async () => {
   const options = readOptions(

@@ -36,7 +36,7 @@ export const SIGN_COMPOSITION: Composition = {
   ...COMPOSITIONS.desk,
   name: "sign",
   width: [560, 560],
-  height: [900, 900],
+  height: [1080, 1080],
   sideMetres: 46,
   endMetres: [24, 30],
   mostPxPerMetre: 4.6,

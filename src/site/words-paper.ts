@@ -13,7 +13,6 @@ export interface PaperWords {
     readonly howToRead: readonly { readonly mark: "plate" | "arc" | "left" | "hazard" | "bend" | "figures" | "landing" | "green"; readonly term: string; readonly meaning: string }[];
     readonly limits: string;
     readonly limitsText: readonly string[];
-    readonly course: string;
     readonly landing: string;
     readonly drive: string;
     readonly wide: string;
@@ -26,14 +25,12 @@ export interface PaperWords {
     readonly notes: string;
     readonly scale: (denominator: string) => string;
     readonly greenScale: (denominator: string) => string;
-    readonly unplaced: string;
     /** Left and right, as short as they go. */
     readonly sides: { readonly left: string; readonly right: string; readonly across: string };
     readonly continued: (title: string) => string;
     readonly screenNote: string;
     readonly print: string;
     readonly backToGuide: string;
-    readonly inColour: string;
   };
   readonly care: string;
   /** What a hole runs by, in as few words as will do. */
@@ -41,28 +38,25 @@ export interface PaperWords {
   readonly careRule: string;
   readonly card: {
     readonly documentTitle: (course: string) => string;
-    readonly player: string;
-    readonly players: string;
+    readonly player: (letter: string) => string;
     readonly date: string;
     readonly competition: string;
     readonly tees: string;
-    readonly courseHandicap: string;
-    readonly playingHandicap: string;
     readonly marker: string;
     readonly markerSignature: string;
     readonly playerSignature: string;
     readonly net: string;
     readonly handicap: string;
     readonly dots: string;
-    readonly rings: string;
-    /** For a player's handicap, and the allowance where one was taken. */
-    readonly received: (handicap: string, given: boolean) => string;
-    readonly fold: string;
+    readonly given: string;
+    /** The allowance a Playing Handicap was worked out with. */
+    readonly allowance: (percent: number) => string;
     readonly certified: string;
   };
   readonly sign: {
     readonly documentTitle: (course: string) => string;
     readonly scan: string;
-    readonly line: string;
+    /** What the figures on the plate are measured from. */
+    readonly figuresFrom: (tee: string, unit: string) => string;
   };
 }

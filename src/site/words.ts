@@ -10,6 +10,8 @@ import type { GroundDrawingWords } from "../draw/profile-words.ts";
 import type { FigureWords } from "../tell/figure-words.ts";
 import { english } from "./words-english.ts";
 import type { GroundWords } from "./words-ground.ts";
+import type { KeepWords } from "../islands/keep/words.ts";
+import type { FilmWords } from "./words-film.ts";
 import type { PaperWords } from "./words-paper.ts";
 
 /** What a hole can hold that a golfer should be warned of. */
@@ -40,6 +42,10 @@ export interface Words {
   readonly drawGround: GroundDrawingWords;
   /** What stands on paper. */
   readonly paper: PaperWords;
+  /** What is said about flyovers. */
+  readonly film: FilmWords;
+  /** The control that keeps the guide on a device. */
+  readonly keep: KeepWords;
 
   readonly skip: string;
   readonly guide: string;
@@ -240,6 +246,9 @@ export interface Words {
 }
 
 const DICTIONARIES: readonly Words[] = [english];
+
+/** Tags of the languages there are words in. */
+export const LANGUAGES: readonly string[] = DICTIONARIES.map(({ language }) => language);
 
 /**
  * The dictionary for a BCP 47 language tag: the exact one, else one of the same primary
