@@ -1,0 +1,24 @@
+/** What islands say, in the page's language: one small file, fetched when the first of them is opened. */
+import type { KeepWords } from "./keep/words.ts";
+
+export interface IslandWords {
+  readonly keep: KeepWords;
+}
+
+let fetched: Promise<IslandWords> | undefined;
+
+/** @throws when the file cannot be fetched; the next call tries again */
+export function islandWords(): Promise<IslandWords> {
+  fetched ??= fetchWords().catch((reason: unknown) => {
+    fetched = undefined;
+    throw reason;
+  });
+  return fetched;
+}
+
+async function fetchWords(): Promise<IslandWords> {
+  const response = await fetch(`${import.meta.env.BASE_URL}words-${document.documentElement.lang}.json`);
+  if (!response.ok) throw new Error(`The words of this page answered ${response.status}`);
+  // Our own build wrote the file, so its shape is taken on trust.
+  return await response.json() as IslandWords;
+}

@@ -1,0 +1,142 @@
+/**
+ * Keeps the guide on this device, renews it and removes it again, wherever a page has
+ * `<div data-keep hidden></div>`. Nothing is stored, and no service worker registered,
+ * before the golfer asks.
+ */
+import type { KeepWords } from "./words.ts";
+import { islandWords } from "../island-words.ts";
+import { bytesToFetch, EDITION_FILE, readEdition, type Edition } from "./edition.ts";
+import type { Order, Report } from "./messages.ts";
+import { shelf as openShelf } from "./shelf.ts";
+import { showView, type View } from "./view.ts";
+
+const scope = import.meta.env.BASE_URL;
+/** The edition this page is of; set when the guide was built. */
+const { edition: ownEdition = "", editionBytes = "0" } = document.documentElement.dataset;
+const supported = "serviceWorker" in navigator && "caches" in globalThis;
+
+/** Without a word from the worker for so long it is called again: browsers end workers that run long. */
+const SILENCE_MILLISECONDS = 15_000;
+
+export async function offerKeeping(places: readonly HTMLElement[]): Promise<void> {
+  const { keep: words } = await islandWords();
+  const show = (view: View): void => places.forEach((place) => showView(place, view));
+  if (!supported) return show({ line: words.faults.unsupported, actions: [] });
+  const control = keeping(words, show);
+  await control.begin();
+}
+
+function keeping(words: KeepWords, show: (view: View) => void): { begin(): Promise<void> } {
+  const shelf = openShelf(scope, caches);
+  let watch: ReturnType<typeof setTimeout> | undefined;
+  let waiting = false;
+  let wantedBytes = Number(editionBytes);
+
+  const sized = (text: string, bytes: number, done = 0): string => {
+    const megabytes = (count: number): string => words.megabytes.replace("{number}", (count / 1e6).toLocaleString(document.documentElement.lang, { maximumFractionDigits: 1, minimumFractionDigits: 1 }));
+    return text.replace("{size}", megabytes(bytes)).replace("{done}", megabytes(done));
+  };
+  const fail = (fault: keyof KeepWords["faults"]): void => {
+    settle();
+    show({ line: sized(words.faults[fault], wantedBytes), actions: [{ text: words.again, strong: true, act: () => void keep() }] });
+  };
+  const settle = (): void => {
+    waiting = false;
+    clearTimeout(watch);
+  };
+  const order = async (message: Order): Promise<void> => {
+    const registration = await navigator.serviceWorker.getRegistration(scope);
+    const worker = registration?.active ?? registration?.waiting ?? registration?.installing;
+    worker?.postMessage(message);
+  };
+  const call = (): void => {
+    clearTimeout(watch);
+    if (!waiting) return;
+    watch = setTimeout(() => {
+      void order({ type: "keep" });
+      call();
+    }, SILENCE_MILLISECONDS);
+  };
+
+  const keep = async (): Promise<void> => {
+    waiting = true;
+    progress(0, wantedBytes);
+    try {
+      await navigator.serviceWorker.register(`${scope}sw.js`, { scope, updateViaCache: "none" });
+      await navigator.serviceWorker.ready;
+      // A plea, not a need: kept guides are then the last thing a full phone drops.
+      await navigator.storage?.persist?.().catch(() => false);
+      const { quota, usage } = (await navigator.storage?.estimate?.().catch(() => undefined)) ?? {};
+      if (quota !== undefined && usage !== undefined && quota - usage < wantedBytes) return fail("full");
+      await order({ type: "keep" });
+      call();
+    } catch (cause) {
+      console.warn("Keeping the guide:", cause);
+      fail(navigator.onLine ? "refused" : "network");
+    }
+  };
+  const remove = async (): Promise<void> => {
+    settle();
+    await order({ type: "forget" });
+    await shelf.clear();
+    await (await navigator.serviceWorker.getRegistration(scope))?.unregister();
+    offer(words.removed);
+  };
+  const progress = (doneBytes: number, bytes: number): void => show({
+    line: sized(words.keeping, bytes, doneBytes),
+    share: bytes === 0 ? 0 : doneBytes / bytes,
+    actions: [{ text: words.stop, act: () => void stop() }],
+  });
+  const stop = async (): Promise<void> => {
+    if ((await shelf.current()) === undefined) return remove();
+    settle();
+    await order({ type: "stop" });
+    await showKept();
+  };
+  const offer = (line: string): void => show({ line: sized(line, wantedBytes), actions: [{ text: words.keep, strong: true, act: () => void keep() }] });
+  const removing = { text: words.remove, act: () => void remove() };
+
+  /** What is kept, and whether the club has a newer edition: asked only here, where somebody looks. */
+  const showKept = async (): Promise<void> => {
+    const kept = await shelf.current();
+    if (kept === undefined) return offer(words.before);
+    const stale = ownEdition !== kept.edition;
+    const reload = { text: words.reload, strong: true, act: () => location.reload() };
+    show(stale ? { line: words.stale, actions: [reload, removing] } : { line: sized(words.kept, kept.bytes), actions: [removing] });
+    const newest = await present();
+    if (newest === undefined || newest.edition === kept.edition || waiting) return;
+    wantedBytes = bytesToFetch(newest, kept);
+    show({ line: sized(words.newer, wantedBytes), actions: [{ text: words.update, strong: true, act: () => void keep() }, removing] });
+  };
+  const present = async (): Promise<Edition | undefined> => {
+    const response = await fetch(scope + EDITION_FILE, { cache: "no-cache" }).catch(() => undefined);
+    return response?.ok ? readEdition(await response.json().catch(() => undefined)) : undefined;
+  };
+
+  const hear = (report: Report): void => {
+    if (report.type === "progress") {
+      waiting = true;
+      call();
+      wantedBytes = report.bytes;
+      progress(report.doneBytes, report.bytes);
+    } else if (report.type === "kept") {
+      settle();
+      void order({ type: "adopt", edition: ownEdition });
+      void showKept();
+    } else if (report.type === "failed") fail(report.fault);
+    else if (!waiting) offer(words.removed);
+  };
+
+  return {
+    async begin() {
+      navigator.serviceWorker.addEventListener("message", ({ data }) => hear(data as Report));
+      navigator.serviceWorker.startMessages();
+      try {
+        await showKept();
+      } catch (cause) {
+        console.warn("Keeping the guide:", cause);
+        fail("refused");
+      }
+    },
+  };
+}
