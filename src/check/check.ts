@@ -1,5 +1,6 @@
 /** The second pair of eyes: a measured course held against the ground, the rules and its own words. */
 import { inReadingOrder, type Diagnostic } from "../course/diagnostic.ts";
+import type { PhotoFacts } from "../course/photo-look.ts";
 import type { Club } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { groundFrom, holeFacts, type HoleFacts } from "./facts.ts";
@@ -14,19 +15,22 @@ export interface CheckInput {
   readonly measured: MeasuredCourse;
   /** What the heights say of each hole; the course's own height model where left out. */
   readonly ground?: GroundProvider;
-  /** ISO date, for the age of the survey. */
+  /** What is known of the photos' files; without it their rules are silent. */
+  readonly photos?: PhotoFacts | undefined;
+  /** ISO date, for the age of the survey and for notices. */
   readonly today: string;
   /** Rules to run; all where left out. */
   readonly rules?: readonly Rule[];
 }
 
 /** Everything found, in reading order, and what the club has silenced. */
-export function runChecks({ club, measured, ground = groundFrom(measured), today, rules = RULES }: CheckInput): Heard {
+export function runChecks({ club, measured, ground = groundFrom(measured), photos, today, rules = RULES }: CheckInput): Heard {
   const facts = new Map<MeasuredHole, HoleFacts | undefined>();
   const context: CheckContext = {
     club,
     measured,
     today,
+    photos,
     say: sayIn(club.units),
     factsOf(hole) {
       if (!facts.has(hole)) facts.set(hole, holeFacts(measured, hole, ground));

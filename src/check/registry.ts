@@ -1,6 +1,6 @@
 /**
  * Every rule, in the order of its look-up table. A new rule is a file in rules/ and a line
- * here. Photos have no rule yet: the step that reads their pixels knows more of them.
+ * here.
  */
 import type { Rule } from "./rule.ts";
 import { cardAgainstGround } from "./rules/card-against-ground.ts";
@@ -10,6 +10,10 @@ import { hazardUnmentioned } from "./rules/hazard-unmentioned.ts";
 import { impossibleOverlap } from "./rules/impossible-overlap.ts";
 import { lineOfPlayEnds } from "./rules/line-of-play-ends.ts";
 import { parAgainstLength } from "./rules/par-against-length.ts";
+import { noticePast } from "./rules/notice-past.ts";
+import { photoAlt } from "./rules/photo-alt.ts";
+import { photoPlaceData, photoTurned, photoUnused } from "./rules/photo-file.ts";
+import { photoLarge, photoSmall } from "./rules/photo-size.ts";
 import { ratingPar } from "./rules/rating-par.ts";
 import { ratingRange } from "./rules/rating-range.ts";
 import { strokeIndexSpread } from "./rules/stroke-index-spread.ts";
@@ -36,5 +40,12 @@ export const RULES: readonly Rule[] = [
   tipLength,
   tipReading,
   hazardUnmentioned,
+  photoSmall,
+  photoLarge,
+  photoTurned,
+  photoPlaceData,
+  photoUnused,
+  photoAlt,
+  noticePast,
   ...tipAgainstGround,
 ];

@@ -1,5 +1,6 @@
 /** What a rule is. Each lives in a file of its own under rules/ and is listed in registry.ts. */
 import type { Severity } from "../course/diagnostic.ts";
+import type { PhotoFacts } from "../course/photo-look.ts";
 import type { Club, Place } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import type { HoleFacts } from "./facts.ts";
@@ -11,6 +12,8 @@ export interface CheckContext {
   /** ISO date of the check. */
   readonly today: string;
   readonly say: Say;
+  /** What is known of the photos' files; undefined where nobody looked. */
+  readonly photos: PhotoFacts | undefined;
   /** A hole's facts, worked out once; undefined for a hole without a tee marker. */
   factsOf(hole: MeasuredHole): HoleFacts | undefined;
 }

@@ -20,6 +20,7 @@ import { drawLineOfPlay, drawTeeMarkers, group } from "./line-of-play.ts";
 import { LabelPlacer } from "./labels.ts";
 import { drawLandmarks, drawNames, type NamesDrawn } from "./names.ts";
 import { painter, type PlateTheme } from "./palette.ts";
+import { drawPhotoMarks } from "./photo-marks.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { drawContours, drawGreenContours, drawRelief, drawScarps, type PlateGround } from "./relief.ts";
 import { layCover, stageOf, teePlates } from "./stage.ts";
@@ -120,6 +121,9 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     const [x, y] = sheet.toSheet(bend.point);
     placer.block([x - 6, y - 6, x + 6, y + 6]);
   }
+  // Only where the photos themselves are near.
+  const photos = composition.keep.everyTee ? drawPhotoMarks(context, hole) : undefined;
+  for (const box of photos?.boxes ?? []) placer.block(box);
   for (let i = 0; i < hole.tees.length; i++) placer.avoid(hole.tees[i]!.line.points.map(sheet.toSheet), i === 0 ? 60 : 6);
   const landmarks = drawLandmarks(context, hole, first, placer);
   const north = placeNorth(context, placer, flagAt);
@@ -180,6 +184,7 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     lines +
     groups.join("") +
     drawTeeMarkers(context, hole, first) +
+    (photos?.svg ?? "") +
     names.svg +
     landmarks.svg +
     element("g", { transform: `translate(${num(flagAt[0])} ${num(flagAt[1])})` }, flag(paint, flagScale)) +

@@ -3,7 +3,7 @@
  * made from: same input, same key, so nothing in it can be stale and it may be deleted at
  * any time.
  */
-import { createHash, type BinaryLike } from "node:crypto";
+import { createHash, randomUUID, type BinaryLike } from "node:crypto";
 import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -31,7 +31,7 @@ export async function cached(key: string): Promise<Uint8Array<ArrayBuffer> | und
 export async function keep(key: string, bytes: Uint8Array): Promise<void> {
   const path = pathOf(key);
   await mkdir(dirname(path), { recursive: true });
-  const unfinished = `${path}.${process.pid}`;
+  const unfinished = `${path}.${randomUUID()}`;
   await writeFile(unfinished, bytes);
   await rename(unfinished, path);
 }

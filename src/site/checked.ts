@@ -25,8 +25,8 @@ export async function loadChecked(folder: string, date = today()): Promise<Check
   const loaded = await loadGuide(folder);
   const { guide } = loaded;
   if (!guide) return { ...loaded, silenced: [] };
-  const heard = guide.courses.map((measured) => runChecks({ club: guide.club, measured, today: date }));
+  const heard = guide.courses.map((measured) => runChecks({ club: guide.club, measured, photos: loaded.photos.get(measured.course.id), today: date }));
   const diagnostics = inReadingOrder([...loaded.diagnostics, ...heard.flatMap((one) => one.diagnostics)]);
   const failed = diagnostics.some(({ severity }) => severity === "error");
-  return { guide: failed ? undefined : guide, diagnostics, silenced: heard.flatMap((one) => one.silenced) };
+  return { ...loaded, guide: failed ? undefined : guide, diagnostics, silenced: heard.flatMap((one) => one.silenced) };
 }

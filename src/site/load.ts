@@ -1,6 +1,7 @@
 /** A content folder as a measured guide, with everything that is wrong with it. */
 import { join, resolve } from "node:path";
 import { inReadingOrder, type Diagnostic } from "../course/diagnostic.ts";
+import type { PhotoFacts } from "../course/photo-look.ts";
 import type { Course, Place } from "../course/types.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { frameOf, measureCourse } from "../measure/course.ts";
@@ -11,11 +12,14 @@ import { HeightsError, readHeights } from "../read/heights.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { checkTip } from "../tell/tip.ts";
 import type { Guide } from "./guide.ts";
+import { findPhotos } from "./photo-facts.ts";
 
 export interface Loaded {
   /** Undefined as long as anything is an error. */
   readonly guide: Guide | undefined;
   readonly diagnostics: readonly Diagnostic[];
+  /** The photos of the courses that could be read, by course id. */
+  readonly photos: ReadonlyMap<string, PhotoFacts>;
 }
 
 /**
@@ -39,10 +43,13 @@ export async function loadGuide(folder: string): Promise<Loaded> {
       diagnostics.push(...measured.course.holes.flatMap((hole) => tipDiagnostics(hole, club?.units ?? "yards")));
     }
   }
+  const photos = await findPhotos(sound, contentFolder);
+  diagnostics.push(...photos.diagnostics);
   const failed = diagnostics.some(({ severity }) => severity === "error");
   return {
     guide: failed || club === undefined ? undefined : { club, courses, contentFolder },
     diagnostics: inReadingOrder(diagnostics),
+    photos: photos.facts,
   };
 }
 

@@ -124,6 +124,10 @@ export const english: Words = {
     definitions: "How these figures are defined",
   },
 
+  photos: {
+    marked: (letter) => `Taken from ${letter} on the plan.`,
+  },
+
   cover: {
     holes: "The holes",
     theMap: "The course",

@@ -144,6 +144,11 @@ export interface Words {
     readonly definitions: string;
   };
 
+  readonly photos: {
+    /** Leads from a photo's caption to the eye on the plate. */
+    readonly marked: (letter: string) => string;
+  };
+
   readonly cover: {
     readonly holes: string;
     readonly theMap: string;

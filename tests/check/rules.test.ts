@@ -4,6 +4,7 @@ import { CLAIM_KINDS } from "../../src/check/claims/claim.ts";
 import { RULES } from "../../src/check/registry.ts";
 import { departures } from "../../src/check/rules/stroke-index-spread.ts";
 import { parSuits } from "../../src/check/rules/par-against-length.ts";
+import type { PhotoFacts, PhotoLook } from "../../src/course/photo-look.ts";
 import type { Course, Rating } from "../../src/course/types.ts";
 import { areaFeature, box, course, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";
 import { found, plainCourse, plainHole, tipOf } from "./support.ts";
@@ -28,7 +29,32 @@ const HARD = "Notwithstanding considerable environmental complications, appropri
 
 const bunker = (west: number, south: number) => areaFeature("pit", "bunker", box(west, south, west + 8, south + 8));
 
-const CASES: Readonly<Record<string, { readonly trips: Course; readonly passes: Course; readonly today?: string }>> = {
+/** A plain course with one photo, and what its file is like. */
+const pictured = (alt = "From the tee across the pond", notices: Course["notices"] = []): Course =>
+  plainCourse({ rest: { photos: [{ file: "test/photos/tee.jpg", alt, caption: undefined, credit: undefined, focus: undefined, taken: undefined, place: { file: "test/holes/01.md", line: 7, column: 13 } }] } }, { notices });
+const looks = (look: Partial<PhotoLook>, unused: readonly string[] = []): PhotoFacts =>
+  ({ lookOf: () => ({ widthPixels: 4000, heightPixels: 3000, bytes: 5_000_000, turned: false, saysPlace: false, ...look }), unused });
+const noticed = (until: string): Course => pictured(undefined, [{ from: undefined, until, text: "Winter tees", holes: undefined, place: { file: "test/course.yaml", line: 9, column: 5 } }]);
+
+interface Case {
+  readonly trips: Course;
+  readonly passes: Course;
+  readonly today?: string;
+  /** For rules that look at files. */
+  readonly photos?: { readonly trips: PhotoFacts; readonly passes: PhotoFacts };
+}
+
+const photoCase = (trips: PhotoFacts, passes: PhotoFacts): Case => ({ trips: pictured(), passes: pictured(), photos: { trips, passes } });
+
+const CASES: Readonly<Record<string, Case>> = {
+  "photo-small": photoCase(looks({ widthPixels: 1199 }), looks({ widthPixels: 1200 })),
+  "photo-large": photoCase(looks({ bytes: 20_000_001 }), looks({ bytes: 20_000_000 })),
+  "photo-turned": photoCase(looks({ turned: true }), looks({})),
+  "photo-place-data": photoCase(looks({ saysPlace: true }), looks({})),
+  "photo-unused": photoCase(looks({}, ["test/photos/old/green.jpg"]), looks({})),
+  "photo-alt": { trips: pictured("A photo of the 7th"), passes: pictured("The 7th green in evening light") },
+  // The day it ends it still holds.
+  "notice-past": { trips: noticed("2026-11-24"), passes: noticed("2026-11-25") },
   "card-against-ground": {
     // 2% of 380 m are 7.6 m.
     trips: plainCourse({ rest: { cardMetres: { back: 388, forward: 340 } } }),
@@ -85,12 +111,12 @@ describe("every rule", () => {
     expect(new Set(RULES.map(({ name }) => name)).size).toBe(RULES.length);
   });
   test.each(Object.keys(CASES))("%s trips where it should", (name) => {
-    const diagnostics = found(name, CASES[name]!.trips);
+    const diagnostics = found(name, CASES[name]!.trips, { photos: CASES[name]!.photos?.trips });
     expect(diagnostics.length).toBeGreaterThan(0);
     for (const { message } of diagnostics) expect(message).toMatch(/\.$/);
   });
   test.each(Object.keys(CASES))("%s is silent where it should be", (name) => {
-    expect(found(name, CASES[name]!.passes)).toEqual([]);
+    expect(found(name, CASES[name]!.passes, { photos: CASES[name]!.photos?.passes })).toEqual([]);
   });
 });
 

@@ -2,6 +2,7 @@
 import { RULES } from "../../src/check/registry.ts";
 import { runChecks } from "../../src/check/check.ts";
 import type { GroundProvider } from "../../src/check/ground.ts";
+import type { PhotoFacts } from "../../src/course/photo-look.ts";
 import type { Diagnostic } from "../../src/course/diagnostic.ts";
 import type { Club, Course, Feature, Hole } from "../../src/course/types.ts";
 import { measureCourse } from "../../src/measure/course.ts";
@@ -28,6 +29,7 @@ interface Asked {
   readonly club?: Partial<Club>;
   readonly today?: string;
   readonly ground?: GroundProvider;
+  readonly photos?: PhotoFacts | undefined;
 }
 
 /** What one rule says of a course. */
@@ -39,6 +41,7 @@ export function found(rule: string, one: Course, asked: Asked = {}): Diagnostic[
     measured: measureCourse(one),
     today: asked.today ?? TODAY,
     rules,
+    photos: asked.photos,
     ...(asked.ground ? { ground: asked.ground } : {}),
   });
   return diagnostics.filter((diagnostic) => diagnostic.rule === rule);
