@@ -77,7 +77,22 @@ export function sectionAlong(
     const surface = cloths.find(({ box, area }) => x >= box[0] && x <= box[2] && y >= box[1] && y <= box[3] && contains(area, point))?.surface ?? "other";
     section.push({ stationMetres, point, heightMetres, surface });
   }
-  return section.length > 0.9 * pieces ? section : undefined;
+  return section.length > 0.9 * pieces ? filled(section) : undefined;
+}
+
+/** Water wider than this lies level; a height model shows its bed. */
+const LEAST_LEVEL_WATER_METRES = 12;
+
+/** The section with broad water filled to the lower of its two shores. */
+function filled(section: readonly SectionPoint[]): SectionPoint[] {
+  const level = [...section];
+  for (const [a, b] of stretchesOf(section, ({ surface }) => surface === "water")) {
+    const [near, far] = [section[a]!, section[b]!];
+    if (far.stationMetres - near.stationMetres < LEAST_LEVEL_WATER_METRES) continue;
+    const shore = Math.min(near.heightMetres, far.heightMetres);
+    for (let i = a; i <= b; i++) if (level[i]!.heightMetres < shore) level[i] = { ...level[i]!, heightMetres: shore };
+  }
+  return level;
 }
 
 /** Stretches of one surface: first and last index, both included. */

@@ -34,8 +34,12 @@ export function roundLength(metres: number, unit: LengthUnit, words: Words): str
 export const lengthText = (metres: number, unit: LengthUnit, words: Words): string => formatLength(metres, unit, words.tell.units).text;
 export const heightText = (metres: number, unit: LengthUnit, words: Words): string => formatHeight(metres, unit, words.tell.units).text;
 
-/** "Goes up 43 ft from tee to green, most of it between 290 and 340 yd from the tee." */
-export function riseSentence({ riseMetres, most, upMetres, downMetres }: RiseStory, unit: LengthUnit, words: Words): string {
+/**
+ * "Goes up 43 ft from tee to green, most of it between 290 and 340 yd from the tee."
+ *
+ * @param inOne the green is reached from the tee: the ground between is flown over, its ups and downs are nobody's
+ */
+export function riseSentence({ riseMetres, most, upMetres, downMetres }: RiseStory, unit: LengthUnit, words: Words, inOne = false): string {
   const say = words.ground.rise;
   const height = heightText(riseMetres, unit, words);
   const level = Math.abs(riseMetres) < 1;
@@ -46,7 +50,7 @@ export function riseSentence({ riseMetres, most, upMetres, downMetres }: RiseSto
   else if (most?.where === "between") parts.push(say.mostBetween(roundLength(most.fromMetres, unit, words), roundLength(most.toMetres, unit, words)));
   // The rise itself is one of the two; the other is news.
   const news = riseMetres > 0 ? downMetres : upMetres;
-  if (news >= 2) parts.push(say.onTheWay(heightText(upMetres, unit, words), heightText(downMetres, unit, words)));
+  if (news >= 2 && !inOne) parts.push(say.onTheWay(heightText(upMetres, unit, words), heightText(downMetres, unit, words)));
   return `${parts.join(", ")}.`;
 }
 

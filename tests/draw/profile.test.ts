@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { drawProfile, MOST_EXAGGERATION } from "../../src/draw/profile.ts";
 import { seenAlong, sectionAlong, stretchesOf } from "../../src/draw/profile-ground.ts";
 import { yardsFromMetres } from "../../src/geo/units.ts";
+import { areaFeature, box } from "../support/flat-course.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 import { HOSTILE } from "./fixture.ts";
 import { pathPoints, readSvg, type Tag } from "./read-svg.ts";
@@ -110,4 +111,21 @@ describe("the ground along a line", () => {
     expect(hidden.length).toBeGreaterThan(0);
     expect(hidden[0]![0]).toBeGreaterThan(95);
   });
+});
+
+test("broad water lies level at its lower shore, whatever the bed does; a burn keeps its ground", () => {
+  // The burn is 10 m wide: too narrow to be filled. Widened to 40 m it is.
+  const bed = (_east: number, north: number): number => (north > 140 && north < 180 ? 4 - Math.sin(((north - 140) / 40) * Math.PI) : 5);
+  const sectionOver = (far: number) => {
+    const features = PAR_FOUR.map((one) => (one.id === "burn" ? areaFeature("burn", "penalty-area-red", box(-80, 142, 80, far)) : one));
+    const course = hilly(features, bed);
+    const [hole] = course.holes;
+    return sectionAlong(hole!, course.ground!, hole!.tees[0]!.line, { behindMetres: 0, beyondMetres: 0, spacingMetres: 2 })!.filter(({ surface }) => surface === "water").map(({ heightMetres }) => heightMetres);
+  };
+  const pond = sectionOver(178);
+  const shore = Math.min(pond[0]!, pond[pond.length - 1]!);
+  expect(Math.min(...pond)).toBe(shore);
+  expect(pond.filter((height) => height === shore).length).toBeGreaterThan(pond.length * 0.7);
+  const burn = sectionOver(151);
+  expect(Math.max(...burn) - Math.min(...burn)).toBeGreaterThan(0.3);
 });

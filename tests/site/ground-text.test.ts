@@ -84,3 +84,8 @@ test("a spread is never told as nothing", () => {
   expect(plusMinus(0.01, "yards")).toBe("±1");
   expect(plusMinus(2.2, "metres")).toBe("±3");
 });
+
+test("on a hole reached in one the ups and downs between are left out", () => {
+  const story = { riseMetres: -3.048, most: undefined, upMetres: 29, downMetres: 32 } as const;
+  expect(plain(riseSentence(story, "yards", english, true))).toBe("Goes down 10 ft from tee to green.");
+});
