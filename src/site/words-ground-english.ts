@@ -26,11 +26,11 @@ export const englishGround: GroundWords = {
   },
 
   sight: {
-    greenHidden: "You cannot see the green from here, nor its flag.",
-    flagOnly: "From here you see the flag only, not the green.",
-    greenPart: "From here you see part of the green.",
+    greenHidden: "You cannot see the green from the tee, nor its flag.",
+    flagOnly: "From the tee you see the flag only, not the green.",
+    greenPart: "From the tee you see part of the green.",
     landingHidden: (drive) => `The ground where a drive of ${drive} ends is hidden from the tee.`,
-    greenHiddenAfter: (drive) => `From there, after ${drive}, the middle of the green is hidden.`,
+    greenHiddenAfter: (drive) => `After a drive of ${drive} the middle of the green is hidden.`,
   },
 
   plays: {

@@ -34,11 +34,11 @@ describe("sight", () => {
   });
 
   test("says what is hidden, and whether the flag shows", () => {
-    expect(sightSentences({ ...clear, greenShare: 0, flag: false }, undefined, "yards", english)).toEqual(["You cannot see the green from here, nor its flag."]);
-    expect(sightSentences({ ...clear, greenShare: 0, flag: true }, undefined, "yards", english)).toEqual(["From here you see the flag only, not the green."]);
+    expect(sightSentences({ ...clear, greenShare: 0, flag: false }, undefined, "yards", english)).toEqual(["You cannot see the green from the tee, nor its flag."]);
+    expect(sightSentences({ ...clear, greenShare: 0, flag: true }, undefined, "yards", english)).toEqual(["From the tee you see the flag only, not the green."]);
     expect(sightSentences({ ...clear, landing: false, greenFromLanding: false }, metresFromYards(200), "yards", english).map(plain)).toEqual([
       "The ground where a drive of 200 yd ends is hidden from the tee.",
-      "From there, after 200 yd, the middle of the green is hidden.",
+      "After a drive of 200 yd the middle of the green is hidden.",
     ]);
   });
 
