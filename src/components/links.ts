@@ -1,5 +1,5 @@
 /** Addresses of the guide's pages under the path it is served from. */
-import { cardPath, coverPath, figuresPath, holePath, mapPath } from "../site/routes.ts";
+import { bookPath, cardPath, coverPath, figuresPath, flyoverPath, holePath, mapPath, tourPath } from "../site/routes.ts";
 
 /** An address within the guide, from the site's own root: `tarvay/7/` under the base path. */
 export function href(path: string): string {
@@ -13,3 +13,6 @@ export const holeHref = (courseId: string, hole: number): string => href(holePat
 export const cardHref = (courseId: string): string => href(cardPath(courseId));
 export const mapHref = (courseId: string): string => href(mapPath(courseId));
 export const figuresHref = (courseId: string): string => href(figuresPath(courseId));
+export const flyoverHref = (courseId: string, hole: number): string => href(flyoverPath(courseId, hole));
+export const tourHref = (courseId: string): string => href(tourPath(courseId));
+export const bookHref = (courseId: string): string => href(bookPath(courseId));

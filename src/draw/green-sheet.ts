@@ -30,6 +30,7 @@ import { sceneOf } from "./scene.ts";
 import { defaultTeeOf, sheetOf, type Sheet } from "./sheet.ts";
 import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
 import { flag } from "./symbols.ts";
+import { textWidth } from "./text-width.ts";
 
 /** 1:500: a metre is 2 mm, at 96 sheet units to 25.4 mm. */
 export const GREEN_SHEET_PX_PER_METRE = 96 / 25.4 * 2;
@@ -239,7 +240,9 @@ function drawSizes({ sheet, paint }: PlateContext, green: GreenFigures, unit: Le
   const upright = (text: string, at: number, line: Omit<TextLine, "text">, anchor: "start" | "middle" | "end"): string =>
     element("text", { transform: `translate(${num(x + 14)} ${num(at)}) rotate(-90)`, ...(anchor === "start" ? {} : { "text-anchor": anchor }), ...textAttributes({ ...line, text }, paint, 0) }, escapeXml(text));
   const small = { mark: "legend", size: 10.5, weight: "regular" } as const;
-  out += upright(words.front, f[1], small, "start") + upright(words.back, b[1], small, "end");
+  // A shallow green's depth fills the line by itself.
+  const room = f[1] - b[1] - textWidth(words.front, small.size) - textWidth(words.back, small.size);
+  if (room > 50) out += upright(words.front, f[1], small, "start") + upright(words.back, b[1], small, "end");
   for (const shown of ["yards", "metres"] as const) {
     const whole = (metres: number): string => String(Math.round(inUnit(metres, shown)));
     const symbol = shown === "yards" ? "yd" : "m";

@@ -6,12 +6,12 @@ import { COMPOSITIONS, type Composition } from "./composition.ts";
 
 export const PX_PER_MM = 96 / 25.4;
 
-/** The plate on a left-hand page of the pocket book: 96 by some 148 mm, read at arm's length. */
+/** The plate on a left-hand page of the pocket book: 96 by some 150 mm, read at arm's length. */
 export const BOOK_COMPOSITION: Composition = {
   ...COMPOSITIONS.desk,
   name: "book",
   width: [338, 338],
-  height: [552, 552],
+  height: [540, 540],
   sideMetres: 42,
   endMetres: [20, 26],
   mostPxPerMetre: 3,

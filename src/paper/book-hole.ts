@@ -21,8 +21,9 @@ import type { Words } from "../site/words.ts";
 import { renderTip } from "../tell/tip.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { linesOf } from "./flow.ts";
-import { denominator, escape, figure, mmOf, sized, swatch, symbolOf } from "./html.ts";
+import { denominator, escape, figure, inOneInk, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
 import { bookLandings, type BookLanding } from "./landings.ts";
+import type { Size } from "./sizes.ts";
 
 export interface HoleInBook {
   readonly club: Club;
@@ -40,9 +41,12 @@ export interface HoleInBook {
 export const COLUMN_MM = 96;
 export const TEXT_HEIGHT_MM = 166;
 
-/** Most of a green's drawing that a page gives it, across and up. */
-const GREEN_WIDTH_MM = 62;
-const GREEN_HEIGHT_MM = 66;
+/** Most of a page that a green's drawing is given, across and up, with what is told of it at its side. */
+const GREEN_WIDTH_MM = 64;
+const GREEN_HEIGHT_MM = 74;
+/** A green so much wider than deep has the page's width, and what is told stands under it. */
+const BROAD = 1.45;
+const TOLD_UNDER_MM = 13;
 /** A green drawn smaller than this says too little; before that the tip gives way. */
 const LEAST_GREEN_MM = 44;
 const LEAST_NOTES_MM = 13;
@@ -82,7 +86,7 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
     `<div><h2><span class="visually-hidden">${escape(words.holeNumber(hole.number))}, </span>${escape(hole.name)}</h2>` +
     `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div>` +
     `<p class="hole-length"><b>${figure(shown.lengthMetres, unit, words)}</b> ${escape(symbolOf(unit, words))}<small>${swatch(shown.tee, 2.2, theme === "ink")} ${escape(say.fromTee(shown.tee.name))}</small></p></header>` +
-    `<figure class="book-plate">${sized(plate.svg, mmOf(plate.width), mmOf(plate.height))}</figure>` +
+    `<figure class="book-plate">${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}</figure>` +
     `<div class="plate-foot">${bar}<span>${escape(say.scale(denominator(1000 * PX_PER_MM / sheet.pxPerMetre, words.locale)))}</span>` +
     (cautions.length > 0 ? `<p class="care"><b>${escape(words.paper.care)}:</b> ${escape(cautions.map((kind) => words.paper.nearby[kind]).join(", "))}.</p>` : "") +
     `</div>`
@@ -108,7 +112,9 @@ function figuresPage({ measured, teeIds, unit, words, theme, heights }: HoleInBo
   const tablesMm = 5.5 + (tees.length + 1) * ROW_MM + 2 + (trouble.length > 0 ? (trouble.length + 1) * ROW_MM + 2 : 0) + (landings.length > 0 ? (landings.length + 1) * ROW_MM + 2 : 0);
   const free = TEXT_HEIGHT_MM - tablesMm - LEAST_NOTES_MM - 3;
   const tells = free - tipMm >= Math.min(LEAST_GREEN_MM, mmOf(green.height));
-  const size = greenSize(green, Math.min(GREEN_HEIGHT_MM, free - (tells ? tipMm : 0)));
+  const broad = green.width / green.height > BROAD;
+  const room = free - (tells ? tipMm : 0) - (broad ? TOLD_UNDER_MM : 0);
+  const size = greenSize(green, { widthMm: broad ? COLUMN_MM : GREEN_WIDTH_MM, heightMm: Math.min(GREEN_HEIGHT_MM, room) });
 
   return (
     `<p class="running"><span>${hole.number} <b>${escape(hole.name)}</b></span><span>${escape(words.settings[unit])}</span></p>` +
@@ -116,17 +122,17 @@ function figuresPage({ measured, teeIds, unit, words, theme, heights }: HoleInBo
     troubleTable(measured, trouble, tees, unit, words, ink) +
     landingTable(measured, landings, unit, words, ink) +
     (tells ? `<div class="book-tip">${tip.map((line) => `<p>${escape(line)}</p>`).join("")}</div>` : "") +
-    `<div class="book-green"><figure>${sized(green.svg, size.widthMm, size.heightMm)}<figcaption>${escape(say.greenScale(denominator(size.scale, words.locale)))}</figcaption></figure>` +
+    `<div class="book-green${broad ? " broad" : ""}"><figure>${sized(green.svg, size.widthMm, size.heightMm)}<figcaption>${escape(say.greenScale(denominator(size.scale, words.locale)))}</figcaption></figure>` +
     `<div class="green-side"><dl><div><dt>${escape(words.holePage.depth)}</dt><dd>${figure(shown.green.depthMetres, unit, words)}</dd></div><div><dt>${escape(words.holePage.width)}</dt><dd>${figure(shown.green.widthMetres, unit, words)}</dd></div></dl>` +
     (told ? `<p>${escape(told)}</p>` : "") +
     `</div></div>` +
-    `<div class="notes" aria-label="${escape(say.notes)}" role="group"><span>${escape(say.notes)}</span></div>`
+    notesBox(say.notes)
   );
 }
 
 /** How large a green is printed: as drawn, at most 1:500, or smaller to fit; never larger. */
-export function greenSize({ width, height, pxPerMetre }: GreenSheet, roomMm: number): { widthMm: number; heightMm: number; scale: number } {
-  const share = Math.min(1, GREEN_WIDTH_MM / mmOf(width), roomMm / mmOf(height));
+export function greenSize({ width, height, pxPerMetre }: Omit<GreenSheet, "svg">, room: Size): Size & { readonly scale: number } {
+  const share = Math.min(1, room.widthMm / mmOf(width), room.heightMm / mmOf(height));
   return { widthMm: mmOf(width) * share, heightMm: mmOf(height) * share, scale: (1000 * PX_PER_MM) / (pxPerMetre * share) };
 }
 

@@ -15,7 +15,7 @@ import type { PaperWords } from "../site/words-paper.ts";
 import type { Words } from "../site/words.ts";
 import { COLUMN_MM, TEXT_HEIGHT_MM } from "./book-hole.ts";
 import { paginate, type Block, type FlowStyle } from "./flow.ts";
-import { CREST, escape, figure, mmOf, sized, swatch, symbolOf } from "./html.ts";
+import { CREST, escape, figure, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
 
 export interface BookMatter {
   readonly club: Club;
@@ -128,7 +128,7 @@ export function cardPage({ measured, tees, unit, words, theme }: BookMatter): st
   );
 }
 
-export const notesPage = ({ words }: BookMatter): string => `<div class="notes whole" role="group" aria-label="${escape(words.paper.book.notes)}"><span>${escape(words.paper.book.notes)}</span></div>`;
+export const notesPage = ({ words }: BookMatter): string => notesBox(words.paper.book.notes, " whole");
 
 export function backPage({ club, measured: { course }, words }: BookMatter): string {
   const survey = course.surveyed ? words.figures.surveyed(longDate(course.surveyed, words.locale)) : words.figures.notSurveyed;

@@ -13,7 +13,7 @@ import { longDate } from "../components/dates.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
 import type { Words } from "../site/words.ts";
-import { CREST, escape, figure, mmOf, sized, swatch } from "./html.ts";
+import { CREST, escape, figure, mmOf, notesBox, sized, swatch } from "./html.ts";
 
 /** Rows of the card; more players take another card. */
 export const MOST_PLAYERS = 4;
@@ -54,7 +54,7 @@ export function composeCard(options: CardOptions): Card {
   const rest = parts[1] ? nineTable(options, parts[1], 1) : notes(options);
   return {
     title: options.words.paper.card.documentTitle(options.measured.course.name),
-    leaves: [leaf("outside", backPanel(options), frontPanel(options)), leaf("inside", `${headFields(options)}${out}`, `${rest}${signatures(options)}`)],
+    leaves: [leaf("outside", backPanel(options), frontPanel(options)), leaf("inside", `${headFields(options)}${out}`, `${signatures(options)}${rest}${small(options)}`)],
   };
 }
 
@@ -106,17 +106,19 @@ function headFields({ words }: CardOptions): string {
   return `<div class="fields">${field(say.competition, "wide")}${field(say.date)}${field(say.tees)}${[...letters].map((letter) => field(say.player(letter), "half")).join("")}</div>`;
 }
 
-function signatures({ words, players, allowance }: CardOptions): string {
+const signatures = ({ words }: CardOptions): string => `<div class="signatures">${field(words.paper.card.playerSignature)}${field(words.paper.card.markerSignature)}</div>`;
+
+function small({ words, players, allowance }: CardOptions): string {
   const say = words.paper.card;
   const told = [
     ...(players.some(({ handicap }) => handicap > 0) ? [say.dots] : []),
     ...(players.some(({ handicap }) => handicap < 0) ? [say.given] : []),
     ...(allowance === undefined ? [] : [say.allowance(allowance)]),
   ];
-  return `<div class="signatures">${field(say.playerSignature)}${field(say.markerSignature)}</div><p class="fine">${escape([...told, say.certified].join(" "))}</p>`;
+  return `<p class="fine">${escape([...told, say.certified].join(" "))}</p>`;
 }
 
-const notes = ({ words }: CardOptions): string => `<div class="notes" role="group" aria-label="${escape(words.paper.book.notes)}"><span>${escape(words.paper.book.notes)}</span></div>`;
+const notes = ({ words }: CardOptions): string => notesBox(words.paper.book.notes);
 
 const MAP = { widthMm: 92, heightMm: 74 };
 

@@ -9,11 +9,11 @@ import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.
 import { nearbyCautions, perGender } from "../components/hole-view.ts";
 import type { Words } from "../site/words.ts";
 import { chosenTees, plateTee } from "./book-hole.ts";
-import { CREST, escape, figure, mmOf, sized, symbolOf } from "./html.ts";
+import { CREST, escape, figure, inOneInk, mmOf, sized, symbolOf } from "./html.ts";
 import { drawQr } from "./qr.ts";
 
 /** Signs are laid out on A3 and scaled to other sheets. */
-export const SIGN_QR_MM = 86;
+export const SIGN_QR_MM = 100;
 
 export interface SignOptions {
   readonly club: Club;
@@ -55,7 +55,7 @@ function teeBar({ tee, lengthMetres }: TeeFigures, unit: LengthUnit, words: Word
   const text = inkOn(colour);
   return (
     `<svg class="tee-bar" viewBox="0 0 103 24" width="103mm" height="24mm" role="img" aria-label="${escape(`${tee.name} ${figure(lengthMetres, unit, words)} ${symbolOf(unit, words)}`)}">` +
-    `<rect x="0.4" y="0.4" width="102.2" height="23.2" fill="${escape(colour)}" stroke="#2d2823" stroke-width="0.8"/>` +
+    `<rect x="0.4" y="0.4" width="102.2" height="23.2" fill="${escape(colour)}" stroke="currentColor" stroke-width="0.8"/>` +
     `<text x="5" y="15.6" font-size="10.5" font-weight="600" fill="${text}">${escape(tee.name)}</text>` +
     `<text x="98" y="17.4" font-size="16.5" font-weight="600" text-anchor="end" font-family="Besley, serif" fill="${text}">${figure(lengthMetres, unit, words)}</text></svg>`
   );
@@ -73,8 +73,8 @@ function signLeaf({ club, teeIds, unit, words, theme, groundOf, addressOf, measu
     `<section class="leaf sign-leaf"><div class="page">` +
     `<header class="sign-head"><span class="sign-n" aria-hidden="true">${hole.number}</span><div><h1><span class="visually-hidden">${escape(words.holeNumber(hole.number))}, </span>${escape(hole.name)}</h1>` +
     `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div></header>` +
-    `<div class="sign-body"><figure>${sized(plate.svg, mmOf(plate.width), mmOf(plate.height))}<figcaption>${escape(words.paper.sign.figuresFrom(shown.tee.name, words.settings[unit].toLowerCase()))}</figcaption></figure>` +
-    `<div class="sign-side"><div class="tee-bars">${tees.map((tee) => teeBar(tee, unit, words, theme === "ink")).join("")}</div>` +
+    `<div class="sign-body"><figure>${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}<figcaption>${escape(words.paper.sign.figuresFrom(shown.tee.name, words.settings[unit].toLowerCase()))}</figcaption></figure>` +
+    `<div class="sign-side"><div class="tee-bars">${tees.map((tee) => teeBar(tee, unit, words, theme === "ink")).join("")}</div><p class="sign-unit">${escape(words.settings[unit])}</p>` +
     (cautions.length > 0 ? `<div class="sign-care"><p><b>${escape(words.paper.care)}</b></p><ul>${cautions.map((kind) => `<li>${escape(words.paper.nearby[kind])}</li>`).join("")}</ul></div>` : "") +
     `<div class="sign-qr">${drawQr(address, { label: words.holeTitle(hole.number, hole.name), sizeMm: SIGN_QR_MM })}<p><b>${escape(words.paper.sign.scan)}</b></p><p class="address">${escape(address.replace(/^https?:\/\//, ""))}</p></div></div></div>` +
     `<footer class="sign-foot">${CREST}<p><b>${escape(course.name)}</b> ${escape(club.place ?? "")}</p><p class="rule">${escape(words.paper.careRule)}${club.invented ? ` ${escape(club.invented)}` : ""}</p></footer>` +

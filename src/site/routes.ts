@@ -19,19 +19,27 @@ export const coverPath = (courseId: string, guide: Addressed = currentGuide()): 
 /** The folder of a course, under which its other pages lie. */
 export const coursePath = (courseId: string): string => `${courseId}/`;
 export const holePath = (courseId: string, hole: number): string => `${courseId}/${hole}/`;
+/** Stills, captions and film of a hole, and of the whole round. */
+export const flyoverPath = (courseId: string, hole: number): string => `${holePath(courseId, hole)}flyover/`;
+export const tourPath = (courseId: string): string => `${courseId}/tour/`;
 export const cardPath = (courseId: string): string => `${courseId}/card/`;
 export const mapPath = (courseId: string): string => `${courseId}/map/`;
 export const figuresPath = (courseId: string): string => `${courseId}/figures/`;
+
+/** The pocket book, to be printed. */
+export const bookPath = (courseId: string): string => `${courseId}/book/`;
 
 /** Every page a guide must have, root first; `404.html` is beside them. */
 export function pagePaths(guide: Addressed | Guide): string[] {
   const several = guide.courses.length > 1;
   return ["", ...guide.courses.flatMap(({ course: { id, holes } }) => [
     ...(several ? [coverPath(id, guide)] : []),
-    ...holes.map(({ number }) => holePath(id, number)),
+    ...holes.flatMap(({ number }) => [holePath(id, number), flyoverPath(id, number)]),
+    tourPath(id),
     cardPath(id),
     mapPath(id),
     figuresPath(id),
+    bookPath(id),
   ])];
 }
 

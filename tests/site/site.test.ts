@@ -26,9 +26,9 @@ describe("addresses", () => {
   });
 
   test("of every page, none twice", () => {
-    expect(pagePaths(guide("links"))).toEqual(["", "links/1/", "links/2/", "links/card/", "links/map/", "links/figures/"]);
+    expect(pagePaths(guide("links"))).toEqual(["", "links/1/", "links/2/", "links/card/", "links/map/", "links/figures/", "links/book/"]);
     const several = pagePaths(guide("links", "dunes"));
-    expect(several).toHaveLength(1 + 2 * 6);
+    expect(several).toHaveLength(1 + 2 * 7);
     expect(new Set(several).size).toBe(several.length);
     expect(several.slice(0, 2)).toEqual(["", "links/"]);
   });

@@ -3,7 +3,7 @@
  * language and title where readers look for them, and the same bytes for the same content.
  */
 import { createHash } from "node:crypto";
-import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, rgb, type PDFEmbeddedPage, type PDFPage } from "@cantoo/pdf-lib";
+import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, rgb, type PDFPage } from "@cantoo/pdf-lib";
 import { points, SLUG_MM, turned, type Size } from "../../paper/sizes.ts";
 import { centred, cropMarks, foldMarks, type Rect, type Stroke } from "../../paper/marks.ts";
 import { saddleStitch } from "../../paper/imposition.ts";
@@ -95,22 +95,19 @@ export async function impose(pdf: Uint8Array, how: Finish, sheet: Size): Promise
   const [width, height, bleed] = [points(how.page.widthMm), points(how.page.heightMm), points(how.bleedMm)];
   const { widthMm, heightMm } = turned(sheet);
   const pages = source.getPages();
-  // At the spine two pages meet: there is no bleed there.
-  const embed = async (number: number, side: "left" | "right"): Promise<PDFEmbeddedPage> => {
-    const page = pages[number - 1]!;
-    const top = page.getMediaBox().height - bleed;
-    return target.embedPage(page, {
-      left: side === "left" ? 0 : bleed,
-      right: bleed + width + (side === "left" ? 0 : bleed),
-      top: top + bleed,
-      bottom: top - height - bleed,
-    });
-  };
-  for (const [left, right] of saddleStitch(pages.length)) {
+  // At the spine two pages meet: there is no bleed there. All are taken over in one go, so that fonts are shared.
+  const spreads = saddleStitch(pages.length);
+  const taken = spreads.flatMap(([left, right]) => [{ page: pages[left - 1]!, spine: "right" }, { page: pages[right - 1]!, spine: "left" }]);
+  const embedded = await target.embedPages(taken.map(({ page }) => page), taken.map(({ page, spine }) => {
+    const top = page.getMediaBox().height;
+    const start = spine === "left" ? bleed : 0;
+    return { left: start, right: start + bleed + width, top, bottom: top - height - 2 * bleed };
+  }));
+  for (let i = 0; i < spreads.length; i++) {
     const side = target.addPage([points(widthMm), points(heightMm)]);
     const trim = centred(2 * width, height, points(widthMm), points(heightMm));
-    side.drawPage(await embed(left, "left"), { x: trim.x - bleed, y: trim.y - bleed });
-    side.drawPage(await embed(right, "right"), { x: trim.x + width, y: trim.y - bleed });
+    side.drawPage(embedded[2 * i]!, { x: trim.x - bleed, y: trim.y - bleed });
+    side.drawPage(embedded[2 * i + 1]!, { x: trim.x + width, y: trim.y - bleed });
     side.setTrimBox(trim.x, trim.y, trim.width, trim.height);
     side.setBleedBox(trim.x - bleed, trim.y - bleed, trim.width + 2 * bleed, trim.height + 2 * bleed);
     draw(side, cropMarks(trim, bleed));
@@ -125,11 +122,15 @@ export async function onSheets(pdf: Uint8Array, how: Finish, sheet: Size): Promi
   const source = await PDFDocument.load(pdf, { updateMetadata: false });
   const target = await PDFDocument.create({ updateMetadata: false });
   const [width, height, bleed] = [points(how.page.widthMm), points(how.page.heightMm), points(how.bleedMm)];
-  for (const page of source.getPages()) {
+  const pages = source.getPages();
+  const embedded = await target.embedPages(pages, pages.map((page) => {
+    const top = page.getMediaBox().height;
+    return { left: 0, right: width + 2 * bleed, top, bottom: top - height - 2 * bleed };
+  }));
+  for (const picture of embedded) {
     const side = target.addPage([points(sheet.widthMm), points(sheet.heightMm)]);
     const trim = centred(width, height, points(sheet.widthMm), points(sheet.heightMm));
-    const top = page.getMediaBox().height;
-    side.drawPage(await target.embedPage(page, { left: 0, right: width + 2 * bleed, top, bottom: top - height - 2 * bleed }), { x: trim.x - bleed, y: trim.y - bleed });
+    side.drawPage(picture, { x: trim.x - bleed, y: trim.y - bleed });
     side.setTrimBox(trim.x, trim.y, trim.width, trim.height);
     draw(side, cropMarks(trim, bleed));
     if (how.foldMm !== undefined) draw(side, foldMarks(trim, trim.x + points(how.foldMm), bleed), true);
