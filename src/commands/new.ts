@@ -1,0 +1,91 @@
+/** `npm run new`: a club's folder to begin with, which builds at once. */
+import { lstat, mkdir, readdir, writeFile } from "node:fs/promises";
+import { dirname, join, resolve } from "node:path";
+import { createInterface } from "node:readline/promises";
+import { AnswerError, askFor, checkAnswer, defaultAnswer, QUESTIONS, readAnswers, type Answers, type Question } from "../read/new-answers.ts";
+import { courseFolder, newClub } from "../read/new-club.ts";
+import { shownFolder } from "../site/integration.ts";
+import { CommandError, readOptions, runCommand } from "./options.ts";
+
+const USAGE = `Usage: npm run new -- --folder DIR [options]
+  --folder DIR    folder to write, outside this one; made if it is not there, and it must be empty
+  --name TEXT     the club's name
+  --course TEXT   the course's name (default: the club's)
+  --holes N       9 or 18 (default: 18)
+  --tees LIST     "Blue:#2f5d8a,White:#f4f4f0,Red:#b3261e", longest first; common colours may be named alone (default: White, Yellow, Red)
+  --units UNIT    yards or metres (default: yards)
+  --at POSITION   where the first tee is: "lat=56.5012,lon=-9.0123"
+On a terminal, what is left out is asked for.`;
+
+/** Asks on the terminal for what is missing. */
+async function askOnTerminal(given: Answers): Promise<Record<Question, string>> {
+  const terminal = createInterface({ input: process.stdin, output: process.stdout });
+  // Ctrl+D or Ctrl+C in the middle of a question ends it all.
+  const gone = new Promise<never>((_, fail) => terminal.once("close", () => fail(new CommandError("Nothing was written."))));
+  gone.catch(() => undefined);
+  try {
+    return await askFor(given, (question) => Promise.race([terminal.question(question), gone]), console.log);
+  } finally {
+    terminal.close();
+  }
+}
+
+/** Without a terminal there is nobody to ask: defaults stand, and what has none must be given. */
+function fillIn(given: Answers): Record<Question, string> {
+  const answers: Partial<Record<Question, string>> = { ...given };
+  for (const { key, ask } of QUESTIONS) {
+    const standing = answers[key] ?? defaultAnswer(key, answers);
+    if (standing !== undefined) answers[key] = standing;
+    else throw new CommandError(`--${key} is missing. ${ask}: write --${key} ${key === "at" ? '"lat=56.5012,lon=-9.0123"' : '"Our Golf Club"'}.\n\n${USAGE}`);
+  }
+  return answers as Record<Question, string>;
+}
+
+/** @throws CommandError unless a folder could be written there without touching anything. */
+async function refuseUnlessEmpty(folder: string): Promise<void> {
+  const refuse = (reason: string): never => {
+    throw new CommandError(`The club's folder cannot be ${folder}: ${reason} Name a new folder: --folder ../our-club.`);
+  };
+  const found = await lstat(folder).catch(() => undefined);
+  if (found === undefined) return;
+  if (!found.isDirectory()) refuse("that is a file or a link.");
+  if ((await readdir(folder)).length > 0) refuse("it is not empty, and nothing in it is to be lost.");
+}
+
+await runCommand(async () => {
+  const text = { type: "string" } as const;
+  const options = readOptions(process.argv.slice(2), { folder: text, name: text, course: text, holes: text, tees: text, units: text, at: text, help: { type: "boolean" } }, USAGE);
+  if (options.help) {
+    console.log(USAGE);
+    return;
+  }
+  if (options.folder === undefined || options.folder.trim() === "") throw new CommandError(`--folder is missing: where is the club's folder to be? Write --folder ../our-club.\n\n${USAGE}`);
+  const folder = resolve(options.folder);
+  await refuseUnlessEmpty(folder);
+  const given: Partial<Record<Question, string>> = {};
+  try {
+    // What is wrong with the options is told before anything is asked.
+    for (const { key } of QUESTIONS) {
+      const typed = options[key];
+      if (typed === undefined) continue;
+      checkAnswer(key, typed);
+      given[key] = typed;
+    }
+    const onTerminal = process.stdin.isTTY && process.stdout.isTTY;
+    const club = readAnswers(onTerminal ? await askOnTerminal(given) : fillIn(given));
+    const files = newClub(club);
+    for (const { path, text: content } of files) {
+      const target = join(folder, path);
+      await mkdir(dirname(target), { recursive: true });
+      await writeFile(target, content, { flag: "wx" });
+    }
+    await mkdir(join(folder, courseFolder(club), "photos"));
+    const shown = shownFolder(folder);
+    console.log(`${files.length} files written to ${shown}. The shapes of the holes are placeholders.`);
+    console.log(`Look at it now:\n  npm run build -- --content ${shown} --out ${shown}-site\n  npm run serve -- --out ${shown}-site`);
+    console.log(`Then open the files in ${shown}: each says what to change. npm run check -- --content ${shown} tells what is left to do.`);
+  } catch (error) {
+    if (error instanceof AnswerError) throw new CommandError(error.message);
+    throw error;
+  }
+});
