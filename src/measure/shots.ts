@@ -2,7 +2,7 @@
  * The shots a hole asks for, each as distance, rise and bearing: all that the flight model
  * needs, so the browser can work out a day's effective lengths without the height model.
  */
-import { bearingDegrees, directionTo, distanceMetres } from "../geo/vector.ts";
+import { along, bearingDegrees, directionOfBearing, directionTo, distanceMetres } from "../geo/vector.ts";
 import type { Point } from "../geo/position.ts";
 import { effectiveLength, type DayConditions, type EffectiveLength } from "../flight/effective.ts";
 import type { FlightResult } from "../flight/result.ts";
@@ -38,6 +38,21 @@ const shot = (purpose: ShotPurpose, feature: string | undefined, driveMetres: nu
   ];
 };
 
+/** How far past a hazard's edge the ground is looked at for the height a carry must come down on. */
+const PAST_THE_EDGE_METRES = [0, 3, 6, 9];
+
+/**
+ * Height over a standing point of the ground a carry must come down on: the highest just
+ * past the hazard, not its edge. The edge of an inlet is the foot of its cliff, and a
+ * stroke that only reached that height would not be over. Undefined on unknown ground.
+ */
+export function risePast(grid: HeightGrid, from: Point, bearing: number, farMetres: number): number | undefined {
+  const rises = PAST_THE_EDGE_METRES.flatMap(
+    (more) => riseBetween(grid, from, along(from, directionOfBearing(bearing), farMetres + more)) ?? [],
+  );
+  return rises.length === 0 ? undefined : Math.max(...rises);
+}
+
 /** Longest stroke a carry from the tee is asked about. */
 const LONGEST_CARRY_ASKED_METRES = 300;
 
@@ -49,7 +64,8 @@ const LONGEST_CARRY_ASKED_METRES = 300;
 export function shotsOf(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid, driveMetres: number): Shot[] {
   const carries = tee.hazards
     .filter(({ position, inCorridor, carryMetres }) => position === "across" && inCorridor && carryMetres < LONGEST_CARRY_ASKED_METRES)
-    .flatMap((hazard) => shot("carry", hazard.id, 0, tee.marker, hazard.carryPoint, grid));
+    .flatMap((hazard) => shot("carry", hazard.id, 0, tee.marker, hazard.carryPoint, grid))
+    .map((carry) => ({ ...carry, riseMetres: risePast(grid, tee.marker, carry.bearingDegrees, carry.distanceMetres) ?? carry.riseMetres }));
   const oneStroke = hole.hole.par.men === 3;
   const landing = oneStroke ? undefined : landingAt(hole, tee, driveMetres);
   const from = landing ? landing.point : tee.marker;

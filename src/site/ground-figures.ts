@@ -12,10 +12,9 @@ import { greenLie, type GreenLie } from "../measure/green-lie.ts";
 import { landingAt, type LandingFigures } from "../measure/landing.ts";
 import { REFERENCE_PLAYERS, teeSetFor, type PlayerId, type ReferencePlayer } from "../measure/players.ts";
 import { sightFromTee } from "../measure/seen.ts";
-import { effectiveOf, shotsOf, type Shot } from "../measure/shots.ts";
+import { effectiveOf, risePast, shotsOf, type Shot } from "../measure/shots.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { along, bearingDegrees, directionOfBearing, directionTo } from "../geo/vector.ts";
-import type { Point } from "../geo/position.ts";
+import { bearingDegrees, directionTo } from "../geo/vector.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { profileAlong } from "../terrain/profile.ts";
 import { heightAt } from "../terrain/sample.ts";
@@ -108,28 +107,12 @@ export function stillAir(heightMetres: number | undefined): DayConditions | unde
 /** A hole whose green is meant to be reached from the tee has no landing ground. */
 export const reachedInOne = (hole: MeasuredHole): boolean => hole.hole.par.men === 3 && hole.hole.par.women === 3;
 
-/** How far past a hazard's edge the ground is looked at for the height a carry must come down on. */
-const PAST_THE_EDGE_METRES = [0, 3, 6, 9];
-
-/**
- * Height over the tee of the ground a carry must come down on: past the hazard, not on its
- * edge. The edge of an inlet is the foot of its cliff, and a stroke that just reached that
- * height would not be over.
- */
-function risePast(grid: HeightGrid, from: Point, bearing: number, farMetres: number): number | undefined {
-  const standing = heightAt(grid, from);
-  const past = PAST_THE_EDGE_METRES.flatMap((more) => heightAt(grid, along(from, directionOfBearing(bearing), farMetres + more)) ?? []);
-  return standing === undefined || past.length === 0 ? undefined : Math.max(...past) - standing;
-}
-
 /** The shots of a tee a page tells of: those that ask something of a golfer. */
 export function pageShots(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid, driveMetres: number): Shot[] {
-  return shotsOf(hole, tee, grid, driveMetres).flatMap((shot): Shot[] => {
-    const { purpose, distanceMetres: far, bearingDegrees: bearing, riseMetres } = shot;
-    if (purpose !== "carry") return [shot];
-    if (far < NEAREST_CARRY_METRES || far > Math.min(LONGEST_CARRY_METRES, tee.green.backMetres)) return [];
-    return [{ ...shot, riseMetres: Math.max(riseMetres, risePast(grid, tee.marker, bearing, far) ?? riseMetres) }];
-  });
+  const furthest = Math.min(LONGEST_CARRY_METRES, tee.green.backMetres);
+  return shotsOf(hole, tee, grid, driveMetres).filter(
+    ({ purpose, distanceMetres: far }) => purpose !== "carry" || (far >= NEAREST_CARRY_METRES && far <= furthest),
+  );
 }
 
 /** What a page says of a hole's ground. */

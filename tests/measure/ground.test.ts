@@ -213,6 +213,13 @@ describe("shots and their effective length", () => {
     expect(up - 150).toBeLessThan(14);
   });
 
+  test("a carry must come down past the hazard: over an inlet that is the cliff's top, not its foot", () => {
+    // The gully's far edge is at 100 m; its bank stands 12 m higher from 103 m on.
+    const grid = ground(parThree, (_east, north) => (north > 102 ? 22 : 10));
+    const carry = shotsOf(parThree, tee(parThree), grid, 200).find(({ purpose }) => purpose === "carry")!;
+    expect(carry.riseMetres).toBeCloseTo(12, 1);
+  });
+
   test("over unknown ground no shot is asked", () => {
     const elsewhere = gridOf({ west: 9000, east: 9100, south: 0, north: 100 }, 10, () => 5);
     expect(shotsOf(parThree, tee(parThree), elsewhere, metresFromYards(200))).toEqual([]);
