@@ -20,11 +20,18 @@ On a terminal, what is left out is asked for.`;
 /** Asks on the terminal for what is missing. */
 async function askOnTerminal(given: Answers): Promise<Record<Question, string>> {
   const terminal = createInterface({ input: process.stdin, output: process.stdout });
-  // Ctrl+D or Ctrl+C in the middle of a question ends it all.
-  const gone = new Promise<never>((_, fail) => terminal.once("close", () => fail(new CommandError("Nothing was written."))));
-  gone.catch(() => undefined);
+  // Lines are taken as they come: several pasted at once answer several questions.
+  const lines = terminal[Symbol.asyncIterator]();
+  const question = async (text: string): Promise<string> => {
+    terminal.setPrompt(text);
+    terminal.prompt();
+    const { value, done } = await lines.next();
+    // Ctrl+D or Ctrl+C in the middle of a question ends it all.
+    if (done) throw new CommandError("\nNothing was written.");
+    return value;
+  };
   try {
-    return await askFor(given, (question) => Promise.race([terminal.question(question), gone]), console.log);
+    return await askFor(given, question, console.log);
   } finally {
     terminal.close();
   }
