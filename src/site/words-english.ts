@@ -124,6 +124,13 @@ export const english: Words = {
     definitions: "How these figures are defined",
   },
 
+  notices: {
+    title: "For now",
+    until: (date) => `Until ${date}.`,
+    between: (from, until) => `From ${from} to ${until}.`,
+    on: (date) => `On ${date}.`,
+  },
+
   photos: {
     marked: (letter) => `Taken from ${letter} on the plan.`,
   },

@@ -144,6 +144,14 @@ export interface Words {
     readonly definitions: string;
   };
 
+  readonly notices: {
+    readonly title: string;
+    readonly until: (date: string) => string;
+    readonly between: (from: string, until: string) => string;
+    /** For one day. */
+    readonly on: (date: string) => string;
+  };
+
   readonly photos: {
     /** Leads from a photo's caption to the eye on the plate. */
     readonly marked: (letter: string) => string;
