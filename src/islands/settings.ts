@@ -31,6 +31,16 @@ const root = document.documentElement;
 root.classList.add("js");
 const page = document.querySelector<HTMLElement>("[data-course-tees]");
 if (page !== null) start(page);
+offerKeeping([...document.querySelectorAll<HTMLElement>("[data-keep]")]);
+
+/** The control is fetched where it stands in sight, and elsewhere when the settings are opened. */
+function offerKeeping(places: readonly HTMLElement[]): void {
+  // A development server has no editions.
+  if (places.length === 0 || root.dataset["edition"] === undefined) return;
+  const load = (): void => void import("./keep/control.ts").then((control) => control.offerKeeping(places)).catch(() => undefined);
+  if (places.some(({ dataset }) => dataset["keep"] === "now")) setTimeout(load);
+  else document.getElementById("settings")?.addEventListener("beforetoggle", load, { once: true });
+}
 
 function start(page: HTMLElement): void {
   const { course = "", courseTees = "", firstTee = "", courseUnits, voice } = page.dataset;

@@ -8,11 +8,14 @@ import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
 import { writeRecord } from "./build-record.ts";
 import { ContentError } from "./content-error.ts";
+import { writeEdition } from "./edition.ts";
 import { currentGuide, loadedGuide, setCurrentGuide } from "./guide.ts";
 import { loadChecked } from "./checked.ts";
 import { builtPages, pageFaults } from "./page-check.ts";
 import { buildLines, summary } from "./report.ts";
 import { pagePaths, tidyBase } from "./routes.ts";
+import { bundleWorker } from "./service-worker.ts";
+import { writeSitemap } from "./sitemap.ts";
 
 /** Names the content folder where it is not `content`; set by our commands, useful with `npx astro build` too. */
 export const CONTENT_VARIABLE = "MARRAM_CONTENT";
@@ -42,6 +45,7 @@ async function filesBelow(folder: string): Promise<string[]> {
 
 export default function marram(): AstroIntegration {
   let base = "/";
+  let site: string | undefined;
   let content = "";
   return {
     name: "marram",
@@ -50,6 +54,7 @@ export default function marram(): AstroIntegration {
         // Checking types needs no content.
         if (command === "sync") return;
         base = tidyBase(config.base);
+        site = config.site;
         content = resolve(fileURLToPath(config.root), process.env[CONTENT_VARIABLE] ?? "content");
         if (command === "preview") return;
         shutOutEnvironment(command);
@@ -75,6 +80,9 @@ export default function marram(): AstroIntegration {
         const expected = pagePaths(currentGuide());
         const faults = pageFaults(expected, await builtPages(folder));
         if (faults.length > 0) throw new Error(`The guide must have ${expected.length} pages, and they did not come out so.\n${faults.join("\n")}`);
+        if (site !== undefined) await writeSitemap(folder, site, base, expected);
+        await bundleWorker(folder);
+        await writeEdition(folder);
         await writeRecord(folder, { madeBy: "Marram", base, pages: expected.length });
         logger.info(`${expected.length} pages, as many as the guide must have.`);
       },

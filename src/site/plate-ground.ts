@@ -1,9 +1,8 @@
 /** A hole's ground as its plates want it: contours, relief picture, heights. */
 import sharp from "sharp";
 import { COMPOSITIONS, type Composition } from "../draw/composition.ts";
-import { plateBearingDegrees } from "../draw/plate.ts";
 import type { PlateGround } from "../draw/relief.ts";
-import { layHole } from "../draw/sheet.ts";
+import { layHole, sheetBearingDegrees } from "../draw/sheet.ts";
 import { boxAround, grow } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
 import { greenOf } from "../measure/hole.ts";
@@ -77,7 +76,7 @@ export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHr
 /** The relief picture of a hole's plates, on which play runs up, lit from the upper left of the sheet; undefined without a height model. */
 export async function reliefPicture(course: MeasuredCourse, hole: MeasuredHole, shown: readonly Composition[] = ON_THE_PAGE): Promise<Uint8Array<ArrayBuffer> | undefined> {
   const grid = course.ground && groundOfPlate(hole, course.ground, shown);
-  return grid && (await picture(grid, plateBearingDegrees(hole, "phone")));
+  return grid && (await picture(grid, sheetBearingDegrees(hole, shown[0] ?? COMPOSITIONS.phone)));
 }
 
 async function picture(grid: HeightGrid, sheetTopDegrees: number): Promise<Uint8Array<ArrayBuffer>> {

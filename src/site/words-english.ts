@@ -3,6 +3,7 @@ import { ENGLISH as ENGLISH_PLATE } from "../draw/words.ts";
 import { ENGLISH_GROUND_DRAWING } from "../draw/profile-words.ts";
 import { ENGLISH_FIGURES } from "../tell/figure-words.ts";
 import { englishGround, englishGroundDefinitions } from "./words-ground-english.ts";
+import { englishKeep } from "./words-keep-english.ts";
 import { englishPaper } from "./words-paper-english.ts";
 import type { Words } from "./words.ts";
 
@@ -15,6 +16,7 @@ export const english: Words = {
   ground: englishGround,
   drawGround: ENGLISH_GROUND_DRAWING,
   paper: englishPaper,
+  keep: englishKeep,
 
   skip: "Skip to the page",
   guide: "Hole guide",

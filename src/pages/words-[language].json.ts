@@ -1,0 +1,12 @@
+/** Words of the islands, fetched by the first of them that is opened. */
+import type { APIRoute, GetStaticPaths } from "astro";
+import { islandWordsOf } from "../site/island-words.ts";
+import { currentGuide } from "../site/guide.ts";
+import { words } from "../site/words.ts";
+
+export const getStaticPaths = (() => {
+  const { language } = currentGuide().club;
+  return [{ params: { language }, props: { language } }];
+}) satisfies GetStaticPaths;
+
+export const GET: APIRoute = ({ props }) => Response.json(islandWordsOf(words(props["language"])));
