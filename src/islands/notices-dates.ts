@@ -3,13 +3,13 @@
 /** A list of notices as they stand in the page, and each one's days. */
 export interface NoticeElement {
   readonly dataset: Readonly<Partial<Record<string, string>>>;
-  hidden: boolean;
+  hidden: HTMLElement["hidden"];
 }
 
 export interface NoticeList {
   readonly notices: readonly NoticeElement[];
   /** Hidden when none of its notices holds. */
-  readonly frame: { hidden: boolean };
+  readonly frame: Pick<NoticeElement, "hidden">;
 }
 
 /** The day it is where the golfer stands: their own clock, not the club's nor the server's. */
@@ -27,5 +27,5 @@ export function showOn(day: string, { notices, frame }: NoticeList): void {
     const { noticeFrom, noticeUntil } = notice.dataset;
     notice.hidden = noticeUntil !== undefined && !holdsOn(day, noticeFrom, noticeUntil);
   }
-  frame.hidden = notices.every(({ hidden }) => hidden);
+  frame.hidden = notices.every(({ hidden }) => hidden === true);
 }
