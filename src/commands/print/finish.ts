@@ -7,6 +7,7 @@ import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, rgb, type PDFPag
 import { points, SLUG_MM, turned, type Size } from "../../paper/sizes.ts";
 import { centred, cropMarks, foldMarks, type Rect, type Stroke } from "../../paper/marks.ts";
 import { saddleStitch } from "../../paper/imposition.ts";
+import { sweep } from "./sweep.ts";
 
 export interface Finish {
   readonly title: string;
@@ -114,6 +115,7 @@ export async function impose(pdf: Uint8Array, how: Finish, sheet: Size): Promise
     draw(side, foldMarks(trim, trim.x + width, bleed), true);
   }
   setDetails(target, how);
+  await sweep(target);
   return save(target);
 }
 
@@ -136,5 +138,6 @@ export async function onSheets(pdf: Uint8Array, how: Finish, sheet: Size): Promi
     if (how.foldMm !== undefined) draw(side, foldMarks(trim, trim.x + points(how.foldMm), bleed), true);
   }
   setDetails(target, how);
+  await sweep(target);
   return save(target);
 }
