@@ -9,9 +9,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { renderAsync } from "@resvg/resvg-js";
 import sharp from "sharp";
-import type { Club } from "../course/types.ts";
 import { COMPOSITIONS } from "../draw/composition.ts";
 import { drawPlate } from "../draw/plate.ts";
+import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { cached, cacheKey, keep } from "./cache.ts";
 import { plateGround, reliefPicture } from "./plate-ground.ts";
@@ -49,7 +49,7 @@ const withFontNames = (svg: string): string =>
   svg.replace(/font-family="[^"]*"/, 'font-family="Besley"').replaceAll('font-weight="600"', 'font-family="Besley SemiBold" font-weight="600"');
 
 /** Same hole, same bytes. */
-export async function shareCard(club: Club, course: MeasuredCourse, hole: MeasuredHole, words: Words): Promise<Uint8Array<ArrayBuffer>> {
+export async function shareCard(unit: LengthUnit, course: MeasuredCourse, hole: MeasuredHole, words: Words): Promise<Uint8Array<ArrayBuffer>> {
   const composition = COMPOSITIONS.card;
   const relief = await reliefPicture(course, hole, [composition]);
   const href = relief ? `data:image/png;base64,${(await sharp(relief).png().toBuffer()).toString("base64")}` : "";
@@ -57,7 +57,7 @@ export async function shareCard(club: Club, course: MeasuredCourse, hole: Measur
   const { svg } = drawPlate(hole, {
     composition,
     idPrefix: "share",
-    unit: club.units,
+    unit,
     words: words.draw,
     ...(ground ? { ground } : {}),
   });

@@ -7,6 +7,7 @@ import { checkBench } from "./check.bench.ts";
 import { flightBench } from "./flight.bench.ts";
 import { frameBench } from "./frame.bench.ts";
 import type { BenchLine } from "./line.ts";
+import { lighthouseBench } from "./lighthouse.bench.ts";
 import { measureBench } from "./measure.bench.ts";
 import { readBench } from "./read.bench.ts";
 import { terrainBench } from "./terrain.bench.ts";
@@ -19,6 +20,7 @@ const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
   flight: flightBench,
   terrain: terrainBench,
   build: buildBench,
+  lighthouse: lighthouseBench,
 };
 
 const wanted = process.argv.slice(2);

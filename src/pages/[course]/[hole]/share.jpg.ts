@@ -22,5 +22,5 @@ export const getStaticPaths = (() =>
 
 export const GET: APIRoute<Props> = async ({ props: { course, measured } }) => {
   const { club } = currentGuide();
-  return new Response(await shareCard(club, course, measured, words(club.language)), { headers: { "Content-Type": "image/jpeg" } });
+  return new Response(await shareCard(club.units, course, measured, words(club.language)), { headers: { "Content-Type": "image/jpeg" } });
 };

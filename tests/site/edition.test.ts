@@ -1,0 +1,51 @@
+/** The edition a built folder is given. */
+import { createHash } from "node:crypto";
+import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { UNSTAMPED, writeEdition } from "../../src/site/edition.ts";
+
+const page = (text: string): string => `<html lang="en" data-edition="${UNSTAMPED.edition}" data-edition-bytes="${UNSTAMPED.bytes}">${text}`;
+
+let folder: string;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), "marram-edition-"));
+  await mkdir(join(folder, "links/1"), { recursive: true });
+  await writeFile(join(folder, "index.html"), page("Cover"));
+  await writeFile(join(folder, "links/1/index.html"), page("Höhe 7 m"));
+  await writeFile(join(folder, "style.css"), "p{}");
+});
+afterEach(() => rm(folder, { recursive: true, force: true }));
+
+test("lists every file by its bytes on the disk, and every page says which edition it is of", async () => {
+  const { edition, bytes, files } = await writeEdition(folder);
+  expect(Object.keys(files)).toEqual(["index.html", "links/1/index.html", "style.css"]);
+  let sum = 0;
+  for (const [path, file] of Object.entries(files)) {
+    const content = await readFile(join(folder, path));
+    sum += content.length;
+    expect(file, path).toEqual({ bytes: content.length, sha256: createHash("sha256").update(content).digest("hex") });
+  }
+  expect(bytes).toBe(sum);
+  for (const path of ["index.html", "links/1/index.html"]) {
+    expect(await readFile(join(folder, path), "utf8")).toContain(`data-edition="${edition}" data-edition-bytes="${String(sum).padStart(12, "0")}"`);
+  }
+});
+
+test("is the same again, and another when a byte of any file changes", async () => {
+  const first = await writeEdition(folder);
+  expect(await writeEdition(folder)).toEqual(first);
+  const names = new Set([first.edition]);
+  for (const [path, text] of [["style.css", "p{ }"], ["index.html", page("cover")], ["new.txt", ""]] as const) {
+    await writeFile(join(folder, path), text);
+    names.add((await writeEdition(folder)).edition);
+  }
+  expect(names.size).toBe(4);
+});
+
+test("leaves out what no page shows", async () => {
+  const kept = Object.keys((await writeEdition(folder)).files);
+  for (const path of [".marram.json", "edition.json", "sw.js", "robots.txt", "sitemap.xml", "links/1/share.jpg"]) await writeFile(join(folder, path), "x");
+  expect(Object.keys((await writeEdition(folder)).files)).toEqual(kept);
+});
