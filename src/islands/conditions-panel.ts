@@ -5,7 +5,7 @@ import { fromUnit, inUnit } from "../geo/units.ts";
 import { placeOf, keyTurn, turnedBy, windAt } from "./conditions-dial.ts";
 import { compassPoint, dayOf, isWind, limitsOf, readField, speedFrom, speedIn, shotOf, STATED_TEMPERATURE_CELSIUS, todayOf, type Field } from "./conditions-model.ts";
 import { OwnFigures } from "./conditions-own.ts";
-import { CONDITIONS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
+import { CONDITIONS_EVENT, CONDITIONS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
 import { showToday, type Shown } from "./conditions-today.ts";
 import { currentSettings, SETTINGS_EVENT, type PageSettings } from "./settings.ts";
 import { store, stored } from "./settings-store.ts";
@@ -131,6 +131,7 @@ export function startPanel(panel: HTMLDetailsElement): void {
     fill(except);
     cancelAnimationFrame(waiting);
     waiting = requestAnimationFrame(compute);
+    document.dispatchEvent(new Event(CONDITIONS_EVENT));
   }
 
   const change = (part: Partial<Conditions>, except?: Field): void => {

@@ -16,6 +16,9 @@ export const WEATHER_KEPT_MILLISECONDS = 12 * 3600 * 1000;
 export const CONDITIONS_KEY = "marram.conditions";
 export const PLAIN_KEY = "marram.plain";
 
+/** Sent on `document` after the golfer has changed wind, temperature or carry. */
+export const CONDITIONS_EVENT = "marram:conditions";
+
 /** @param now milliseconds since 1970 */
 export const writeConditions = ({ wind, temperatureCelsius, carryMetres }: Conditions, now: number): string | undefined =>
   wind === undefined && temperatureCelsius === undefined && carryMetres === undefined

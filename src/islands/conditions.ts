@@ -4,32 +4,20 @@
  * kept from earlier.
  */
 import { CONDITIONS_KEY, isSet, PLAIN_KEY, readConditions } from "./conditions-store.ts";
-import { store, stored } from "./settings-store.ts";
+import { isPlain, keptPlain, setPlain, showPlain } from "./plain.ts";
+import { stored } from "./settings-store.ts";
 
-const root = document.documentElement;
-
-function showPlain(plain: boolean): void {
-  root.toggleAttribute("data-plain", plain);
-  for (const button of document.querySelectorAll("[data-plain-switch]")) button.setAttribute("aria-pressed", String(plain));
-  for (const element of document.querySelectorAll("[data-plain-only]")) element.toggleAttribute("hidden", !plain);
-}
-
-let plain = stored(PLAIN_KEY) === "yes";
-showPlain(plain);
+showPlain(keptPlain());
 document.addEventListener("click", ({ target }) => {
   if (!(target instanceof Element) || target.closest("[data-plain-switch]") === null) return;
   const button = target.closest<HTMLElement>("[data-plain-switch]")!;
   const before = button.getBoundingClientRect().top;
-  plain = !plain;
-  store(PLAIN_KEY, plain ? "yes" : undefined);
-  showPlain(plain);
+  setPlain(!isPlain());
   // What is above grows or shrinks; the button stays under the finger.
   window.scrollBy({ top: button.getBoundingClientRect().top - before, behavior: "instant" });
 });
 window.addEventListener("storage", ({ key, newValue }) => {
-  if (key !== PLAIN_KEY) return;
-  plain = newValue === "yes";
-  showPlain(plain);
+  if (key === PLAIN_KEY) showPlain(newValue === "yes");
 });
 
 const panel = document.querySelector<HTMLDetailsElement>("[data-conditions]");

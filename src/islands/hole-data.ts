@@ -15,6 +15,7 @@ import type { HeightGrid } from "../terrain/grid.ts";
 import { HAZARD_KINDS } from "../course/types.ts";
 import { bearingDegrees, directionTo } from "../geo/vector.ts";
 import { canBePassed } from "../measure/passable.ts";
+import { drawnLine } from "../measure/hole.ts";
 import { positionsOf } from "../measure/place.ts";
 
 /** Raised when a reader of the older shape could misread the newer one. */
@@ -35,6 +36,8 @@ export interface MapFeatureProperties {
   /** A ball can be lost or trapped in it, so it has reach and carry. */
   readonly hazard?: true;
   readonly widthMetres?: number;
+  /** Only in hole data: written in course.yaml, so other holes have it too. */
+  readonly shared?: true;
   /** Only in course data: number of the hole it belongs to; absent on shared features. */
   readonly hole?: number;
 }
@@ -87,6 +90,12 @@ export interface HoleData {
   readonly bearingDegrees: number;
   /** Around the hole's own features. */
   readonly bounds: Bounds;
+  /** Around every hole's own features: where a golfer counts as being on the course. */
+  readonly courseBounds: Bounds;
+  /** Half-width of the shot corridor. */
+  readonly corridorMetres: number;
+  /** Line of play as the hole draws it; from a point of the golfer's own, its turning points still ahead count. */
+  readonly drawn: readonly LonLat[];
   /** Everything but the tee markers and the line of play, which are in {@link tees}. */
   readonly features: MapFeatures;
   /** Longest first; at least one. */
@@ -155,7 +164,7 @@ export function holeData(measured: MeasuredHole, units: LengthUnit): HoleData {
   if (longest === undefined) {
     throw new RangeError(`Hole ${hole.number} has no tee set on its card: add one under "card" and its marker under "features".`);
   }
-  const own = [...measured.placed.values()].filter(({ shared }) => !shared);
+  const own = [...measured.placed.values()].filter(({ shared }) => !shared).map(({ feature }) => feature);
   const used = measured.tees.some(({ tee }) => tee.id === course.defaultTee);
   return {
     version: DATA_VERSION,
@@ -166,7 +175,10 @@ export function holeData(measured: MeasuredHole, units: LengthUnit): HoleData {
     origin: lonLat(frame.origin),
     bearingDegrees: rounded(bearingDegrees(directionTo(longest.marker, longest.green.middle)), 2),
     bounds: boundsOf(own),
-    features: { type: "FeatureCollection", features: [...measured.placed.values()].filter(isDrawn).map((placed) => mapFeature(placed)) },
+    courseBounds: boundsOf(course.holes.flatMap(({ features }) => features)),
+    corridorMetres: measured.corridorMetres,
+    drawn: positions(drawnLine(measured.placed, hole), frame),
+    features: { type: "FeatureCollection", features: [...measured.placed.values()].filter(isDrawn).map((placed) => mapFeature(placed, "hole")) },
     tees: measured.tees.map((tee) => teeData(tee, measured)),
   };
 }
@@ -183,12 +195,12 @@ export function courseData(measured: MeasuredCourse, units: LengthUnit, holePath
     units,
     defaultTee: course.defaultTee,
     origin: lonLat(frame.origin),
-    bounds: boundsOf(own.map(({ feature }) => feature)),
+    bounds: boundsOf(own.map(({ feature: { feature } }) => feature)),
     features: {
       type: "FeatureCollection",
       features: [
-        ...[...measured.placed.values()].filter(isDrawn).map((placed) => mapFeature(placed)),
-        ...drawn.map(({ hole, feature }) => mapFeature(feature, hole)),
+        ...[...measured.placed.values()].filter(isDrawn).map((placed) => mapFeature(placed, "course")),
+        ...drawn.map(({ hole, feature }) => mapFeature(feature, "course", hole)),
       ],
     },
     holes: holes.map(({ hole, tees }) => ({
@@ -234,7 +246,7 @@ function teeData(figures: TeeFigures, { frame, placed }: MeasuredHole): TeeData 
 
 const isDrawn = ({ feature: { kind } }: PlacedFeature): boolean => kind !== "line-of-play" && kind !== "tee-marker";
 
-function mapFeature({ feature }: PlacedFeature, hole?: number): GeoFeature<Feature["geometry"], MapFeatureProperties> {
+function mapFeature({ feature, shared }: PlacedFeature, data: "hole" | "course", hole?: number): GeoFeature<Feature["geometry"], MapFeatureProperties> {
   const { id, kind, name, widthMetres, tags } = feature;
   const landmark = tags["man_made"];
   return {
@@ -246,6 +258,7 @@ function mapFeature({ feature }: PlacedFeature, hole?: number): GeoFeature<Featu
       ...(typeof landmark === "string" && { landmark }),
       ...(HAZARD_KINDS.has(kind) && { hazard: true as const }),
       ...(widthMetres !== undefined && { widthMetres }),
+      ...(data === "hole" && shared && { shared: true as const }),
       ...(hole !== undefined && { hole }),
     },
     geometry: flat(feature.geometry),
@@ -266,9 +279,9 @@ function flat(geometry: Feature["geometry"]): Feature["geometry"] {
   }
 }
 
-function boundsOf(placed: readonly PlacedFeature[]): Bounds {
+function boundsOf(features: readonly Feature[]): Bounds {
   let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { feature } of placed) {
+  for (const feature of features) {
     for (const [longitude, latitude] of positionsOf(feature)) {
       west = Math.min(west, longitude);
       south = Math.min(south, latitude);

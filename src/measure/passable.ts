@@ -6,6 +6,6 @@ import type { HazardFigures, TeeFigures } from "./types.ts";
 const BEYOND_GREEN_METRES = 22.5;
 
 /** A boundary cannot be played past, nor can what runs on beyond the green; what lies across can be carried. */
-export const canBePassed = (hazard: HazardFigures, tee: TeeFigures, kind: FeatureKind | undefined): boolean =>
+export const canBePassed = (hazard: HazardFigures, tee: Pick<TeeFigures, "green">, kind: FeatureKind | undefined): boolean =>
   hazard.position === "across" ||
   (kind !== "out-of-bounds" && hazard.stationMetres[1] < tee.green.backMetres + BEYOND_GREEN_METRES);

@@ -22,20 +22,20 @@ const CENTIMETRES = 1;
 describe("a tapped point", () => {
   test("on the line is so far from the tee and so far from the green", () => {
     const reading = measure.read(at(0, 200), "back");
-    expect(reading.fromTeeMetres).toBeCloseTo(200, CENTIMETRES);
+    expect(reading.startMetres).toBeCloseTo(200, CENTIMETRES);
     expect(reading.toFrontMetres).toBeCloseTo(185, CENTIMETRES);
     expect(reading.toMiddleMetres).toBeCloseTo(200, CENTIMETRES);
     expect(reading.toBackMetres).toBeCloseTo(215, CENTIMETRES);
   });
 
   test("is measured from the tee that is asked for", () => {
-    expect(measure.read(at(0, 200), "forward").fromTeeMetres).toBeCloseTo(150, CENTIMETRES);
+    expect(measure.read(at(0, 200), "forward").startMetres).toBeCloseTo(150, CENTIMETRES);
     expect(() => measure.read(at(0, 200), "gold")).toThrow(/no gold tee: choose one of back, forward/);
   });
 
   test("beside the line is measured straight, green along the line from there", () => {
     const reading = measure.read(at(100, 400), "back");
-    expect(reading.fromTeeMetres).toBeCloseTo(Math.hypot(100, 400), CENTIMETRES);
+    expect(reading.startMetres).toBeCloseTo(Math.hypot(100, 400), CENTIMETRES);
     // The green is 20 wide: seen from its right, 10 to each side of its middle.
     expect(reading.toFrontMetres).toBeCloseTo(90, CENTIMETRES);
     expect(reading.toBackMetres).toBeCloseTo(110, CENTIMETRES);
@@ -43,7 +43,7 @@ describe("a tapped point", () => {
 
   test("on the tee marker gives the build's own green figures", () => {
     const reading = measure.read(data.tees[0]!.marker, "back");
-    expect(reading.fromTeeMetres).toBeCloseTo(0, CENTIMETRES);
+    expect(reading.startMetres).toBeCloseTo(0, CENTIMETRES);
     expect(reading.toFrontMetres).toBeCloseTo(back.green.frontMetres, CENTIMETRES);
     expect(reading.toMiddleMetres).toBeCloseTo(back.green.middleMetres, CENTIMETRES);
     expect(reading.toBackMetres).toBeCloseTo(back.green.backMetres, CENTIMETRES);

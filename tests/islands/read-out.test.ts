@@ -27,26 +27,26 @@ describe("a reading in words", () => {
 
   test("is spoken in both units, the golfer's first", () => {
     expect(say(0, 200, "yards").spoken).toBe(
-      "From the Back tee 219 yards, 200 metres. To the green: front 202 yards, 185 metres; middle 219 yards, 200 metres; back 235 yards, 215 metres.",
+      "From the Back tee 219 yards, 200 metres. To the green: front 202 yards, 185 metres; middle 219 yards, 200 metres; back 235 yards, 215 metres. Ahead: Bunker right 9 yards to reach, 17 yards to carry; The Burn 108 yards to reach, 114 yards to carry.",
     );
     expect(say(0, 200, "metres").spoken).toMatch(/^From the Back tee 200 metres, 219 yards\./);
   });
 
   test("names a hazard with reach and carry", () => {
-    expect(say(0, 90, "metres").under).toMatch(/^The Gully \(penalty area, red\): from the tee 80\u00a0m to reach, \d+\u00a0m to carry\.$/);
+    expect(say(0, 90, "metres").lines[0]).toMatch(/^The Gully \(penalty area, red\): from the tee 80\u00a0m to reach, \d+\u00a0m to carry\.$/);
     expect(say(0, 90, "metres").spoken).toMatch(/The Gully \(penalty area, red\): from the tee 80 metres, 87 yards to reach/);
   });
 
   test("a hazard without a name is called what it is", () => {
-    expect(say(11, 203, "metres").under).toMatch(/^Bunker: from the tee/);
+    expect(say(11, 203, "metres").lines[0]).toMatch(/^Bunker: from the tee/);
   });
 
   test("a boundary is reached, never carried", () => {
-    expect(say(50, 120, "metres").under).toBe("The Road (out of bounds): from the tee 50\u00a0m to reach.");
+    expect(say(50, 120, "metres").lines[0]).toBe("The Road (out of bounds): from the tee 50\u00a0m to reach.");
   });
 
   test("a landmark is only named", () => {
-    expect(say(30, 480, "metres").under).toBe("The Light.");
+    expect(say(30, 480, "metres").lines[0]).toBe("The Light.");
   });
 
   test("on the green says so and gives the middle alone", () => {

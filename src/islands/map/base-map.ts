@@ -1,16 +1,17 @@
 /** A MapLibre map in a panel: opened, watched and closed. Nothing here knows golf. */
 import type { GeoJSONSource, StyleSpecification } from "maplibre-gl";
 import type { Camera, ViewSize } from "./camera.ts";
-import type { LonLat } from "../hole-data.ts";
+import type { Bounds, GroundData, LonLat } from "../hole-data.ts";
 import type { MapColours } from "./colours.ts";
 import type { Panel } from "./panel.ts";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
-import { Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
-import { metresPerPixel } from "./camera.ts";
+import { LngLat, Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
+import { metresPerPixel, RELIEF_PITCH_DEGREES } from "./camera.ts";
 import { mapColours } from "./colours.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
 import { stylesLoaded } from "./styles.ts";
-import { GROUND_SOURCE } from "./sources.ts";
+import { flatten, reliefView } from "./relief-view.ts";
+import { GROUND_SOURCE, HEIGHTS_SOURCE } from "./sources.ts";
 import { MapFailure, WORDS } from "./words.ts";
 
 /** A worker that never answers is a map that never comes; a slow phone still makes it in this. */
@@ -18,12 +19,21 @@ const READY_WITHIN_MS = 20_000;
 
 const HIGHEST_ZOOM = 21;
 
+/** With the angle of view, the horizon stays above the picture. */
+const HIGHEST_PITCH_DEGREES = 60;
+
 export interface BaseMapInput {
   readonly panel: Panel;
   readonly title: string;
   /** Bearing of play, where the map shows one hole. */
   readonly playDegrees: number | undefined;
-  readonly camera: (view: ViewSize) => Camera;
+  readonly camera: (view: ViewSize, pitch: number) => Camera;
+  /** The middle of the view stays within: past the data there is nothing to see. */
+  readonly bounds: Bounds;
+  /** Height tiles, where the guide has them, for ground in relief. */
+  readonly ground: GroundData | undefined;
+  /** Whether it opens in relief. */
+  readonly relief: boolean;
   readonly style: (colours: MapColours) => StyleSpecification;
   /** Fills the style's empty sources; called again after a change of scheme. */
   readonly fill: (map: BaseMap) => void;
@@ -35,6 +45,8 @@ export interface BaseMapInput {
 
 export interface BaseMap {
   setData(source: string, data: GeoJSON.FeatureCollection): void;
+  /** Shapes the ground and tilts the view, or lays both flat; shows the whole again. */
+  setRelief(on: boolean): void;
   /** At the middle of the view. */
   metresPerPixel(): number;
   /** Puts the keyboard on the map. */
@@ -56,20 +68,17 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     const styles = getComputedStyle(panel.view);
     return mapColours(scheme.matches ? "dark" : "light", (name) => styles.getPropertyValue(name));
   };
-  const opening = (): Camera => input.camera(panel.size());
-  const camera = opening();
+  const camera = input.camera(panel.size(), 0);
   const map = made(() => new MapLibreMap({
     container: panel.view,
     style: input.style(colours()),
     ...camera,
     minZoom: camera.zoom - 2.5,
     maxZoom: HIGHEST_ZOOM,
+    maxPitch: HIGHEST_PITCH_DEGREES,
+    transformCameraUpdate: ({ center }) => ({ center: new LngLat(...held([center.lng, center.lat], input.bounds)) }),
     attributionControl: false,
     cooperativeGestures: true,
-    // Play goes up, always: a turned map would no longer be the plate.
-    dragRotate: false,
-    pitchWithRotate: false,
-    touchPitch: false,
     // Two taps are two measurements.
     doubleClickZoom: false,
     renderWorldCopies: false,
@@ -80,8 +89,9 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
       "CooperativeGesturesHandler.MobileHelpText": WORDS.touch,
     },
   }));
-  map.touchZoomRotate.disableRotation();
-  map.keyboard.disableRotation();
+  flatten(map);
+  const relief = reliefView(map, input.ground);
+  const opening = (): Camera => input.camera(panel.size(), relief.on ? RELIEF_PITCH_DEGREES : 0);
 
   const drawPatterns = (): void => {
     map.setMissingStyleImageResolver((id) => {
@@ -100,6 +110,12 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     setData(source, data) {
       map.getSource<GeoJSONSource>(source)?.setData(data);
     },
+    setRelief(on) {
+      if (on === relief.on) return;
+      relief.turn(on);
+      map.easeTo(opening());
+      told();
+    },
     metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
     focus: () => canvas.focus({ preventScroll: true }),
     remove() {
@@ -109,19 +125,24 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   };
   function restyle(): void {
     map.setStyle(input.style(colours()), { diff: false });
-    map.once("style.load", () => input.fill(base));
+    map.once("style.load", () => {
+      relief.restore();
+      input.fill(base);
+    });
   }
 
   const told = (): void => {
     const { lng, lat } = map.getCenter();
-    panel.view.dataset["camera"] = [lng, lat, map.getZoom(), map.getBearing()].join(" ");
+    panel.view.dataset["camera"] = [lng, lat, map.getZoom(), map.getBearing(), map.getPitch()].join(" ");
+    panel.view.dataset["relief"] = relief.on ? "on" : "off";
   };
   map.on("moveend", told);
   map.on("click", ({ lngLat }) => input.choose([lngLat.lng, lngLat.lat], base));
   canvas.addEventListener("keydown", (event) => {
     if (event.key === "Enter" || event.key === " ") {
       event.preventDefault();
-      const { lng, lat } = map.getCenter();
+      // Where the cross is drawn, also on ground in relief.
+      const { lng, lat } = map.unproject([panel.view.clientWidth / 2, panel.view.clientHeight / 2]);
       input.choose([lng, lat], base);
     }
   });
@@ -131,7 +152,13 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   panel.buttons.close.addEventListener("click", input.close);
 
   try {
-    await firstPicture(map, () => input.fill(base));
+    await firstPicture(map, () => {
+      input.fill(base);
+      if (input.relief && input.ground !== undefined) {
+        relief.turn(true);
+        map.jumpTo(opening());
+      }
+    });
   } catch (cause) {
     base.remove();
     throw cause;
@@ -141,6 +168,10 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   scheme.addEventListener("change", restyle);
   return base;
 }
+
+/** A position within a box: itself, or the nearest in it. */
+const held = ([longitude, latitude]: LonLat, [west, south, east, north]: Bounds): [number, number] =>
+  [Math.min(east, Math.max(west, longitude)), Math.min(north, Math.max(south, latitude))];
 
 function made(make: () => MapLibreMap): MapLibreMap {
   try {
@@ -158,8 +189,8 @@ function firstPicture(map: MapLibreMap, fill: () => void): Promise<void> {
       act();
     };
     map.on("error", (event) => {
-      // Relief is an addition; without it there is still a map.
-      if ("sourceId" in event && event.sourceId === GROUND_SOURCE) return;
+      // Relief is an addition; without it, or with a tile of it missing, there is still a map.
+      if ("sourceId" in event && (event.sourceId === GROUND_SOURCE || event.sourceId === HEIGHTS_SOURCE)) return;
       settle(() => reject(new MapFailure("data", event.error)));
     });
     map.once("load", () => {

@@ -8,6 +8,7 @@ import { collection, line, point } from "./geojson.ts";
 import { groundFrom } from "./ground.ts";
 import { nearestHole } from "./nearest.ts";
 import { panel as makePanel } from "./panel.ts";
+import { keepsRelief, reliefTool } from "./relief-tool.ts";
 import { SOURCES } from "./sources.ts";
 import { mapStyle } from "./style.ts";
 import { WORDS } from "./words.ts";
@@ -20,13 +21,16 @@ const TOUCH_PIXELS = 22;
 
 export async function openCourseMap({ slot, data, address, fonts, close, fail }: OpenMapInput<CourseData>): Promise<OpenMap> {
   const ground = groundFrom(data.ground, address);
-  const panel = makePanel(slot, { reset: WORDS.resetCourse, keys: WORDS.courseKeys, hint: WORDS.courseHint });
+  const panel = makePanel(slot, { reset: WORDS.resetCourse, keys: WORDS.courseKeys, hint: WORDS.courseHint, tools: ground === undefined ? [] : ["relief"] });
   try {
     const map = await openBaseMap({
       panel,
       title: WORDS.courseMap(data.course.name),
       playDegrees: undefined,
-      camera: (view) => courseCamera(data.bounds, data.origin, view),
+      camera: (view, pitch) => courseCamera(data.bounds, data.origin, view, pitch),
+      bounds: data.bounds,
+      ground,
+      relief: keepsRelief(),
       style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: undefined, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground }),
       fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
       choose(position, opened) {
@@ -37,6 +41,7 @@ export async function openCourseMap({ slot, data, address, fonts, close, fail }:
       close,
       fail,
     });
+    reliefTool(panel, map, ground !== undefined);
     return {
       remove() {
         map.remove();

@@ -17,3 +17,10 @@ export const line = (positions: readonly LonLat[], properties: Properties): Feat
   properties: { ...properties },
   geometry: { type: "LineString", coordinates: positions.map((position): Position => [...position]) },
 });
+
+/** @param ring closed */
+export const area = (ring: readonly LonLat[], properties: Properties): Feature => ({
+  type: "Feature",
+  properties: { ...properties },
+  geometry: { type: "Polygon", coordinates: [ring.map((position): Position => [...position])] },
+});

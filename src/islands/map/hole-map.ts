@@ -1,37 +1,162 @@
-/** The live map of one hole: tap, and it says how far. */
-import type { FeatureCollection } from "geojson";
+/** The live map of one hole: tap, and it says how far; lay shots; see where one is. */
+import type { Feature } from "geojson";
 import type { Golfer } from "./golfer.ts";
-import type { LengthUnit } from "../../geo/units.ts";
-import type { HoleData, LonLat } from "../hole-data.ts";
-import type { Reading } from "./measure-tap.ts";
+import type { HoleData, LonLat, TeeData } from "../hole-data.ts";
+import type { Action, Tool } from "./panel.ts";
 import type { BaseMap } from "./base-map.ts";
 import type { OpenMap, OpenMapInput } from "./open-map.ts";
-import { formatLength } from "../../tell/format.ts";
+import type { ReadOut } from "./read-out.ts";
+import type { Reading } from "./measure-tap.ts";
+import { CONDITIONS_EVENT, CONDITIONS_KEY, readConditions, type Conditions } from "../conditions-store.ts";
+import { isPlain, PLAIN_EVENT } from "../plain.ts";
+import { store, stored } from "../settings-store.ts";
+import { hazardsFromTee } from "./ahead.ts";
 import { openBaseMap } from "./base-map.ts";
 import { holeCamera } from "./camera.ts";
-import { collection, line, point } from "./geojson.ts";
+import { collection } from "./geojson.ts";
 import { groundFrom } from "./ground.ts";
+import { chainDrawing, meDrawing, playDrawing, readingDrawing } from "./hole-drawing.ts";
 import { tapMeasure } from "./measure-tap.ts";
+import { myPlace } from "./my-place.ts";
+import { ownLanding } from "./own-landing.ts";
 import { panel as makePanel } from "./panel.ts";
-import { readOut } from "./read-out.ts";
+import { playsReader } from "./plays-reader.ts";
+import { featureWords, readOut } from "./read-out.ts";
+import { meOut, openingOut, shotsOut } from "./read-out-more.ts";
+import { keepsRelief, reliefTool } from "./relief-tool.ts";
+import { MOST_SHOTS, readShots, shotChain, shotsKey, writeShots } from "./shots.ts";
 import { SOURCES } from "./sources.ts";
 import { mapStyle } from "./style.ts";
+import { whereabouts } from "./whereabouts.ts";
 import { WORDS } from "./words.ts";
 
 export async function openHoleMap({ slot, data, address, golfer, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
   const measure = tapMeasure(data);
+  const { plane } = measure;
   const ground = groundFrom(data.ground, address);
-  const panel = makePanel(slot, { reset: WORDS.reset, keys: WORDS.holeKeys, hint: WORDS.holeHint });
+  const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), "shots", "whereAmI"];
+  const panel = makePanel(slot, { reset: WORDS.reset, keys: WORDS.holeKeys, hint: WORDS.holeHint, tools });
+  const plays = playsReader(ground, plane.frame);
+  const key = shotsKey(data.course.id, data.hole.number);
   let current = golfer;
   let tapped: LonLat | undefined;
+  let shots = readShots(stored(key));
+  let laying = false;
+  let opened: BaseMap | undefined;
 
-  const show = (map: BaseMap): void => {
+  const me = myPlace({
+    classify: (fix) => whereabouts(fix, data.courseBounds, plane.frame),
+    changed(news) {
+      panel.press("whereAmI", me.state.kind !== "off");
+      show(news);
+    },
+  });
+  const conditions = (): Conditions => readConditions(stored(CONDITIONS_KEY), Date.now());
+
+  /** Draws and tells everything as it now is; `news` also speaks. */
+  function show(news: boolean): void {
+    if (opened === undefined) return;
     const tee = teeOf(data, current);
-    map.setData(SOURCES.play, play(data, tee.id));
-    if (tapped === undefined) return;
-    const reading = measure.read(tapped, tee.id);
-    map.setData(SOURCES.measure, measured(reading, current.units));
-    panel.showReading(readOut(reading, current.units));
+    const { units } = current;
+    const where = me.state.kind === "found" ? me.state.where : undefined;
+    const mine = where?.state === "on-course" ? where.position : undefined;
+    const reading = laying || tapped === undefined ? undefined : measure.read(tapped, tee.id, mine);
+    const mineReading = mine && measure.read(mine, tee.id, mine);
+    const carry = conditions().carryMetres;
+    const own = carry === undefined ? undefined : ownLanding(plane, tee, carry);
+    const fresh = !laying && reading === undefined;
+    const teeAhead = fresh && mine === undefined ? hazardsFromTee(data, tee) : [];
+    const chain = laying ? shotChain(plane, tee, shots) : undefined;
+    const drawn: Feature[] = [
+      ...(where === undefined ? [] : meDrawing(where, fresh ? mineReading : undefined, plane, units)),
+      ...(reading === undefined ? [] : readingDrawing(reading, units)),
+      ...(chain === undefined ? [] : chainDrawing(chain, units)),
+    ];
+    opened.setData(SOURCES.play, playDrawing(data, tee, units, teeAhead, own));
+    opened.setData(SOURCES.measure, collection(drawn));
+
+    panel.setActions(actions(), laying ? "shots" : "whereAmI");
+    plays.forget();
+    const line = meLine();
+    if (line !== undefined) return tell({ figures: [], unit: "", lines: [line], spoken: line }, news);
+    if (chain !== undefined) {
+      const last = shots[shots.length - 1];
+      const under = last && measure.under(last);
+      return tell(shotsOut(chain, tee, under && featureWords(under), shots.length >= MOST_SHOTS, units), news);
+    }
+    if (reading !== undefined) return tellReading(reading, news);
+    if (where !== undefined) return tell(meOut(where, mineReading, me.plainTurned, units), news);
+    tell(openingOut(teeAhead, own, units), news);
+  }
+
+  const tell = (out: ReadOut, news: boolean): void => panel.showReading(out, !news);
+
+  /** Distances at once; how they play as soon as heights and flight code are there. */
+  function tellReading(reading: Reading, news: boolean): void {
+    const { units } = current;
+    const distances = readOut(reading, units);
+    // From the golfer's own place in a round only distances may be told; and a tile fetched for it would tell where that is.
+    if (isPlain() || reading.fromMe || !plays.possible) return tell(distances, news);
+    panel.showReading(distances, true);
+    plays.read(reading, conditions(), {
+      late: () => news && panel.say(distances.spoken),
+      done: (found, wasLate) => tell(readOut(reading, units, found), news && !wasLate),
+    });
+  }
+
+  /** What stands in place of figures while the golfer's place is being asked for. */
+  function meLine(): string | undefined {
+    switch (me.state.kind) {
+      case "explaining": return WORDS.me.explain;
+      case "asking": return WORDS.me.asking;
+      case "fault": return WORDS.me.faults[me.state.fault];
+      default: return undefined;
+    }
+  }
+
+  function actions(): readonly Action[] {
+    const { chain, me: say } = WORDS;
+    if (me.state.kind === "explaining") {
+      return [{ text: say.agree, run: () => me.agree() }, { text: say.refuse, run: () => me.stop() }];
+    }
+    return [
+      ...(laying && shots.length > 0 ? [{ text: chain.undo, run: () => lay(shots.slice(0, -1)) }, { text: chain.clear, run: () => lay([]) }] : []),
+      ...(!laying && tapped !== undefined ? [{ text: WORDS.clearTap, run: () => choose(undefined) }] : []),
+      ...(me.plainTurned ? [{ text: say.allFigures, run: () => me.allFigures() }] : []),
+    ];
+  }
+
+  function lay(next: readonly LonLat[]): void {
+    shots = next.slice(0, MOST_SHOTS);
+    store(key, writeShots(shots));
+    show(true);
+    if (shots.length === 0) panel.say(WORDS.chain.cleared);
+  }
+
+  function choose(position: LonLat | undefined): void {
+    tapped = position;
+    show(true);
+  }
+
+  panel.onTool("shots", () => {
+    laying = !laying;
+    panel.press("shots", laying);
+    show(true);
+  });
+  panel.onTool("whereAmI", () => {
+    me.press();
+    if (me.state.kind === "explaining") panel.focusAction();
+  });
+
+  const listening = new AbortController();
+  for (const event of [PLAIN_EVENT, CONDITIONS_EVENT]) document.addEventListener(event, () => show(false), listening);
+  const remove = (): void => {
+    listening.abort();
+    me.stop();
+    plays.forget();
+    opened?.remove();
+    opened = undefined;
+    panel.remove();
   };
 
   try {
@@ -39,58 +164,38 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
       panel,
       title: WORDS.holeMap(data.hole.number, data.hole.name),
       playDegrees: data.bearingDegrees,
-      camera: (view) => holeCamera(data, view),
+      camera: (view, pitch) => holeCamera(data, view, pitch),
+      bounds: data.courseBounds,
+      ground,
+      relief: keepsRelief(),
       style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts, bunkersFromZoom: 0, ground }),
-      fill: show,
-      choose(position, opened) {
-        tapped = position;
-        show(opened);
+      fill(base) {
+        opened = base;
+        show(false);
+      },
+      choose(position) {
+        if (!laying) return choose(position);
+        if (shots.length < MOST_SHOTS) lay([...shots, position]);
       },
       close,
       fail,
     });
+    opened = map;
+    reliefTool(panel, map, ground !== undefined);
     return {
-      remove() {
-        map.remove();
-        panel.remove();
-      },
+      remove,
       setGolfer(next) {
         current = next;
-        show(map);
+        show(true);
       },
       focus: () => map.focus(),
     };
   } catch (cause) {
-    panel.remove();
+    remove();
     throw cause;
   }
 }
 
 /** The golfer's tee set, or where the hole does not use it, the hole's own. */
-const teeOf = (data: HoleData, { tee }: Golfer): HoleData["tees"][number] =>
+const teeOf = (data: HoleData, { tee }: Golfer): TeeData =>
   data.tees.find(({ id }) => id === tee) ?? data.tees.find(({ id }) => id === data.defaultTee) ?? data.tees[0]!;
-
-function play(data: HoleData, teeId: string): FeatureCollection {
-  const chosen = data.tees.find(({ id }) => id === teeId)!;
-  const { front, middle, back } = chosen.green;
-  return collection([
-    line(chosen.line, {}),
-    ...data.tees.map(({ id, colour, marker }) => point(marker, { colour, chosen: id === teeId })),
-    ...[front, middle, back].map(({ position }) => point(position, { green: true })),
-  ]);
-}
-
-/** Both legs with their lengths beside them, and where a hazard under the point is reached and carried. */
-function measured({ legs, fromTeeMetres, toMiddleMetres, under }: Reading, units: LengthUnit): FeatureCollection {
-  const label = (metres: number): string => formatLength(metres, units).value;
-  const halfway = ([x1, y1]: LonLat, [x2, y2]: LonLat): LonLat => [(x1 + x2) / 2, (y1 + y2) / 2];
-  const [tee, at, middle] = legs;
-  return collection([
-    line(legs, {}),
-    point(at, { tapped: true }),
-    point(halfway(tee, at), { leg: label(fromTeeMetres) }),
-    point(halfway(at, middle), { leg: label(toMiddleMetres) }),
-    ...(under?.hazards ?? []).flatMap(({ reach, carry }) =>
-      [reach, ...(carry === undefined ? [] : [carry])].map(({ position, metres }) => point(position, { edge: label(metres) }))),
-  ]);
-}

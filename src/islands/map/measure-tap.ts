@@ -1,13 +1,19 @@
 /**
- * What one point of the map says: how far it is from the tee, how far from it to the
- * green, and what lies under it. Straight distances, in the plane the build measured in.
+ * What one point of the map says: how far it is from the tee or from the golfer, how far
+ * from it to the green, what lies under it and what lies ahead of it. Straight distances,
+ * in the plane the build measured in.
  */
-import type { Area, Point } from "../../geo/position.ts";
+import type { Point } from "../../geo/position.ts";
+import type { PlacedFeature } from "../../measure/types.ts";
+import type { HazardAhead } from "./ahead.ts";
 import type { HazardData, HoleData, LonLat, MapFeatureProperties, TeeData } from "../hole-data.ts";
+import type { HolePlane } from "./hole-plane.ts";
 import { areaSquareMetres, contains } from "../../geo/area.ts";
-import { frameAt } from "../../geo/frame.ts";
 import { distanceMetres } from "../../geo/vector.ts";
 import { greenFrom } from "../../measure/green.ts";
+import { pointsOf } from "../../measure/place.ts";
+import { hazardsAhead } from "./ahead.ts";
+import { holePlane } from "./hole-plane.ts";
 import { distanceToLine } from "./nearest.ts";
 
 /** A thin feature answers to a tap within this distance of it: a fingertip at the opening zoom. */
@@ -16,16 +22,22 @@ const TOUCH_METRES = 4;
 export interface Reading {
   readonly position: LonLat;
   readonly tee: TeeData;
-  /** Straight from the tee marker. */
-  readonly fromTeeMetres: number;
+  /** Where the first leg starts: the tee marker, or where the golfer is. */
+  readonly start: LonLat;
+  /** Whether the start is where the golfer is. */
+  readonly fromMe: boolean;
+  /** Straight from the start. */
+  readonly startMetres: number;
   /** On to the green along its line of approach from the point; undefined on the green. */
   readonly toFrontMetres: number | undefined;
   /** On the green: to its middle as seen from the tee. */
   readonly toMiddleMetres: number;
   readonly toBackMetres: number | undefined;
-  /** The two legs: tee, point, middle of the green. */
+  /** The two legs: start, point, middle of the green. */
   readonly legs: readonly [LonLat, LonLat, LonLat];
   readonly under: Under | undefined;
+  /** From the point on; none on the green. */
+  readonly ahead: readonly HazardAhead[];
 }
 
 /** The feature under a point. */
@@ -37,71 +49,74 @@ export interface Under {
 
 /** Reads points of one hole; making it lays the features into the plane once. */
 export interface TapMeasure {
-  /** @throws RangeError when the hole has no such tee set. */
-  read(position: LonLat, teeId: string): Reading;
-}
-
-interface Laid {
-  readonly properties: MapFeatureProperties;
-  readonly areas: readonly Area[];
-  readonly lines: readonly (readonly Point[])[];
-  readonly sizeSquareMetres: number;
+  readonly plane: HolePlane;
+  /**
+   * @param me where the golfer is, to measure from there instead of the tee
+   * @throws RangeError when the hole has no such tee set.
+   */
+  read(position: LonLat, teeId: string, me?: LonLat): Reading;
+  under(position: LonLat): MapFeatureProperties | undefined;
 }
 
 /** @throws RangeError when the hole has no green. */
 export function tapMeasure(data: HoleData): TapMeasure {
-  const frame = frameAt(data.origin);
-  const laid = data.features.features.map((feature) => lay(feature, frame.toPlane));
-  const green = laid.find(({ properties }) => properties.kind === "green")?.areas[0];
-  if (green === undefined) throw new RangeError(`Hole ${data.hole.number} has no green to measure to.`);
+  const plane = holePlane(data);
+  const { frame, green } = plane;
+  const nameable = nameableIn(data, plane);
   return {
-    read(position, teeId) {
+    plane,
+    read(position, teeId, me) {
       const tee = data.tees.find(({ id }) => id === teeId);
       if (tee === undefined) {
         throw new RangeError(`Hole ${data.hole.number} has no ${teeId} tee: choose one of ${data.tees.map(({ id }) => id).join(", ")}.`);
       }
       const point = frame.toPlane(position);
+      const start = me ?? tee.marker;
       const ahead = contains(green, point) ? undefined : greenFrom(green, point);
       const middle = ahead?.middle ?? frame.toPlane(tee.green.middle.position);
-      const [longitude, latitude] = frame.toPosition(middle);
-      const under = featureUnder(laid, point);
+      const under = featureUnder(nameable, point);
       return {
         position,
         tee,
-        fromTeeMetres: distanceMetres(frame.toPlane(tee.marker), point),
+        start,
+        fromMe: me !== undefined,
+        startMetres: distanceMetres(frame.toPlane(start), point),
         toFrontMetres: ahead && distanceMetres(point, ahead.front),
         toMiddleMetres: distanceMetres(point, middle),
         toBackMetres: ahead && distanceMetres(point, ahead.back),
-        legs: [tee.marker, position, [longitude, latitude]],
-        under: under && { properties: under, hazards: tee.hazards.filter(({ id }) => id === under.id) },
+        legs: [start, position, plane.toLonLat(middle)],
+        under: under && { properties: under, hazards: me === undefined ? tee.hazards.filter(({ id }) => id === under.id) : [] },
+        ahead: ahead === undefined ? [] : hazardsAhead(plane, point),
       };
     },
+    under: (position) => featureUnder(nameable, frame.toPlane(position)),
   };
 }
 
-/** The smallest hazard or named feature at a point, so a bunker is found within its fairway. */
-function featureUnder(laid: readonly Laid[], point: Point): MapFeatureProperties | undefined {
-  return laid
-    .filter(({ properties }) => properties.hazard || properties.name !== undefined)
-    .filter(({ areas, lines, properties }) =>
-      areas.some((area) => contains(area, point)) ||
-      lines.some((line) => distanceToLine(line, point) <= Math.max(TOUCH_METRES, (properties.widthMetres ?? 0) / 2)))
-    .sort((a, b) => a.sizeSquareMetres - b.sizeSquareMetres)[0]?.properties;
+interface Nameable {
+  readonly properties: MapFeatureProperties;
+  readonly placed: PlacedFeature;
+  readonly sizeSquareMetres: number;
 }
 
-function lay(feature: HoleData["features"]["features"][number], toPlane: (position: LonLat) => Point): Laid {
-  const { geometry, properties } = feature;
-  const points = (positions: readonly (readonly number[])[]): Point[] =>
-    positions.map(([longitude, latitude]) => toPlane([longitude!, latitude!]));
-  const found = ((): { areas: Area[]; lines: Point[][] } => {
-    switch (geometry.type) {
-      case "Point": return { areas: [], lines: [points([geometry.coordinates])] };
-      case "MultiPoint": return { areas: [], lines: geometry.coordinates.map((position) => points([position])) };
-      case "LineString": return { areas: [], lines: [points(geometry.coordinates)] };
-      case "MultiLineString": return { areas: [], lines: geometry.coordinates.map(points) };
-      case "Polygon": return { areas: [geometry.coordinates.map(points)], lines: [] };
-      case "MultiPolygon": return { areas: geometry.coordinates.map((area) => area.map(points)), lines: [] };
-    }
-  })();
-  return { properties, ...found, sizeSquareMetres: found.areas.reduce((sum, area) => sum + areaSquareMetres(area), 0) };
+/** Hazards and named features, the smallest first, so a bunker is found within its fairway. */
+const nameableIn = ({ features }: HoleData, { placed }: HolePlane): readonly Nameable[] =>
+  features.features
+    .filter(({ properties }) => properties.hazard === true || properties.name !== undefined)
+    .map(({ properties }) => {
+      const one = placed.get(properties.id)!;
+      const areas = one.shape.type === "areas" ? one.shape.areas : [];
+      return { properties, placed: one, sizeSquareMetres: areas.reduce((sum, area) => sum + areaSquareMetres(area), 0) };
+    })
+    .sort((a, b) => a.sizeSquareMetres - b.sizeSquareMetres);
+
+const featureUnder = (nameable: readonly Nameable[], point: Point): MapFeatureProperties | undefined =>
+  nameable.find(({ placed, properties }) => isAt(placed, point, Math.max(TOUCH_METRES, (properties.widthMetres ?? 0) / 2)))?.properties;
+
+function isAt({ shape }: PlacedFeature, point: Point, withinMetres: number): boolean {
+  switch (shape.type) {
+    case "areas": return shape.areas.some((area) => contains(area, point));
+    case "lines": return shape.lines.some((line) => distanceToLine(line, point) <= withinMetres);
+    case "points": return pointsOf(shape).some((one) => distanceMetres(one, point) <= withinMetres);
+  }
 }

@@ -1,7 +1,7 @@
 /** What is laid over the course: line of play, tees, names, numbers, the golfer's own measurement. */
 import type { ExpressionSpecification, LayerSpecification } from "maplibre-gl";
 import type { MapColours } from "./colours.ts";
-import { IS_LINE, IS_POINT, SOURCES } from "./sources.ts";
+import { IS_AREA, IS_LINE, IS_POINT, SOURCES } from "./sources.ts";
 
 /** Line of play and tee markers of the chosen tee set; hole lines and numbers on the course map. */
 export function playLayers(colours: MapColours): LayerSpecification[] {
@@ -10,7 +10,7 @@ export function playLayers(colours: MapColours): LayerSpecification[] {
       id: "line-of-play",
       type: "line",
       source: SOURCES.play,
-      filter: ["all", IS_LINE, ["!", ["has", "hole"]]],
+      filter: ["all", IS_LINE, ["!", ["has", "hole"]], ["!", ["has", "own"]]],
       paint: { "line-color": colours.ink, "line-width": 1.5, "line-dasharray": [4, 3], "line-opacity": 0.75 },
     },
     {
@@ -41,6 +41,14 @@ export function playLayers(colours: MapColours): LayerSpecification[] {
       filter: ["all", IS_POINT, ["has", "green"]],
       paint: { "circle-color": colours.paper, "circle-radius": 2.5, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.25 },
     },
+    ...(["corridor", "fairway"] as const).map((own): LayerSpecification => ({
+      id: `own-${own}`,
+      type: "line",
+      source: SOURCES.play,
+      filter: ["==", ["get", "own"], own],
+      layout: { "line-cap": own === "fairway" ? "butt" : "round" },
+      paint: { "line-color": colours.flag, "line-width": own === "fairway" ? 5 : 2, "line-opacity": own === "fairway" ? 0.85 : 1 },
+    })),
   ];
 }
 
@@ -106,9 +114,14 @@ type Anchor = "center" | "left" | "right" | "top" | "bottom";
 
 export function measureLayers(colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
   const source = SOURCES.measure;
+  const left: ExpressionSpecification = ["has", "left"];
+  const round = { "line-cap": "round", "line-join": "round" } as const;
   return [
-    { id: "legs-halo", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.paper, "line-width": 6, "line-opacity": 0.9 } },
-    { id: "legs", type: "line", source, filter: IS_LINE, layout: { "line-cap": "round" }, paint: { "line-color": colours.flag, "line-width": 2.5 } },
+    { id: "accuracy", type: "fill", source, filter: IS_AREA, paint: { "fill-color": colours["sea-ink"], "fill-opacity": 0.2 } },
+    { id: "accuracy-edge", type: "line", source, filter: IS_AREA, paint: { "line-color": colours["sea-ink"], "line-width": 1.5, "line-dasharray": [3, 2] } },
+    { id: "legs-halo", type: "line", source, filter: IS_LINE, layout: round, paint: { "line-color": colours.paper, "line-width": 6, "line-opacity": 0.9 } },
+    { id: "legs", type: "line", source, filter: ["all", IS_LINE, ["!", left]], layout: round, paint: { "line-color": colours.flag, "line-width": 2.5 } },
+    { id: "legs-left", type: "line", source, filter: ["all", IS_LINE, left], paint: { "line-color": colours.flag, "line-width": 2.5, "line-dasharray": [2, 2] } },
     {
       id: "point",
       type: "circle",
@@ -117,26 +130,69 @@ export function measureLayers(colours: MapColours, fonts: readonly string[]): La
       paint: { "circle-color": colours.flag, "circle-radius": 6, "circle-stroke-color": colours.paper, "circle-stroke-width": 2.5 },
     },
     {
-      id: "edges",
+      id: "me",
       type: "circle",
       source,
-      filter: ["has", "edge"],
-      paint: { "circle-color": colours.paper, "circle-radius": 4, "circle-stroke-color": colours.flag, "circle-stroke-width": 2 },
+      filter: ["has", "me"],
+      paint: { "circle-color": colours["sea-ink"], "circle-radius": 8, "circle-stroke-color": colours.paper, "circle-stroke-width": 3 },
     },
-    ...(["leg", "edge"] as const).map((property): LayerSpecification => ({
-      id: `${property}-figures`,
+    {
+      id: "leg-figures",
       type: "symbol",
       source,
-      filter: ["has", property],
+      filter: ["has", "leg"],
       layout: {
-        "text-field": ["get", property],
+        "text-field": ["get", "leg"],
         "text-font": [...fonts],
-        "text-size": property === "leg" ? 19 : 15,
+        "text-size": 19,
         "text-variable-anchor": ["right", "left", "top", "bottom"],
         "text-radial-offset": 0.6,
-        "text-allow-overlap": property === "leg",
+        "text-allow-overlap": true,
       },
       paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2.5 },
-    })),
+    },
+    ...[SOURCES.play, source].flatMap((from) => markLayers(from, colours, fonts)),
+    {
+      id: "own-label",
+      type: "symbol",
+      source: SOURCES.play,
+      filter: ["has", "ownLabel"],
+      layout: { "text-field": ["get", "ownLabel"], "text-font": [...fonts], "text-size": 14, "text-variable-anchor": ["left", "bottom", "top"], "text-radial-offset": 0.6, "text-max-width": 7, "text-justify": "auto" },
+      paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2 },
+    },
+  ];
+}
+
+/** A ring where a hazard is reached, a disc where it is carried: told apart by shape, not by hue. */
+function markLayers(source: string, colours: MapColours, fonts: readonly string[]): LayerSpecification[] {
+  const carry: ExpressionSpecification = ["==", ["get", "mark"], "carry"];
+  return [
+    {
+      id: `marks-${source}`,
+      type: "circle",
+      source,
+      filter: ["has", "mark"],
+      paint: {
+        "circle-color": ["case", carry, colours.ink, colours.paper],
+        "circle-radius": 4,
+        "circle-stroke-color": ["case", carry, colours.paper, colours.ink],
+        "circle-stroke-width": 2,
+      },
+    },
+    {
+      id: `mark-figures-${source}`,
+      type: "symbol",
+      source,
+      filter: ["has", "mark"],
+      layout: {
+        "text-field": ["get", "figure"],
+        "text-font": [...fonts],
+        "text-size": 15,
+        "text-variable-anchor": ["left", "right", "top", "bottom"],
+        "text-radial-offset": 0.6,
+        "symbol-sort-key": ["get", "rank"],
+      },
+      paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2.25 },
+    },
   ];
 }

@@ -10,7 +10,10 @@ export const reliefSources = (ground: GroundData): Record<string, SourceSpecific
   [BEYOND_SOURCE]: { type: "geojson", data: beyond(ground.bounds) },
 });
 
-const groundSource = ({ tiles, encoding, minimumZoom, maximumZoom, bounds }: GroundData): SourceSpecification => ({
+/** Small heights on links are lost at true scale from above; stated on the map while it shows. */
+export const EXAGGERATION = 2;
+
+export const groundSource = ({ tiles, encoding, minimumZoom, maximumZoom, bounds }: GroundData): SourceSpecification => ({
   type: "raster-dem",
   tiles: [tiles],
   encoding,

@@ -8,6 +8,9 @@ export const SOURCES = { features: "features", names: "names", play: "play", mea
 /** The source of heights; a tile of it that fails to come spoils nothing else. */
 export const GROUND_SOURCE = "ground";
 
+/** The same heights for the shape of the ground: the map reads the two at different sizes. */
+export const HEIGHTS_SOURCE = "heights";
+
 /** What lies beyond the ground there are heights of. */
 export const BEYOND_SOURCE = "beyond";
 

@@ -11,6 +11,7 @@ import { courseLayers } from "./ground-layers.ts";
 import { nameLabels } from "./labels.ts";
 import { holeNumberLayers, measureLayers, nameLayers, playLayers } from "./play-layers.ts";
 import { reliefSources } from "./relief.ts";
+import { runOn } from "./run-on.ts";
 import { SOURCES } from "./sources.ts";
 
 export interface StyleInput {
@@ -32,7 +33,7 @@ export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, gr
   return {
     version: 8,
     sources: {
-      [SOURCES.features]: { type: "geojson", data: features, tolerance: 0.1, maxzoom: 18 },
+      [SOURCES.features]: { type: "geojson", data: runOn(features, origin), tolerance: 0.1, maxzoom: 18 },
       [SOURCES.names]: { type: "geojson", data: nameLabels(features, origin, line) },
       [SOURCES.play]: { type: "geojson", data: empty },
       [SOURCES.measure]: { type: "geojson", data: empty },

@@ -1,0 +1,70 @@
+/** What lies ahead of a standing point: the few hazards that matter from there, with reach and carry. */
+import type { FeatureKind } from "../../course/types.ts";
+import type { Point } from "../../geo/position.ts";
+import type { Side } from "../../measure/types.ts";
+import type { HoleData, MeasuredPlace, TeeData } from "../hole-data.ts";
+import type { HolePlane } from "./hole-plane.ts";
+import { hazardsFrom } from "../../measure/hole.ts";
+import { playFrom } from "../../measure/line-of-play.ts";
+import { canBePassed } from "../../measure/passable.ts";
+import { metresFromYards } from "../../geo/units.ts";
+
+export interface HazardAhead {
+  readonly id: string;
+  readonly name: string | undefined;
+  readonly kind: FeatureKind;
+  readonly position: Side | "across";
+  readonly reach: MeasuredPlace;
+  /** Absent where it has no far side to play to. */
+  readonly carry: MeasuredPlace | undefined;
+}
+
+/** More would be a list, and the page has one. */
+const MOST = 3;
+
+/** Beyond any stroke of a visiting golfer's (320 yd; common practice, no source). */
+const FURTHEST_METRES = metresFromYards(320);
+
+/** Nearer than this one stands in it or at its edge: it is under the point, not ahead of it. */
+const UNDERFOOT_METRES = 2;
+
+/** Hazards within the shot corridor on the way still to play from a point, nearest first. */
+export function hazardsAhead(plane: HolePlane, standing: Point): readonly HazardAhead[] {
+  const { line, green } = playFrom(standing, plane.drawn, plane.green);
+  const backMetres = line.lengthMetres + green.depthMetres / 2;
+  const all = hazardsFrom(plane.placed, line, plane.corridorMetres).flatMap((hazard): HazardAhead[] => {
+    const feature = plane.placed.get(hazard.id)?.feature;
+    if (feature === undefined || !hazard.inCorridor || hazard.reachMetres < UNDERFOOT_METRES) return [];
+    const place = (point: Point, metres: number): MeasuredPlace => ({ position: plane.toLonLat(point), metres });
+    const passable = canBePassed(hazard, { green: { ...green, frontMetres: 0, middleMetres: 0, backMetres } }, feature.kind);
+    return [{
+      id: hazard.id,
+      name: feature.name,
+      kind: feature.kind,
+      position: hazard.position,
+      reach: place(hazard.reachPoint, hazard.reachMetres),
+      carry: passable ? place(hazard.carryPoint, hazard.carryMetres) : undefined,
+    }];
+  });
+  return thatMatter(all);
+}
+
+/** The same from a tee, with the build's own figures. */
+export function hazardsFromTee({ features }: HoleData, tee: TeeData): readonly HazardAhead[] {
+  return thatMatter(tee.hazards.filter(({ inCorridor }) => inCorridor).flatMap((hazard): HazardAhead[] => {
+    const properties = features.features.find(({ properties: { id } }) => id === hazard.id)?.properties;
+    if (properties === undefined) return [];
+    const { id, position, reach, carry } = hazard;
+    return [{ id, name: properties.name, kind: properties.kind, position, reach, carry }];
+  }));
+}
+
+/** What lies across the way first, then what is nearest; told in order of reach. */
+function thatMatter(all: readonly HazardAhead[]): readonly HazardAhead[] {
+  const weight = ({ position }: HazardAhead): number => (position === "across" ? 0 : 1);
+  return all
+    .filter(({ reach }) => reach.metres <= FURTHEST_METRES)
+    .sort((a, b) => weight(a) - weight(b) || a.reach.metres - b.reach.metres)
+    .slice(0, MOST)
+    .sort((a, b) => a.reach.metres - b.reach.metres);
+}

@@ -1,0 +1,77 @@
+/** What a hole's map shows of play and measurement, as GeoJSON for its sources. */
+import type { Feature, FeatureCollection } from "geojson";
+import type { LengthUnit } from "../../geo/units.ts";
+import type { HoleData, LonLat, MeasuredPlace, TeeData } from "../hole-data.ts";
+import type { HazardAhead } from "./ahead.ts";
+import type { HolePlane } from "./hole-plane.ts";
+import type { Reading } from "./measure-tap.ts";
+import type { OwnLanding } from "./own-landing.ts";
+import type { ShotChain } from "./shots.ts";
+import type { Whereabouts } from "./whereabouts.ts";
+import { formatLength } from "../../tell/format.ts";
+import { area, collection, line, point } from "./geojson.ts";
+import { ringAbout } from "./whereabouts.ts";
+import { fill, WORDS } from "./words.ts";
+
+const figure = (metres: number, units: LengthUnit): string => formatLength(metres, units).value;
+
+/** Line of play, tees, green; and while nothing else is measured, what the tee shot meets. */
+export function playDrawing(data: HoleData, tee: TeeData, units: LengthUnit, ahead: readonly HazardAhead[], own: OwnLanding | undefined): FeatureCollection {
+  const { front, middle, back } = tee.green;
+  return collection([
+    line(tee.line, {}),
+    ...data.tees.map(({ id, colour, marker }) => point(marker, { colour, chosen: id === tee.id })),
+    ...[front, middle, back].map(({ position }) => point(position, { green: true })),
+    ...hazardMarks(ahead, units),
+    ...(own === undefined ? [] : ownDrawing(own, units)),
+  ]);
+}
+
+/** A ring where a hazard is reached and a disc where it is carried, each with its figure. */
+const hazardMarks = (hazards: readonly HazardAhead[], units: LengthUnit): Feature[] =>
+  hazards.flatMap(({ reach, carry }, i) => {
+    const mark = ({ position, metres }: MeasuredPlace, kind: "reach" | "carry"): Feature =>
+      point(position, { mark: kind, figure: figure(metres, units), rank: i });
+    return [mark(reach, "reach"), ...(carry === undefined ? [] : [mark(carry, "carry")])];
+  });
+
+function ownDrawing({ driveMetres, arc, fairwayArc, fairwayMetres }: OwnLanding, units: LengthUnit): Feature[] {
+  const drive = figure(driveMetres, units);
+  const { label, labelOff } = WORDS.own;
+  return [
+    line(arc, { own: "corridor" }),
+    ...(fairwayArc === undefined ? [] : [line(fairwayArc, { own: "fairway" })]),
+    point(arc[arc.length - 1]!, { ownLabel: fairwayMetres > 0 ? fill(label, { drive, width: figure(fairwayMetres, units) }) : fill(labelOff, { drive }) }),
+  ];
+}
+
+/** Both legs with their lengths beside them, and the hazards ahead of the point. */
+export function readingDrawing({ legs, startMetres, toMiddleMetres, ahead }: Reading, units: LengthUnit): Feature[] {
+  const halfway = ([x1, y1]: LonLat, [x2, y2]: LonLat): LonLat => [(x1 + x2) / 2, (y1 + y2) / 2];
+  const [start, at, middle] = legs;
+  return [
+    line(legs, {}),
+    point(at, { tapped: true }),
+    point(halfway(start, at), { leg: figure(startMetres, units) }),
+    point(halfway(at, middle), { leg: figure(toMiddleMetres, units) }),
+    ...hazardMarks(ahead, units),
+  ];
+}
+
+/** The golfer's shots, and a fainter line for what is left. */
+export const chainDrawing = ({ legs, left }: ShotChain, units: LengthUnit): Feature[] => [
+  ...(legs.length === 0 ? [] : [line([legs[0]!.from, ...legs.map(({ to }) => to)], {})]),
+  ...legs.flatMap(({ to, halfway, metres }) => [point(to, { tapped: true }), point(halfway, { leg: figure(metres, units) })]),
+  ...(left === undefined ? [] : [line([left.from, left.to], { left: true }), ...(legs.length === 0 ? [] : [point(left.halfway, { leg: figure(left.metres, units) })])]),
+];
+
+/** Where the golfer is, within how much, and the way from there to the green. */
+export function meDrawing({ position, accuracyMetres, state }: Whereabouts, reading: Reading | undefined, { frame, toLonLat }: HolePlane, units: LengthUnit): Feature[] {
+  return [
+    area(ringAbout(frame.toPlane(position), accuracyMetres, toLonLat), { accuracy: true }),
+    point(position, { me: true }),
+    ...(state === "on-course" && reading !== undefined
+      ? [line([position, reading.legs[2]], {}), ...hazardMarks(reading.ahead, units)]
+      : []),
+  ];
+}

@@ -1,0 +1,51 @@
+/**
+ * Where the golfer's own drive comes down: a level carry of the given length along the line
+ * of play, as an arc across the shot corridor, and the fairway there. Only a distance from
+ * the tee: no wind, no slope.
+ */
+import type { Point } from "../../geo/position.ts";
+import type { LonLat, TeeData } from "../hole-data.ts";
+import type { HolePlane } from "./hole-plane.ts";
+import { directionAt, lineThrough, pointAt } from "../../geo/line.ts";
+import { along, distanceMetres, rightOf } from "../../geo/vector.ts";
+import { fairwayAt } from "../../measure/fairway.ts";
+import { areasOfKind } from "../../measure/place.ts";
+
+export interface OwnLanding {
+  readonly driveMetres: number;
+  /** Across the corridor, left to right. */
+  readonly arc: readonly LonLat[];
+  /** The part of it that is fairway; undefined off the fairway. */
+  readonly fairwayArc: readonly LonLat[] | undefined;
+  /** Square to the line of play; 0 off the fairway. */
+  readonly fairwayMetres: number;
+  readonly leavesMetres: number;
+}
+
+const PARTS = 16;
+
+/** Undefined when the drive is as long as the hole. */
+export function ownLanding(plane: HolePlane, tee: TeeData, driveMetres: number): OwnLanding | undefined {
+  const line = lineThrough(tee.line.map((position) => plane.frame.toPlane(position)));
+  if (!(driveMetres > 0) || driveMetres >= line.lengthMetres) return undefined;
+  const centre = pointAt(line, driveMetres);
+  const facing = directionAt(line, driveMetres);
+  const right = rightOf(facing);
+  // On the first leg this is the circle about the tee; past a bend, one as wide, about a point as far back.
+  const at = (offset: number): Point =>
+    along(along(centre, right, offset), facing, Math.sqrt(driveMetres ** 2 - offset ** 2) - driveMetres);
+  const arc = (from: number, to: number): LonLat[] =>
+    Array.from({ length: PARTS + 1 }, (_, i) => plane.toLonLat(at(from + ((to - from) * i) / PARTS)));
+  const half = Math.min(plane.corridorMetres, driveMetres);
+  const fairway = fairwayAt(line, driveMetres, areasOfKind(plane.placed.values(), "fairway"));
+  const middle = line.points[line.points.length - 1]!;
+  return {
+    driveMetres,
+    arc: arc(-half, half),
+    fairwayArc: fairway.leftMetres === undefined || fairway.rightMetres === undefined
+      ? undefined
+      : arc(-Math.min(half, fairway.leftMetres), Math.min(half, fairway.rightMetres)),
+    fairwayMetres: fairway.widthMetres,
+    leavesMetres: distanceMetres(centre, middle),
+  };
+}
