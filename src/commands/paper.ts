@@ -147,7 +147,7 @@ await runCommand(async () => {
     return;
   }
   const kind = KINDS.find((name) => name === wanted);
-  if (kind === undefined) throw new CommandError(`${wanted === "" ? "What is to be printed?" : `${JSON.stringify(wanted)} cannot be printed.`} Write book, card or signs first: npm run paper -- book --out book.pdf.\n\n${USAGE}`);
+  if (kind === undefined) throw new CommandError(`${wanted === "" || wanted.startsWith("-") ? "What is to be printed?" : `${JSON.stringify(wanted)} cannot be printed.`} Write book, card or signs first: npm run paper -- book --out book.pdf.\n\n${USAGE}`);
   const options = readOptions(rest, OPTIONS, USAGE);
   if (options.help) {
     console.log(USAGE);

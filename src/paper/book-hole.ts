@@ -7,7 +7,6 @@ import { drawGreenSheet, type GreenSheet } from "../draw/green-sheet.ts";
 import { drawScale } from "../draw/furniture.ts";
 import { painter, type PlateTheme } from "../draw/palette.ts";
 import { BOOK_COMPOSITION, PX_PER_MM } from "../draw/paper-composition.ts";
-import { drawPlate } from "../draw/plate.ts";
 import type { PlateGround } from "../draw/relief.ts";
 import { layHole } from "../draw/sheet.ts";
 import { element } from "../draw/svg.ts";
@@ -15,6 +14,7 @@ import type { LengthUnit } from "../geo/units.ts";
 import { greenLie } from "../measure/green-lie.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { hazardName, mustCarry, nearbyCautions, perGender, troubleRows, type TroubleRow } from "../components/hole-view.ts";
+import { keptPlate } from "../site/kept-drawings.ts";
 import { featureName } from "../site/ground-names.ts";
 import { greenSentences } from "../site/ground-text.ts";
 import type { Words } from "../site/words.ts";
@@ -42,7 +42,7 @@ export const COLUMN_MM = 96;
 export const TEXT_HEIGHT_MM = 166;
 
 /** Most of a page that a green's drawing is given, across and up, with what is told of it at its side. */
-const GREEN_WIDTH_MM = 64;
+const GREEN_WIDTH_MM = 68;
 const GREEN_HEIGHT_MM = 74;
 /** A green so much wider than deep has the page's width, and what is told stands under it. */
 const BROAD = 1.45;
@@ -74,7 +74,7 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
   const { hole } = measured;
   const say = words.paper.book;
   const shown = plateTee(measured, chosenTees(measured, teeIds));
-  const plate = drawPlate(measured, {
+  const plate = keptPlate(measured, {
     composition: BOOK_COMPOSITION, idPrefix: `book-${hole.number}`, unit, tee: shown.tee.id, theme, words: words.draw, ...(ground ? { ground } : {}),
   });
   const sheet = layHole(measured, BOOK_COMPOSITION);

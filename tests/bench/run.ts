@@ -9,6 +9,7 @@ import { frameBench } from "./frame.bench.ts";
 import type { BenchLine } from "./line.ts";
 import { lighthouseBench } from "./lighthouse.bench.ts";
 import { measureBench } from "./measure.bench.ts";
+import { paperBench } from "./paper.bench.ts";
 import { readBench } from "./read.bench.ts";
 import { terrainBench } from "./terrain.bench.ts";
 
@@ -20,6 +21,7 @@ const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
   flight: flightBench,
   terrain: terrainBench,
   build: buildBench,
+  paper: paperBench,
   lighthouse: lighthouseBench,
 };
 
