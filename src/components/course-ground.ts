@@ -3,7 +3,8 @@ import sharp from "sharp";
 import type { PlateGround } from "../draw/relief.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
 import { contoursOf } from "../terrain/contours.ts";
-import { boundsOf } from "../terrain/grid.ts";
+import { kept, keptPicture } from "../site/kept.ts";
+import { boundsOf, type HeightGrid } from "../terrain/grid.ts";
 import { reliefPixels, type ReliefLook } from "../terrain/relief-pixels.ts";
 
 /** Metres between contours on a map of a whole course. */
@@ -25,7 +26,7 @@ export function courseGround({ ground: grid }: MeasuredCourse, reliefHref: strin
   return {
     grid,
     intervalMetres: CONTOUR_METRES,
-    contours: contoursOf(grid, { intervalMetres: CONTOUR_METRES, toleranceMetres: 1, leastLengthMetres: 80 })
+    contours: kept("course-contours", [grid], () => contoursOf(grid, { intervalMetres: CONTOUR_METRES, toleranceMetres: 1, leastLengthMetres: 80 }))
       // Heights at and below the sea's are its bed, not the course's ground.
       .filter(({ heightMetres }) => heightMetres > 0),
     relief: {
@@ -39,7 +40,10 @@ export function courseGround({ ground: grid }: MeasuredCourse, reliefHref: strin
 
 /** The relief picture; undefined without a height model. */
 export async function courseRelief({ ground: grid }: MeasuredCourse): Promise<Uint8Array<ArrayBuffer> | undefined> {
-  if (!grid) return undefined;
+  return grid && keptPicture("course-relief", [grid], () => picture(grid));
+}
+
+async function picture(grid: HeightGrid): Promise<Uint8Array<ArrayBuffer>> {
   const webp = await sharp(reliefPixels(grid, { sheetTopDegrees: 0, exaggeration: EXAGGERATION }, LOOK), {
     raw: { width: grid.columns, height: grid.rows, channels: 4 },
   })

@@ -1,11 +1,10 @@
 /** The drawings of a page, in the page's words and the club's unit. */
-import { drawCourse } from "../draw/course-map.ts";
 import type { CompositionName } from "../draw/composition.ts";
-import { drawPlate } from "../draw/plate.ts";
 import type { PlateGround } from "../draw/relief.ts";
 import { drawHoleThumbnail } from "../draw/thumbnail.ts";
 import type { Club } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
+import { keptCourse, keptPlate } from "../site/kept-drawings.ts";
 import { plateGround } from "../site/plate-ground.ts";
 import { coursePath, holePath } from "../site/routes.ts";
 import { words as wordsOf } from "../site/words.ts";
@@ -26,7 +25,7 @@ function groundOf(course: MeasuredCourse, hole: MeasuredHole): PlateGround | und
 /** A hole's plate; ids in it begin with `plate-` and the composition's name. */
 export function plateSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole, composition: CompositionName): string {
   const ground = groundOf(course, hole);
-  return drawPlate(hole, {
+  return keptPlate(hole, {
     composition,
     idPrefix: `plate-${composition}`,
     unit: club.units,
@@ -42,14 +41,14 @@ export function courseSvg(club: Club, measured: MeasuredCourse, size: "phone" | 
   const { id } = measured.course;
   const found = courseGrounds.get(measured) ?? { ground: courseGround(measured, href(`${coursePath(id)}relief.webp`)) };
   courseGrounds.set(measured, found);
-  return drawCourse(measured, {
+  return keptCourse(measured, {
     idPrefix: `map-${id}-${size}`,
     unit: club.units,
     size,
     href: ({ hole }) => holeHref(id, hole.number),
     words: wordsOf(club.language).draw,
     ...(found.ground ? { ground: found.ground } : {}),
-  }).svg;
+  }, href(coursePath(id))).svg;
 }
 
 /** Where the desk's map of a course is fetched. */

@@ -4,12 +4,18 @@
  * any time.
  */
 import { createHash, randomUUID, type BinaryLike } from "node:crypto";
-import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
+import { mkdirSync, readFileSync, renameSync, statSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
-/** Beside the packages, which a fresh install clears too. */
-const FOLDER = fileURLToPath(new URL("../../node_modules/.cache/marram/", import.meta.url));
+/** Names the folder where it is another; the bundler moves this module, so a build names it always. */
+export const CACHE_VARIABLE = "MARRAM_CACHE";
+
+/** Beside the packages, which a fresh install clears too. @param root Marram's own folder. */
+export const cacheFolderOf = (root: string): string => join(root, "node_modules/.cache/marram");
+
+const folder = (): string => process.env[CACHE_VARIABLE] ?? cacheFolderOf(fileURLToPath(new URL("../../", import.meta.url)));
 
 /** A key from all that a result depends on, its maker's version included. */
 export function cacheKey(...parts: readonly BinaryLike[]): string {
@@ -18,10 +24,32 @@ export function cacheKey(...parts: readonly BinaryLike[]): string {
   return hash.digest("hex");
 }
 
+const pathOf = (key: string): string => join(folder(), key.slice(0, 2), key);
+
+/** Results nobody asked for in so long are swept out; asking renews them. */
+const KEPT_DAYS = 60;
+const RENEWED_AFTER_MS = 24 * 3600 * 1000;
+const isOld = (mtimeMs: number): boolean => Date.now() - mtimeMs > RENEWED_AFTER_MS;
+
 /** The bytes kept under a key, or undefined. */
 export async function cached(key: string): Promise<Uint8Array<ArrayBuffer> | undefined> {
   try {
-    return new Uint8Array(await readFile(pathOf(key)));
+    const path = pathOf(key);
+    const bytes = new Uint8Array(await readFile(path));
+    if (isOld((await stat(path)).mtimeMs)) await utimes(path, new Date(), new Date());
+    return bytes;
+  } catch {
+    return undefined;
+  }
+}
+
+/** As {@link cached}, for drawing, which does not wait. */
+export function cachedSync(key: string): Uint8Array<ArrayBuffer> | undefined {
+  try {
+    const path = pathOf(key);
+    const bytes = new Uint8Array(readFileSync(path));
+    if (isOld(statSync(path).mtimeMs)) utimesSync(path, new Date(), new Date());
+    return bytes;
   } catch {
     return undefined;
   }
@@ -36,4 +64,22 @@ export async function keep(key: string, bytes: Uint8Array): Promise<void> {
   await rename(unfinished, path);
 }
 
-const pathOf = (key: string): string => join(process.env["MARRAM_CACHE"] ?? FOLDER, key.slice(0, 2), key);
+/** As {@link keep}, for drawing, which does not wait. */
+export function keepSync(key: string, bytes: Uint8Array): void {
+  const path = pathOf(key);
+  mkdirSync(dirname(path), { recursive: true });
+  const unfinished = `${path}.${randomUUID()}`;
+  writeFileSync(unfinished, bytes);
+  renameSync(unfinished, path);
+}
+
+/** Removes what nobody has asked for in {@link KEPT_DAYS} days. What cannot be removed stays. */
+export async function sweepCache(now = Date.now()): Promise<void> {
+  const entries = await readdir(folder(), { recursive: true, withFileTypes: true }).catch(() => []);
+  for (const entry of entries) {
+    if (!entry.isFile()) continue;
+    const path = join(entry.parentPath, entry.name);
+    const found = await stat(path).catch(() => undefined);
+    if (found && now - found.mtimeMs > KEPT_DAYS * 24 * 3600 * 1000) await rm(path, { force: true }).catch(() => undefined);
+  }
+}

@@ -7,6 +7,8 @@ import { join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { AstroIntegration } from "astro";
 import { writeRecord } from "./build-record.ts";
+import { CACHE_VARIABLE, cacheFolderOf, sweepCache } from "./cache.ts";
+import { codeVersionOf, setCodeVersion } from "./code-version.ts";
 import { ContentError } from "./content-error.ts";
 import { writeEdition } from "./edition.ts";
 import { currentGuide, loadedGuide, setCurrentGuide } from "./guide.ts";
@@ -57,6 +59,10 @@ export default function marram(): AstroIntegration {
         site = config.site;
         content = resolve(fileURLToPath(config.root), process.env[CONTENT_VARIABLE] ?? "content");
         if (command === "preview") return;
+        const root = fileURLToPath(config.root);
+        process.env[CACHE_VARIABLE] ??= cacheFolderOf(root);
+        // While somebody works on the code, everything is drawn anew.
+        setCodeVersion(command === "build" ? codeVersionOf(root) : undefined);
         shutOutEnvironment(command);
         // Our build command reads the content before it starts Astro.
         if (command === "build" && loadedGuide()?.contentFolder === content) return;
@@ -83,6 +89,7 @@ export default function marram(): AstroIntegration {
         if (site !== undefined) await writeSitemap(folder, site, base, expected);
         await bundleWorker(folder);
         await writeEdition(folder);
+        await sweepCache();
         await writeRecord(folder, { madeBy: "Marram", base, pages: expected.length });
         logger.info(`${expected.length} pages, as many as the guide must have.`);
       },

@@ -10,6 +10,7 @@ import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { contoursOf } from "../terrain/contours.ts";
 import { boundsOf, cropTo, type Bounds, type HeightGrid } from "../terrain/grid.ts";
 import { reliefPixels, type ReliefLook } from "../terrain/relief-pixels.ts";
+import { kept, keptPicture } from "./kept.ts";
 
 /** Metres between contours on a plate, and on its green. */
 export const PLATE_CONTOUR_METRES = 1;
@@ -57,13 +58,13 @@ export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHr
   return {
     grid,
     intervalMetres: PLATE_CONTOUR_METRES,
-    contours: contoursOf(grid, {
+    contours: keptContours(grid, {
       intervalMetres: PLATE_CONTOUR_METRES,
       toleranceMetres: 0.4,
       leastLengthMetres: LEAST_CONTOUR_METRES,
       // Heights at and below the sea's are its bed, not the course's ground.
     }).filter(({ heightMetres }) => heightMetres > 0),
-    greenContours: contoursOf(grid, { intervalMetres: GREEN_CONTOUR_METRES, within: greenOf(hole.placed, hole.hole), toleranceMetres: 0.1 }),
+    greenContours: keptContours(grid, { intervalMetres: GREEN_CONTOUR_METRES, within: greenOf(hole.placed, hole.hole), toleranceMetres: 0.1 }),
     relief: {
       href: reliefHref,
       upperLeft: [west - half, north + half],
@@ -73,10 +74,15 @@ export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHr
   };
 }
 
+const keptContours = (grid: HeightGrid, options: Parameters<typeof contoursOf>[1]): ReturnType<typeof contoursOf> =>
+  kept("contours", [grid, options], () => contoursOf(grid, options));
+
 /** The relief picture of a hole's plates, on which play runs up, lit from the upper left of the sheet; undefined without a height model. */
 export async function reliefPicture(course: MeasuredCourse, hole: MeasuredHole, shown: readonly Composition[] = ON_THE_PAGE): Promise<Uint8Array<ArrayBuffer> | undefined> {
   const grid = course.ground && groundOfPlate(hole, course.ground, shown);
-  return grid && (await picture(grid, sheetBearingDegrees(hole, shown[0] ?? COMPOSITIONS.phone)));
+  if (!grid) return undefined;
+  const sheetTopDegrees = sheetBearingDegrees(hole, shown[0] ?? COMPOSITIONS.phone);
+  return keptPicture("plate-relief", [grid, sheetTopDegrees], () => picture(grid, sheetTopDegrees));
 }
 
 async function picture(grid: HeightGrid, sheetTopDegrees: number): Promise<Uint8Array<ArrayBuffer>> {

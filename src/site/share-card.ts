@@ -10,10 +10,10 @@ import { join } from "node:path";
 import { renderAsync } from "@resvg/resvg-js";
 import sharp from "sharp";
 import { COMPOSITIONS } from "../draw/composition.ts";
-import { drawPlate } from "../draw/plate.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { cached, cacheKey, keep } from "./cache.ts";
+import { keptPlate } from "./kept-drawings.ts";
 import { plateGround, reliefPicture } from "./plate-ground.ts";
 import { SHARE_HEIGHT, SHARE_WIDTH } from "./share-size.ts";
 import { sfntFromWoff } from "./woff.ts";
@@ -54,7 +54,7 @@ export async function shareCard(unit: LengthUnit, course: MeasuredCourse, hole: 
   const relief = await reliefPicture(course, hole, [composition]);
   const href = relief ? `data:image/png;base64,${(await sharp(relief).png().toBuffer()).toString("base64")}` : "";
   const ground = relief && plateGround(course, hole, href, [composition]);
-  const { svg } = drawPlate(hole, {
+  const { svg } = keptPlate(hole, {
     composition,
     idPrefix: "share",
     unit,

@@ -1,0 +1,101 @@
+/**
+ * Drawings kept between builds. What is drawn depends on its inputs and on the code; both
+ * are in the key, so a rebuild after a word in a tip draws nothing anew.
+ */
+import { deserialize, serialize } from "node:v8";
+import { gunzipSync, gzipSync } from "node:zlib";
+import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
+import { cached, cachedSync, cacheKey, keep, keepSync } from "./cache.ts";
+import { codeVersion } from "./code-version.ts";
+
+/**
+ * The result of a pure function, from the cache where the same was asked before.
+ *
+ * @param name of the function.
+ * @param inputs all that the result depends on; see {@link fingerprint}.
+ */
+export function kept<T>(name: string, inputs: readonly unknown[], make: () => T): T {
+  const version = codeVersion();
+  if (version === undefined) return make();
+  const key = cacheKey(version, name, ...inputs.map(fingerprint));
+  const found = cachedSync(key);
+  if (found) return deserialize(gunzipSync(found)) as T;
+  const made = make();
+  // Drawings shrink to a quarter at the least effort.
+  keepSync(key, gzipSync(serialize(made), { level: 1 }));
+  return made;
+}
+
+/** As {@link kept}, for a picture's bytes. */
+export async function keptPicture(name: string, inputs: readonly unknown[], make: () => Promise<Uint8Array<ArrayBuffer>>): Promise<Uint8Array<ArrayBuffer>> {
+  const version = codeVersion();
+  if (version === undefined) return make();
+  const key = cacheKey(version, name, ...inputs.map(fingerprint));
+  const found = await cached(key);
+  if (found) return found;
+  const made = await make();
+  await keep(key, made);
+  return made;
+}
+
+const known = new WeakMap<object, string>();
+
+/**
+ * A text that is another one for another value. Functions are left out: they are code, or
+ * words of a language whose other words tell it apart. Where something was written in a
+ * file is left out too, since nothing that is drawn depends on it.
+ */
+function fingerprint(value: unknown): string {
+  if (typeof value !== "object" || value === null) return JSON.stringify(value) ?? "undefined";
+  const found = known.get(value) ?? cacheKey(JSON.stringify(value, plain));
+  known.set(value, found);
+  return found;
+}
+
+function plain(key: string, value: unknown): unknown {
+  if (typeof value === "number" && !Number.isFinite(value)) return `${value}`;
+  if (typeof value !== "object" || value === null) return value;
+  if (key === "place" && "line" in value && "column" in value) return undefined;
+  if (value instanceof Map) return [...value];
+  if (value instanceof Set) return [...value];
+  if (ArrayBuffer.isView(value)) return bytesOf(value);
+  return value;
+}
+
+/** A course's heights are some megabytes, and stand in many inputs. */
+function bytesOf(view: ArrayBufferView): string {
+  const found = known.get(view) ?? cacheKey(new Uint8Array(view.buffer, view.byteOffset, view.byteLength));
+  known.set(view, found);
+  return found;
+}
+
+const bare = new WeakMap<MeasuredHole, MeasuredHole>();
+
+/**
+ * A hole as drawings may see it: what its tip aims at is left of the tip, and the course
+ * without its other holes, so that no drawing can come to depend on what is not in its key.
+ */
+export function drawnHole(hole: MeasuredHole): MeasuredHole {
+  const found = bare.get(hole) ?? {
+    ...hole,
+    hole: { ...hole.hole, tip: { ...hole.hole.tip, markdown: aims(hole.hole.tip.markdown) }, silence: [], notices: [] },
+    course: { ...hole.course, description: "", holes: [], features: [], silence: [], notices: [] },
+  };
+  bare.set(hole, found);
+  return found;
+}
+
+const aims = (markdown: string): string => [...markdown.matchAll(/:aim\[[^\]]+\]/g)].map(([aim]) => aim).join(" ");
+
+const bareCourses = new WeakMap<MeasuredCourse, MeasuredCourse>();
+
+/** A course as drawings of all of it may see it. */
+export function drawnCourse(course: MeasuredCourse): MeasuredCourse {
+  const found = bareCourses.get(course) ?? {
+    ...course,
+    course: { ...course.course, description: "", silence: [], notices: [], holes: [] },
+    holes: course.holes.map(drawnHole),
+  };
+  bareCourses.set(course, found);
+  return found;
+}
