@@ -1,9 +1,10 @@
 /** The drawings of a page, in the page's words and the club's unit. */
 import type { CompositionName } from "../draw/composition.ts";
 import type { PlateGround } from "../draw/relief.ts";
+import { drawStills, type Still, type StillOf } from "../draw/stills.ts";
 import { drawHoleThumbnail } from "../draw/thumbnail.ts";
 import type { Club } from "../course/types.ts";
-import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
+import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { keptCourse, keptPlate } from "../site/kept-drawings.ts";
 import { plateGround } from "../site/plate-ground.ts";
 import { coursePath, holePath } from "../site/routes.ts";
@@ -32,6 +33,17 @@ export function plateSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole,
     words: wordsOf(club.language).draw,
     ...(ground ? { ground } : {}),
   }).svg;
+}
+
+/** A hole shot by shot, from one tee set and in the club's unit; ids begin with `stills`. */
+export function stillsOf(club: Club, course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, stills: readonly StillOf[]): Still[] {
+  const ground = groundOf(course, hole);
+  return drawStills(hole, tee, stills, {
+    idPrefix: "stills",
+    unit: club.units,
+    words: wordsOf(club.language).draw,
+    ...(ground ? { ground } : {}),
+  });
 }
 
 const courseGrounds = new WeakMap<MeasuredCourse, { ground: PlateGround | undefined }>();

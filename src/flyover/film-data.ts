@@ -39,13 +39,21 @@ export function begunBy<Timed extends { readonly seconds: number }>(things: read
 export const cueAt = (cues: readonly Cue[], seconds: number): Cue | undefined =>
   cues.find(({ startSeconds, endSeconds }) => startSeconds <= seconds && seconds < endSeconds);
 
+/** Ends a sentence, and a quotation that does. */
+const SENTENCE_END = /[.!?…]["'”’)]?$/;
+
 /**
  * Captions by the chapter they begin in, chapters without any left empty; what is said
- * before the first chapter belongs to it.
+ * before the first chapter belongs to it. A sentence stays whole, in the chapter it begins in.
  */
 export function cuesByChapter(chapters: readonly { readonly seconds: number }[], cues: readonly Cue[]): Cue[][] {
-  return chapters.map(({ seconds }, i) => {
-    const next = chapters[i + 1]?.seconds ?? Infinity;
-    return cues.filter(({ startSeconds }) => (i === 0 || startSeconds >= seconds) && startSeconds < next);
-  });
+  const sorted: Cue[][] = chapters.map(() => []);
+  let at = 0;
+  let whole = true;
+  for (const cue of cues) {
+    if (whole) at = Math.max(0, chapters.findLastIndex(({ seconds }) => seconds <= cue.startSeconds));
+    sorted[at]?.push(cue);
+    whole = SENTENCE_END.test(cue.text);
+  }
+  return sorted;
 }

@@ -20,6 +20,8 @@ const BEHIND_METRES = 55;
 const SHORT_METRES = 95;
 /** How far ahead of itself it looks. */
 const AHEAD_METRES = 130;
+/** It looks down no further than this, so that the horizon stays in a picture 42 degrees high. */
+const MOST_DOWN_DEGREES = 15;
 /** Corners are rounded over this distance to each side, heights over that. */
 const CORNER_METRES = 75;
 const HILL_METRES = 60;
@@ -110,7 +112,7 @@ function lookAt({ point, heightMetres }: Place, way: readonly Point[], index: nu
     point,
     heightMetres,
     bearingDegrees: bearingDegrees(directionTo(point, target)),
-    downDegrees: Math.min(60, Math.max(4, degrees(Math.atan2(drop, away)))),
+    downDegrees: Math.min(MOST_DOWN_DEGREES, Math.max(4, degrees(Math.atan2(drop, away)))),
   };
 }
 

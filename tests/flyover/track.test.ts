@@ -52,7 +52,7 @@ describe("a flight as a track", () => {
 
 describe("what is on at a time", () => {
   const chapters = [{ seconds: 0, title: "a" }, { seconds: 10, title: "b" }, { seconds: 20, title: "c" }];
-  const cues = [{ startSeconds: 1, endSeconds: 4, text: "one" }, { startSeconds: 9.5, endSeconds: 13, text: "two" }, { startSeconds: 20, endSeconds: 22, text: "three" }];
+  const cues = [{ startSeconds: 1, endSeconds: 4, text: "One." }, { startSeconds: 9.5, endSeconds: 13, text: "Two," }, { startSeconds: 20, endSeconds: 22, text: "and three." }, { startSeconds: 23, endSeconds: 24, text: "Four." }];
 
   test("the chapter that has begun", () => {
     expect([0, 9.99, 10, 25].map((seconds) => begunBy(chapters, seconds)?.title)).toEqual(["a", "a", "b", "c"]);
@@ -60,11 +60,11 @@ describe("what is on at a time", () => {
   });
 
   test("the caption between its times, its end not among them", () => {
-    expect([0, 1, 3.99, 4, 12, 21].map((seconds) => cueAt(cues, seconds)?.text)).toEqual([undefined, "one", "one", undefined, "two", "three"]);
+    expect([0, 1, 3.99, 4, 12, 21].map((seconds) => cueAt(cues, seconds)?.text)).toEqual([undefined, "One.", "One.", undefined, "Two,", "and three."]);
   });
 
-  test("every caption belongs to the one chapter it begins in", () => {
-    expect(cuesByChapter(chapters, cues).map((own) => own.map(({ text }) => text))).toEqual([["one", "two"], [], ["three"]]);
-    expect(cuesByChapter([{ seconds: 5 }], cues).flat()).toHaveLength(3);
+  test("every caption belongs to the one chapter its sentence begins in", () => {
+    expect(cuesByChapter(chapters, cues).map((own) => own.map(({ text }) => text))).toEqual([["One.", "Two,", "and three."], [], ["Four."]]);
+    expect(cuesByChapter([{ seconds: 5 }], cues).flat()).toHaveLength(4);
   });
 });

@@ -1,0 +1,101 @@
+/**
+ * Offers a flyover where a page has a player for one, and loads map and film only when
+ * asked. `data-state` on the player says where it stands: absent, then `loading`, `ready`
+ * or `failed`. When it fails, the stills and the text of the page are what they were.
+ */
+import type { CourseData } from "./hole-data.ts";
+import type { FilmData } from "../flyover/film-data.ts";
+import type { Player } from "./flyover/player.ts";
+import { partsOf, type Parts } from "./flyover/parts.ts";
+import { MapFailure } from "./map/words.ts";
+
+const root = document.querySelector<HTMLElement>("[data-film]");
+if (root !== null) offer(partsOf(root));
+
+function offer(parts: Parts): void {
+  const stillness = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  let player: Player | undefined;
+  let wanted = 0;
+
+  const say = (state: "loading" | "ready" | "failed" | undefined, text: string): void => {
+    if (state === undefined) delete parts.root.dataset["state"];
+    else parts.root.dataset["state"] = state;
+    parts.status.textContent = text;
+    parts.start.disabled = state === "loading";
+    // The picture must have its place for the map to know its size.
+    parts.player.hidden = state !== "loading" && state !== "ready";
+    parts.start.hidden = state === "ready";
+  };
+  const end = (): void => {
+    player?.remove();
+    player = undefined;
+    wanted++;
+  };
+  const fail = (failure: MapFailure): void => {
+    end();
+    console.warn("Flyover:", failure.failure, failure.cause ?? "");
+    say("failed", parts.words.failed(failure.failure));
+  };
+  const close = (): void => {
+    end();
+    say(undefined, "");
+    parts.start.focus({ preventScroll: true });
+  };
+
+  parts.root.hidden = false;
+  // Who wants stillness meets the stills first, and the film by asking for it after them.
+  const stills = document.querySelector("[data-film-stills]");
+  if (stillness && stills !== null) stills.after(parts.root);
+  if (!canDraw()) {
+    say("failed", parts.words.failed("webgl"));
+    parts.start.hidden = true;
+    return;
+  }
+  parts.start.addEventListener("click", () => {
+    say("loading", parts.words.loading);
+    const asked = ++wanted;
+    void open(parts, close, fail).then(
+      (opened) => {
+        if (asked !== wanted) {
+          opened.remove();
+          return;
+        }
+        player = opened;
+        say("ready", "");
+        parts.root.scrollIntoView({ block: "nearest", behavior: "instant" });
+        parts.place.focus({ preventScroll: true });
+        if (!stillness) opened.play();
+      },
+      (cause: unknown) => {
+        if (asked === wanted) fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause));
+      },
+    );
+  });
+}
+
+/** Whether the device draws in three dimensions at all. */
+function canDraw(): boolean {
+  const context = document.createElement("canvas").getContext("webgl2");
+  context?.getExtension("WEBGL_lose_context")?.loseContext();
+  return context !== null;
+}
+
+async function open(parts: Parts, close: () => void, fail: (failure: MapFailure) => void): Promise<Player> {
+  const address = new URL(parts.root.dataset["courseData"] ?? "", document.baseURI);
+  const [{ openPlayer }, film, course] = await Promise.all([
+    import("./flyover/player.ts"),
+    fetched<FilmData>(new URL(parts.root.dataset["film"] ?? "", document.baseURI)),
+    fetched<CourseData>(address),
+  ]);
+  return openPlayer({ parts, film, course, address, fonts: fontsOf(parts.root), close, fail });
+}
+
+/** Our own build wrote the file, so its shape is taken on trust. */
+async function fetched<Data>(address: URL): Promise<Data> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address.pathname} answered ${response.status}`);
+  return await response.json() as Data;
+}
+
+const fontsOf = (element: HTMLElement): string[] =>
+  getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 1);

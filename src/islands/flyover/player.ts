@@ -1,0 +1,134 @@
+/** The player: film, map and controls together, once it has been asked for. */
+import type { Flight } from "../../flyover/types.ts";
+import type { CourseData } from "../hole-data.ts";
+import type { MapFailure } from "../map/words.ts";
+import type { Parts } from "./parts.ts";
+import { begunBy, cueAt, type FilmData } from "../../flyover/film-data.ts";
+import { clockTime } from "../../flyover/clock-time.ts";
+import { flightOf } from "../../flyover/track.ts";
+import { clock } from "./clock.ts";
+import { openFilmMap } from "./film-map.ts";
+
+/** One press of an arrow key. */
+const KEY_SECONDS = 2;
+/** Stepping back within this of a chapter's start goes to the one before. */
+const STEP_BACK_SECONDS = 1.5;
+
+export interface PlayerInput {
+  readonly parts: Parts;
+  readonly film: FilmData;
+  readonly course: CourseData;
+  readonly address: URL;
+  readonly fonts: readonly string[];
+  readonly close: () => void;
+  readonly fail: (failure: MapFailure) => void;
+}
+
+export interface Player {
+  play(): void;
+  remove(): void;
+}
+
+export async function openPlayer({ parts, film, course, address, fonts, close, fail }: PlayerInput): Promise<Player> {
+  const flight: Flight = flightOf(film.track);
+  const map = await openFilmMap({
+    view: parts.view,
+    title: parts.view.dataset["title"] ?? "",
+    course,
+    address,
+    hole: film.hole,
+    first: flight.poseAt(0),
+    fonts,
+    fail,
+  });
+  const ended = new AbortController();
+  const { signal } = ended;
+  const time = clock(flight.seconds, { request: (tick) => requestAnimationFrame(tick), cancel: (request) => cancelAnimationFrame(request) }, () => draw());
+  let drawn: number | undefined;
+  let spoken = "";
+
+  parts.place.max = flight.seconds.toFixed(2);
+
+  function draw(): void {
+    const { seconds, running } = time;
+    parts.toggle.textContent = running ? parts.words.pause : parts.words.play;
+    parts.root.dataset["playing"] = String(running);
+    if (seconds === drawn) return;
+    drawn = seconds;
+    delete parts.root.dataset["settled"];
+    map.show(flight.poseAt(seconds));
+    const chapter = begunBy(film.chapters, seconds)?.title ?? "";
+    const caption = cueAt(film.cues, seconds)?.text ?? "";
+    parts.place.value = String(seconds);
+    parts.place.setAttribute("aria-valuetext", parts.words.placeIs(clockTime(seconds), clockTime(flight.seconds), chapter));
+    if (parts.chapter.textContent !== chapter) parts.chapter.textContent = chapter;
+    if (parts.caption.textContent !== caption) parts.caption.textContent = caption;
+    parts.caption.hidden = caption === "" || !parts.captions.checked;
+    if (caption !== spoken) {
+      spoken = caption;
+      parts.spoken.textContent = parts.announce.checked ? caption.replaceAll("\n", " ") : "";
+    }
+    if (!running) void settle(seconds);
+  }
+
+  /** Says when the picture of a moment is complete: for whoever wants it whole. */
+  async function settle(seconds: number): Promise<void> {
+    await map.settled();
+    if (drawn === seconds && !signal.aborted) parts.root.dataset["settled"] = String(seconds);
+  }
+
+  const step = (by: 1 | -1): void => {
+    const { seconds } = time;
+    const starts = film.chapters.map((chapter) => chapter.seconds);
+    const to = by > 0 ? starts.find((start) => start > seconds + 0.01) : starts.findLast((start) => start < seconds - STEP_BACK_SECONDS);
+    time.seek(to ?? (by > 0 ? flight.seconds : 0));
+  };
+  const toggle = (): void => (time.running ? time.pause() : time.play());
+
+  const on = (element: EventTarget, type: string, act: (event: Event) => void): void => element.addEventListener(type, act, { signal });
+  on(parts.toggle, "click", toggle);
+  on(parts.previous, "click", () => step(-1));
+  on(parts.next, "click", () => step(1));
+  on(parts.close, "click", close);
+  on(parts.place, "input", () => time.seek(Number(parts.place.value)));
+  on(parts.speed, "change", () => time.setSpeed(Number(parts.speed.value)));
+  on(parts.captions, "change", () => {
+    parts.caption.hidden = parts.caption.textContent === "" || !parts.captions.checked;
+  });
+  // A film nobody sees does not run.
+  on(document, "visibilitychange", () => {
+    if (document.hidden) time.pause();
+  });
+  on(parts.player, "keydown", (event) => {
+    if (!(event instanceof KeyboardEvent) || event.altKey || event.ctrlKey || event.metaKey) return;
+    const inList = event.target instanceof HTMLSelectElement;
+    const presses = event.target instanceof HTMLButtonElement || (event.target instanceof HTMLInputElement && event.target.type === "checkbox");
+    const act = ((): (() => void) | undefined => {
+      switch (event.key) {
+        case "Escape": return close;
+        case " ": return presses || inList ? undefined : toggle;
+        case "ArrowLeft": return inList ? undefined : () => time.seek(time.seconds - KEY_SECONDS);
+        case "ArrowRight": return inList ? undefined : () => time.seek(time.seconds + KEY_SECONDS);
+        case "PageUp": return () => step(-1);
+        case "PageDown": return () => step(1);
+        case "Home": return inList ? undefined : () => time.seek(0);
+        case "End": return inList ? undefined : () => time.seek(flight.seconds);
+        default: return undefined;
+      }
+    })();
+    if (act === undefined) return;
+    event.preventDefault();
+    act();
+  });
+
+  time.setSpeed(Number(parts.speed.value));
+  draw();
+  return {
+    play: () => time.play(),
+    remove() {
+      time.pause();
+      ended.abort();
+      map.remove();
+    },
+  };
+}
