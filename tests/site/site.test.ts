@@ -9,15 +9,15 @@ import { currentGuide, setCurrentGuide, type Guide } from "../../src/site/guide.
 import { loadGuide } from "../../src/site/load.ts";
 import { builtPages, pageFaults } from "../../src/site/page-check.ts";
 import { reportLines, summary } from "../../src/site/report.ts";
-import { cardPath, coursePath, coverPath, figuresPath, holePath, mapPath, pagePaths, tidyBase } from "../../src/site/routes.ts";
+import { cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, mapPath, pagePaths, tidyBase, tourPath } from "../../src/site/routes.ts";
 import { hole, plant, withClub } from "../fixtures/marked.ts";
 
 const guide = (...ids: string[]) => ({ courses: ids.map((id) => ({ course: { id, holes: [{ number: 1 }, { number: 2 }] } })) });
 
 describe("addresses", () => {
   test("of a course's pages", () => {
-    expect([coursePath("links"), holePath("links", 7), cardPath("links"), mapPath("links"), figuresPath("links")])
-      .toEqual(["links/", "links/7/", "links/card/", "links/map/", "links/figures/"]);
+    expect([coursePath("links"), holePath("links", 7), cardPath("links"), mapPath("links"), figuresPath("links"), flyoverPath("links", 7), tourPath("links")])
+      .toEqual(["links/", "links/7/", "links/card/", "links/map/", "links/figures/", "links/7/flyover/", "links/tour/"]);
   });
 
   test("of covers: the root for a club's only course", () => {
@@ -26,9 +26,9 @@ describe("addresses", () => {
   });
 
   test("of every page, none twice", () => {
-    expect(pagePaths(guide("links"))).toEqual(["", "links/1/", "links/2/", "links/card/", "links/map/", "links/figures/", "links/book/"]);
+    expect(pagePaths(guide("links"))).toEqual(["", "links/1/", "links/1/flyover/", "links/2/", "links/2/flyover/", "links/tour/", "links/card/", "links/map/", "links/figures/", "links/book/"]);
     const several = pagePaths(guide("links", "dunes"));
-    expect(several).toHaveLength(1 + 2 * 7);
+    expect(several).toHaveLength(1 + 2 * 10);
     expect(new Set(several).size).toBe(several.length);
     expect(several.slice(0, 2)).toEqual(["", "links/"]);
   });
