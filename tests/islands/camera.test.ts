@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { courseCamera, holeCamera, metresPerPixel, zoomFor, type Camera } from "../../src/islands/map/camera.ts";
+import { courseCamera, holeCamera, metresPerPixel, RELIEF_PITCH_DEGREES, zoomFor, type Camera } from "../../src/islands/map/camera.ts";
 import { courseData, holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import { FRAME } from "../support/flat-course.ts";
 import { pixelOf } from "../support/mercator.ts";
+import { tiltedPixelOf } from "../support/pinhole.ts";
 import { sample } from "./sample.ts";
 
 const measured = sample();
@@ -49,6 +51,34 @@ describe.each(views)("a hole in $width by $height", (view) => {
     const scale = metresPerPixel(camera.zoom, camera.center[1]);
     expect(Math.max((415 + 24 + 40) / ((view.height - view.top) * scale), 80 / (view.width * scale))).toBeCloseTo(1, 2);
   });
+});
+
+describe.each(views)("a hole seen aslant in $width by $height", (view) => {
+  const camera = holeCamera(data, view, RELIEF_PITCH_DEGREES);
+  const seen = (position: LonLat) => tiltedPixelOf(position, 0, camera, view);
+
+  test("is wholly in view, tees below the green", () => {
+    for (const { marker, green } of data.tees) {
+      for (const { x, y } of [seen(marker), seen(green.front.position), seen(green.back.position)]) {
+        expect(x).toBeGreaterThan(0);
+        expect(x).toBeLessThan(view.width);
+        expect(y).toBeGreaterThan(view.top);
+        expect(y).toBeLessThan(view.height);
+      }
+      expect(seen(marker).y).toBeGreaterThan(seen(green.middle.position).y);
+    }
+  });
+
+  test("begins at the foot of the view", () => {
+    // 24 m behind the tee at 0.
+    const [longitude, latitude] = FRAME.toPosition([0, -24]);
+    expect(seen([longitude, latitude]).y).toBeCloseTo(view.height, 0);
+  });
+});
+
+test("no tilt is the flat map, and a tilted one says so", () => {
+  expect(holeCamera(data, views[0]!).pitch).toBe(0);
+  expect(holeCamera(data, views[0]!, 52).pitch).toBe(52);
 });
 
 test("a course is shown north up, all of it", () => {

@@ -4,9 +4,11 @@ import type { Point } from "../../geo/position.ts";
 import type { Side } from "../../measure/types.ts";
 import type { HoleData, MeasuredPlace, TeeData } from "../hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
+import { contains } from "../../geo/area.ts";
 import { hazardsFrom } from "../../measure/hole.ts";
 import { playFrom } from "../../measure/line-of-play.ts";
 import { canBePassed } from "../../measure/passable.ts";
+import { areasOf } from "../../measure/place.ts";
 import { metresFromYards } from "../../geo/units.ts";
 
 export interface HazardAhead {
@@ -25,7 +27,7 @@ const MOST = 3;
 /** Beyond any stroke of a visiting golfer's (320 yd; common practice, no source). */
 const FURTHEST_METRES = metresFromYards(320);
 
-/** Nearer than this one stands in it or at its edge: it is under the point, not ahead of it. */
+/** Nearer than this one stands in it or at its edge: it is under the point, not ahead of it. What one stands within begins at once. */
 const UNDERFOOT_METRES = 2;
 
 /** Hazards within the shot corridor on the way still to play from a point, nearest first. */
@@ -33,8 +35,10 @@ export function hazardsAhead(plane: HolePlane, standing: Point): readonly Hazard
   const { line, green } = playFrom(standing, plane.drawn, plane.green);
   const backMetres = line.lengthMetres + green.depthMetres / 2;
   const all = hazardsFrom(plane.placed, line, plane.corridorMetres).flatMap((hazard): HazardAhead[] => {
-    const feature = plane.placed.get(hazard.id)?.feature;
-    if (feature === undefined || !hazard.inCorridor || hazard.reachMetres < UNDERFOOT_METRES) return [];
+    const placed = plane.placed.get(hazard.id);
+    if (placed === undefined || !hazard.inCorridor || hazard.reachMetres < UNDERFOOT_METRES) return [];
+    if (hazard.stationMetres[0] < UNDERFOOT_METRES && areasOf(placed).some((area) => contains(area, standing))) return [];
+    const { feature } = placed;
     const place = (point: Point, metres: number): MeasuredPlace => ({ position: plane.toLonLat(point), metres });
     const passable = canBePassed(hazard, { green: { ...green, frontMetres: 0, middleMetres: 0, backMetres } }, feature.kind);
     return [{

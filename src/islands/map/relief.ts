@@ -10,8 +10,8 @@ export const reliefSources = (ground: GroundData): Record<string, SourceSpecific
   [BEYOND_SOURCE]: { type: "geojson", data: beyond(ground.bounds) },
 });
 
-/** Small heights on links are lost at true scale from above; stated on the map while it shows. */
-export const EXAGGERATION = 2;
+/** Links ground is lost at true scale from above, and more than this hides what lies behind a bank; stated on the map while it shows. */
+export const EXAGGERATION = 1.5;
 
 export const groundSource = ({ tiles, encoding, minimumZoom, maximumZoom, bounds }: GroundData): SourceSpecification => ({
   type: "raster-dem",
