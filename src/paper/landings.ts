@@ -12,7 +12,7 @@ export interface BookLanding {
   readonly figures: LandingFigures;
 }
 
-/** A page has room for no more. */
+/** A page has room for no more; players who stand in for a tee set nobody would use give way first. */
 const MOST = 4;
 
 /**
@@ -21,14 +21,13 @@ const MOST = 4;
  */
 export function bookLandings(hole: MeasuredHole, tees: readonly TeeFigures[], grid: HeightGrid | undefined): BookLanding[] {
   if (reachedInOne(hole)) return [];
-  return tees
-    .flatMap((tee): { player: ReferencePlayer; tee: TeeFigures }[] => {
-      const users = REFERENCE_PLAYERS.filter((player) => teeSetFor(hole.course, player)?.id === tee.tee.id);
-      return (users.length > 0 ? users : [playerOfTee(hole.course, tee.tee)]).map((player) => ({ player, tee }));
-    })
-    .flatMap(({ player, tee }) => {
-      const figures = landingAt(hole, tee, player.driveMetres, grid);
-      return figures ? [{ player, tee, figures }] : [];
-    })
-    .slice(0, MOST);
+  const asked = tees.flatMap((tee) => {
+    const users = REFERENCE_PLAYERS.filter((player) => teeSetFor(hole.course, player)?.id === tee.tee.id);
+    return users.length > 0 ? users.map((player) => ({ player, tee, standsIn: false })) : [{ player: playerOfTee(hole.course, tee.tee), tee, standsIn: true }];
+  });
+  const kept = asked.length > MOST ? asked.filter(({ standsIn }) => !standsIn) : asked;
+  return kept.slice(0, MOST).flatMap(({ player, tee }) => {
+    const figures = landingAt(hole, tee, player.driveMetres, grid);
+    return figures ? [{ player, tee, figures }] : [];
+  });
 }
