@@ -1,11 +1,11 @@
 /** The drawings of a page, in the page's words and the club's unit. */
 import type { CompositionName } from "../draw/composition.ts";
 import type { PlateGround } from "../draw/relief.ts";
-import { drawStills, type Still, type StillOf } from "../draw/stills.ts";
+import type { Still, StillOf } from "../draw/stills.ts";
 import { drawHoleThumbnail } from "../draw/thumbnail.ts";
 import type { Club } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { keptCourse, keptPlate } from "../site/kept-drawings.ts";
+import { keptCourse, keptPlate, keptStills } from "../site/kept-drawings.ts";
 import { plateGround } from "../site/plate-ground.ts";
 import { coursePath, holePath } from "../site/routes.ts";
 import { words as wordsOf } from "../site/words.ts";
@@ -38,7 +38,7 @@ export function plateSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole,
 /** A hole shot by shot, from one tee set and in the club's unit; ids begin with `stills`. */
 export function stillsOf(club: Club, course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, stills: readonly StillOf[]): Still[] {
   const ground = groundOf(course, hole);
-  return drawStills(hole, tee, stills, {
+  return keptStills(hole, tee, stills, {
     idPrefix: "stills",
     unit: club.units,
     words: wordsOf(club.language).draw,

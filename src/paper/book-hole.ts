@@ -3,7 +3,7 @@
  * green and room for notes on the right.
  */
 import type { Club } from "../course/types.ts";
-import { drawGreenSheet, type GreenSheet } from "../draw/green-sheet.ts";
+import type { GreenSheet } from "../draw/green-sheet.ts";
 import { drawScale } from "../draw/furniture.ts";
 import { painter, type PlateTheme } from "../draw/palette.ts";
 import { BOOK_COMPOSITION, PX_PER_MM } from "../draw/paper-composition.ts";
@@ -11,10 +11,10 @@ import type { PlateGround } from "../draw/relief.ts";
 import { layHole } from "../draw/sheet.ts";
 import { element } from "../draw/svg.ts";
 import type { LengthUnit } from "../geo/units.ts";
-import { greenLie } from "../measure/green-lie.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { hazardName, mustCarry, nearbyCautions, perGender, troubleRows, type TroubleRow } from "../components/hole-view.ts";
-import { keptPlate } from "../site/kept-drawings.ts";
+import { keptGreenSheet, keptPlate } from "../site/kept-drawings.ts";
+import { keptGreenLie } from "../site/kept-figures.ts";
 import { featureName } from "../site/ground-names.ts";
 import { greenSentences } from "../site/ground-text.ts";
 import type { Words } from "../site/words.ts";
@@ -101,8 +101,8 @@ function figuresPage({ measured, teeIds, unit, words, theme, heights }: HoleInBo
   const ink = theme === "ink";
   const trouble = telling(troubleRows(measured, shown), tees);
   const landings = bookLandings(measured, tees, heights);
-  const lie = heights && greenLie(measured, shown, heights);
-  const green = drawGreenSheet(measured, {
+  const lie = heights && keptGreenLie(measured, shown, heights);
+  const green = keptGreenSheet(measured, {
     idPrefix: `book-green-${hole.number}`, unit, tee: shown.tee.id, theme, words: words.drawGround, ...(heights ? { ground: { grid: heights, lie } } : {}),
   });
   const tip = renderTip(measured, { units: unit, idPrefix: "unused", tee: shown.tee.id, words: words.tell }).text.split("\n").filter((line) => line !== "");

@@ -7,6 +7,7 @@ import { shotsOf, type Shot } from "../measure/shots.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { reachedInOne } from "./ground-figures.ts";
 import { featureName } from "./ground-names.ts";
+import { drawnHole, kept } from "./kept.ts";
 import type { Words } from "./words.ts";
 
 /** Every ten of the club's unit: 120 to 320 yards, or 110 to 290 metres. */
@@ -24,13 +25,13 @@ export const shotNumbers = ({ distanceMetres, riseMetres, bearingDegrees }: Shot
 
 export function groundData(course: MeasuredCourse, hole: MeasuredHole, unit: LengthUnit, words: Words): GroundData {
   const drivesMetres = driveLengths(unit);
-  return {
+  return kept("ground-data", [drawnHole(hole), course.ground, drivesMetres, words.language], () => ({
     version: GROUND_DATA_VERSION,
     drivesMetres: drivesMetres.map((metres) => rounded(metres, 3)),
     tees: Object.fromEntries(
-      hole.tees.map((tee) => [tee.tee.id, reachedInOne(hole) ? [] : drivesMetres.map((drive) => ownDrive(course, hole, tee, drive, words))]),
+      hole.tees.map((tee) => [tee.tee.id, reachedInOne(hole) ? [] : drivesMetres.map((drive) => ownDrive(course, drawnHole(hole), tee, drive, words))]),
     ),
-  };
+  }));
 }
 
 function ownDrive({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, driveMetres: number, words: Words): OwnDrive | null {

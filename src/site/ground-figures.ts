@@ -8,7 +8,7 @@ import type { DayConditions, EffectiveLength } from "../flight/effective.ts";
 import { airFrom } from "../flight/air.ts";
 import { metresFromYards } from "../geo/units.ts";
 import { cornerLines, type CornerLine, type Obstacle } from "../measure/corner.ts";
-import { greenLie, type GreenLie } from "../measure/green-lie.ts";
+import type { GreenLie } from "../measure/green-lie.ts";
 import { landingAt, type LandingFigures } from "../measure/landing.ts";
 import { REFERENCE_PLAYERS, teeSetFor, type PlayerId, type ReferencePlayer } from "../measure/players.ts";
 import { sightFromTee } from "../measure/seen.ts";
@@ -20,6 +20,8 @@ import { profileAlong } from "../terrain/profile.ts";
 import { heightAt } from "../terrain/sample.ts";
 import { playerOfTee } from "./ground-players.ts";
 import { riseStory, type RiseStory } from "./ground-rise.ts";
+import { drawnHole, kept } from "./kept.ts";
+import { keptGreenLie, keptLanding } from "./kept-figures.ts";
 
 /** Air that effective lengths are stated in: still, at the course's height, at this temperature. */
 export const STATED_TEMPERATURE_CELSIUS = 15;
@@ -125,7 +127,7 @@ export function holeGround(course: MeasuredCourse, hole: MeasuredHole, firstTee:
     heightMetres,
     tees: hole.tees.map((tee) => teeGround(hole, tee, grid, day)),
     landings: landingsOf(hole, grid),
-    green: grid && greenLie(hole, firstTee, grid),
+    green: grid && keptGreenLie(hole, firstTee, grid),
   };
 }
 
@@ -141,7 +143,7 @@ function teeGround(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid | undef
     corners: cornerLines(hole, tee, grid)
       .filter(({ obstacles, savesMetres }) => obstacles.length > 0 || savesMetres >= LEAST_SAVING_METRES)
       .map((line) => cornerOf(tee, line, grid, day)),
-    sight: grid && sightOf(hole, tee, grid, driveMetres),
+    sight: grid && kept("sight", [drawnHole(hole), tee.tee.id, grid, driveMetres], () => sightOf(drawnHole(hole), tee, grid, driveMetres)),
   };
 }
 
@@ -188,7 +190,7 @@ function landingsOf(hole: MeasuredHole, grid: HeightGrid | undefined): PlayerLan
   return REFERENCE_PLAYERS.flatMap((player) => {
     const set = teeSetFor(hole.course, player);
     const tee = hole.tees.find((one) => one.tee.id === set?.id);
-    const figures = tee && landingAt(hole, tee, player.driveMetres, grid);
+    const figures = tee && keptLanding(hole, tee, player.driveMetres, grid);
     return tee && figures ? [{ player, tee, figures }] : [];
   });
 }
