@@ -15,8 +15,11 @@ export const READING = { charactersPerSecond: 15, leastSeconds: 1.6, lineCharact
 /** Sentence ends, not those of "St." or "6.5": a full stop followed by a space and a capital or an opening mark. */
 const SENTENCE = /(?<=[.!?…]["'”’)]?)\s+(?=["'“‘(]?[\p{Lu}\p{N}])/u;
 
+/** A space that a line may end at: a no-break space holds a figure and its unit together. */
+const SPACE = String.raw`[^\S\u00a0]`;
+
 /** Where a long sentence may be cut, the better places first. */
-const BREAKS = [/(?<=[;:])\s/u, /(?<=,)\s/u, /\s(?=(?:and|but|or|so|then|which|where|when|if|because)\s)/iu, /\s/u];
+const BREAKS = [`(?<=[;:])${SPACE}`, `(?<=,)${SPACE}`, `${SPACE}(?=(?:and|but|or|so|then|which|where|when|if|because)\\s)`, SPACE].map((pattern) => new RegExp(pattern, "giu"));
 
 /** Text short enough for one caption, cut at the best place near its middle. */
 function pieces(sentence: string): string[] {
@@ -24,8 +27,7 @@ function pieces(sentence: string): string[] {
   const text = sentence.trim();
   if (text.length <= most) return text === "" ? [] : [text];
   for (const pattern of BREAKS) {
-    const global = new RegExp(pattern.source, `${pattern.flags}g`);
-    const cuts = [...text.matchAll(global)].map(({ index }) => index).filter((at) => at > 12 && at < text.length - 12);
+    const cuts = [...text.matchAll(pattern)].map(({ index }) => index).filter((at) => at > 12 && at < text.length - 12);
     if (cuts.length === 0) continue;
     const middle = cuts.reduce((best, at) => (Math.abs(at - text.length / 2) < Math.abs(best - text.length / 2) ? at : best));
     return [...pieces(text.slice(0, middle)), ...pieces(text.slice(middle))];
@@ -36,7 +38,7 @@ function pieces(sentence: string): string[] {
 /** A caption laid into lines of about equal length, none longer than a line holds where words allow. */
 export function laidOut(text: string): string {
   if (text.length <= READING.lineCharacters) return text;
-  const spaces = [...text.matchAll(/\s/g)].map(({ index }) => index);
+  const spaces = [...text.matchAll(new RegExp(SPACE, "gu"))].map(({ index }) => index);
   const middle = spaces.reduce<number | undefined>(
     (best, at) => (best === undefined || Math.abs(at - text.length / 2) < Math.abs(best - text.length / 2) ? at : best),
     undefined,

@@ -31,6 +31,13 @@ describe("captions", () => {
     expect(cuesOf("The green falls 2.5 per cent. Stay below.").map(({ text }) => text)).toEqual(["The green falls 2.5 per cent.", "Stay below."]);
   });
 
+  test("no line ends between a figure and its unit", () => {
+    const told = cuesOf("Play for the left half, past the bunker on the left at 319\u00a0yd, which leaves a full wedge of 100\u00a0yd to the flag over the burn.");
+    const lines = told.flatMap(({ text }) => text.split("\n"));
+    expect(lines.length).toBeGreaterThan(2);
+    for (const line of lines) expect(line).not.toMatch(/\d$|^yd/);
+  });
+
   test("nothing to say has no captions", () => expect(cuesOf("")).toEqual([]));
 });
 
