@@ -44,9 +44,9 @@ export function viewOf(hole: MeasuredHole, { at, from, towards }: Viewpoint): { 
 }
 
 /** Sizes in sheet units at a drawing scale of 1: the eye's half width, its clearance, the cone's reach and half angle. */
-const EYE = 5.2;
-const CLEAR = 12;
-const REACH = 19;
+const EYE = 6.6;
+const CLEAR = 14;
+const REACH = 24;
 const HALF_ANGLE = 0.34;
 
 /**

@@ -27,7 +27,7 @@ async function timed(folder: string, args: readonly string[]): Promise<Run> {
     const child = spawn(process.execPath, ["--import", PEAK, ...args], {
       cwd: folder,
       stdio: ["ignore", "pipe", "pipe"],
-      env: { ...process.env, PEAK_MEMORY_FILE: peakFile, ASTRO_TELEMETRY_DISABLED: "1" },
+      env: { ...process.env, PEAK_MEMORY_FILE: peakFile, MARRAM_CACHE: join(folder, "cache"), ASTRO_TELEMETRY_DISABLED: "1" },
     });
     let said = "";
     child.stdout.on("data", (chunk: Buffer) => (said += chunk));

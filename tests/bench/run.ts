@@ -11,6 +11,7 @@ import { lighthouseBench } from "./lighthouse.bench.ts";
 import { measureBench } from "./measure.bench.ts";
 import { paperBench } from "./paper.bench.ts";
 import { readBench } from "./read.bench.ts";
+import { rebuildBench } from "./rebuild.bench.ts";
 import { terrainBench } from "./terrain.bench.ts";
 
 const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
@@ -21,6 +22,7 @@ const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
   flight: flightBench,
   terrain: terrainBench,
   build: buildBench,
+  rebuild: rebuildBench,
   paper: paperBench,
   lighthouse: lighthouseBench,
 };
