@@ -10,7 +10,8 @@ import type { HoleData, LonLat } from "../../src/islands/hole-data.ts";
 import { metresPerPixel } from "../../src/islands/map/camera.ts";
 import { violations } from "../support/axe.ts";
 import { connect, DESK, PHONE, watchedPage, type WatchedPage } from "../support/browser.ts";
-import { pixelOf, type Camera } from "../support/mercator.ts";
+import { cameraOf, figures, opener, slot, spoken, start, tap } from "../support/live-map.ts";
+import { pixelOf } from "../support/mercator.ts";
 import { pagesOf } from "../support/site.ts";
 
 const { origin, base, folder } = inject("site");
@@ -30,33 +31,6 @@ const open = async (path: string, options: BrowserContextOptions = {}): Promise<
   await watched.page.goto(`${origin}${base}${path}`);
   return watched;
 };
-
-const opener = (page: Page) => page.getByRole("button", { name: "Open live map" });
-const slot = (page: Page) => page.locator("#live-map");
-
-/** Presses the button and waits for the map to be there, or not to be. */
-async function start(page: Page): Promise<string> {
-  await opener(page).click();
-  await page.waitForFunction(() => ["ready", "failed"].includes(document.getElementById("live-map")?.dataset["state"] ?? ""), undefined, { timeout: 30_000 });
-  return (await slot(page).getAttribute("data-state")) ?? "";
-}
-
-async function cameraOf(page: Page): Promise<Camera> {
-  const [longitude, latitude, zoom, bearing] = (await page.locator("[data-camera]").getAttribute("data-camera"))!.split(" ").map(Number);
-  return { center: [longitude!, latitude!], zoom: zoom!, bearing: bearing! };
-}
-
-/** Taps the map where a position is drawn. */
-async function tap(page: Page, position: LonLat): Promise<void> {
-  const box = (await page.locator(".live-map-view").boundingBox())!;
-  const { x, y } = pixelOf(position, await cameraOf(page), box);
-  await page.mouse.click(box.x + x, box.y + y);
-}
-
-const spoken = (page: Page) => page.locator("[data-map-spoken]");
-const figures = async (page: Page): Promise<Record<string, number>> =>
-  Object.fromEntries(await page.locator(".live-map-figure").evaluateAll((pairs) =>
-    pairs.map((pair) => [pair.querySelector("dt")!.textContent, Number.parseInt(pair.querySelector("dd")!.textContent, 10)])));
 
 describe("on a phone", () => {
   test("nothing of it is loaded before it is asked for; then all of it from the site's own address", async () => {
@@ -110,7 +84,7 @@ describe("on a phone", () => {
       await tap(page, tee.green.middle.position);
       expect(Math.abs((await figures(page))[`${tee.name} tee`]! - straight(tee.green.middle.position))).toBeLessThan(tolerance);
       expect((await figures(page))["Middle"]).toBeLessThan(tolerance);
-      expect(await spoken(page).textContent()).toContain("On the green");
+      await expect.poll(() => spoken(page).textContent()).toContain("On the green");
     }
   });
 
@@ -141,6 +115,8 @@ describe("on a phone", () => {
 
     await page.keyboard.press("Enter");
     const first = await figures(page);
+    // It is said with how far it plays, once that is worked out.
+    await expect.poll(() => spoken(page).textContent()).toMatch(/plays/);
     const said = await spoken(page).textContent();
     expect(said).toMatch(/^From the .+ tee \d+ yards, \d+ metres\. To the green: front \d+ yards, \d+ metres;/);
     const before = await cameraOf(page);
@@ -150,7 +126,7 @@ describe("on a phone", () => {
     const second = await figures(page);
     // Up the hole: nearer to the green, further from the tee.
     expect(second["Middle"]).toBeLessThan(first["Middle"]!);
-    expect(await spoken(page).textContent()).not.toBe(said);
+    await expect.poll(() => spoken(page).textContent()).not.toBe(said);
 
     await page.keyboard.press("Escape");
     expect(await slot(page).getAttribute("data-state")).toBeNull();

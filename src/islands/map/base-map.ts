@@ -15,7 +15,7 @@ import { GROUND_SOURCE, HEIGHTS_SOURCE } from "./sources.ts";
 import { MapFailure, WORDS } from "./words.ts";
 
 /** A worker that never answers is a map that never comes; a slow phone still makes it in this. */
-const READY_WITHIN_MS = 20_000;
+const READY_WITHIN_MS = 30_000;
 
 const HIGHEST_ZOOM = 21;
 

@@ -1,9 +1,10 @@
 /** What the live map says. Patterns have {names} for what is filled in. */
+import { FIRST_WORDS } from "./first-words.ts";
 import type { FeatureKind } from "../../course/types.ts";
 
 export const WORDS = {
   open: "Open live map",
-  loading: "Opening the live map…",
+  loading: FIRST_WORDS.loading,
   close: "Close map",
   zoomIn: "Zoom in",
   zoomOut: "Zoom out",
@@ -112,7 +113,7 @@ export const WORDS = {
     miles: "{number} miles",
   },
   failed: {
-    data: "The live map could not be loaded just now. The drawn sheet and the lists hold the same figures.",
+    data: FIRST_WORDS.notLoaded,
     webgl: "This browser cannot show the live map (it needs WebGL 2). The drawn sheet and the lists hold the same figures.",
     lost: "The live map stopped: the device took its drawing memory back. Open it again, or use the drawn sheet.",
   },
