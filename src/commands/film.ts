@@ -115,6 +115,7 @@ await runCommand(async () => {
   const times = frameTimes(cut, fps);
   const started = performance.now();
   const camera = await openCamera({ browser, folder, base: record.base, path: round ? tourPath(course) : flyoverPath(course, number), width, height });
+  const opened = (performance.now() - started) / 1000;
   const unfinished = `${out}.part`;
   const encoding = encodeTo(unfinished, encoder, format, fps);
   try {
@@ -133,6 +134,6 @@ await runCommand(async () => {
   }
   const captions = `${out.slice(0, -extname(out).length)}.vtt`;
   await writeFile(captions, webVtt(cutCues(film.cues, cut)));
-  const [took, length] = [(performance.now() - started) / 1000, times.length / fps];
-  console.log(`${out} and ${captions} written: ${times.length} frames, ${length.toFixed(2)} s of film in ${took.toFixed(1)} s, ${(took / length).toFixed(0)} s for each second.`);
+  const [filmed, length] = [(performance.now() - started) / 1000 - opened, times.length / fps];
+  console.log(`${out} and ${captions} written: ${times.length} frames, ${length.toFixed(2)} s of film. Opening took ${opened.toFixed(1)} s, the frames ${filmed.toFixed(1)} s: ${(filmed / length).toFixed(1)} s for each second of film.`);
 });
