@@ -71,10 +71,10 @@ const UNITS: readonly LengthUnit[] = ["yards", "metres"];
 export const plateBearingDegrees = (hole: MeasuredHole, composition: CompositionName): number =>
   sheetBearingDegrees(hole, COMPOSITIONS[composition]);
 
-/** Characters a plate may have: some 23 KB once compressed. */
-const MOST_CHARACTERS = 92_000;
+/** Characters a plate may have: some 23 KB once compressed; less for the one a hole's page holds itself. */
+const mostCharacters = ({ name }: Composition): number => (name === "phone" ? 80_000 : 92_000);
 /** Shares of its texture that a heavy plate is redrawn with until it is light enough. */
-const THINNING = [1, 0.65, 0.4, 0.2] as const;
+const THINNING = [1, 0.85, 0.65, 0.4, 0.2] as const;
 
 /**
  * Draws a hole's plate. Same hole and options, same bytes. Ground so rich that the plate
@@ -84,12 +84,12 @@ const THINNING = [1, 0.65, 0.4, 0.2] as const;
  * @throws RangeError when the hole has no tees, or the id prefix cannot begin an id.
  */
 export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
-  const { composition } = options;
+  const composition = typeof options.composition === "string" ? COMPOSITIONS[options.composition] : options.composition;
   let plate: Plate | undefined;
   for (const share of THINNING) {
-    plate = drawWith(hole, options, thinned(typeof composition === "string" ? COMPOSITIONS[composition] : composition, share));
+    plate = drawWith(hole, options, thinned(composition, share));
     // A relief picture handed in as a data address is not the drawing's own weight.
-    if (plate.svg.length - (options.ground?.relief?.href.length ?? 0) <= MOST_CHARACTERS) break;
+    if (plate.svg.length - (options.ground?.relief?.href.length ?? 0) <= mostCharacters(composition)) break;
   }
   return plate!;
 }

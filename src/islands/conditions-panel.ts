@@ -31,7 +31,7 @@ export function startPanel(panel: HTMLDetailsElement): void {
   const hints = new Map([...notes].map(([field, note]) => [field, note.textContent ?? ""]));
   const own = new OwnFigures(words);
 
-  let settings: PageSettings = currentSettings() ?? { tee: "", units: "yards" };
+  let settings: PageSettings = currentSettings() ?? { tee: "", units: "yards", third: "middle" };
   let conditions: Conditions = readConditions(stored(CONDITIONS_KEY), Date.now());
 
   const names: Readonly<Record<Field, string>> = { speed: words.windSpeed, from: words.windFrom, temperature: words.temperature, carry: words.carry };

@@ -10,13 +10,15 @@
 import type { CourseData, HoleData } from "./hole-data.ts";
 import type { OpenMap, OpenMapInput } from "./map/open-map.ts";
 import { readGolfer, watchGolfer } from "./map/golfer.ts";
-import { MapFailure, WORDS } from "./map/words.ts";
+import { FIRST_WORDS } from "./map/first-words.ts";
+import type { MapFailure } from "./map/words.ts";
 
 const slot = document.getElementById("live-map");
 if (slot !== null) offer(slot);
 
 function offer(slot: HTMLElement): void {
-  const opener = document.querySelector<HTMLButtonElement>("[data-live-map-open], .open-map") ?? openerIn(slot);
+  const opener = document.querySelector<HTMLButtonElement>("[data-live-map-open], .open-map") ;
+  if (opener === null) return;
   const status = document.createElement("div");
   status.setAttribute("role", "status");
   opener.after(status);
@@ -44,18 +46,21 @@ function offer(slot: HTMLElement): void {
     say("failed", failure.message);
   };
 
+  const show = async (): Promise<void> => {
+    say("loading", FIRST_WORDS.loading);
+    // All other words come with the map.
+    const { MapFailure } = await import("./map/words.ts");
+    try {
+      map = await open(slot, close, fail);
+      say("ready", "");
+      slot.scrollIntoView({ block: "start", behavior: "instant" });
+      map.focus();
+    } catch (cause) {
+      fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause));
+    }
+  };
   opener.addEventListener("click", () => {
-    if (slot.dataset["state"] === "loading") return;
-    say("loading", WORDS.loading);
-    void open(slot, close, fail).then(
-      (opened) => {
-        map = opened;
-        say("ready", "");
-        slot.scrollIntoView({ block: "start", behavior: "instant" });
-        opened.focus();
-      },
-      (cause: unknown) => fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause)),
-    );
+    if (slot.dataset["state"] !== "loading") void show().catch(() => say("failed", FIRST_WORDS.notLoaded));
   });
   slot.addEventListener("keydown", (event) => {
     if (event.key === "Escape" && map !== undefined) close();
@@ -85,11 +90,3 @@ async function fetched<Data>(address: URL): Promise<Data> {
 
 const fontsOf = (element: HTMLElement): string[] =>
   getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 1);
-
-function openerIn(slot: HTMLElement): HTMLButtonElement {
-  const made = document.createElement("button");
-  made.type = "button";
-  made.textContent = WORDS.open;
-  slot.before(made);
-  return made;
-}

@@ -3,6 +3,7 @@ import { ENGLISH as ENGLISH_PLATE } from "../draw/words.ts";
 import { ENGLISH_GROUND_DRAWING } from "../draw/profile-words.ts";
 import { ENGLISH_FIGURES } from "../tell/figure-words.ts";
 import { englishGround, englishGroundDefinitions } from "./words-ground-english.ts";
+import { englishFilm } from "./words-film-english.ts";
 import { englishKeep } from "./words-keep-english.ts";
 import { englishPaper } from "./words-paper-english.ts";
 import type { Words } from "./words.ts";
@@ -17,6 +18,7 @@ export const english: Words = {
   drawGround: ENGLISH_GROUND_DRAWING,
   paper: englishPaper,
   keep: englishKeep,
+  film: englishFilm,
 
   skip: "Skip to the page",
   guide: "Hole guide",
@@ -73,8 +75,11 @@ export const english: Words = {
     units: "Distances in",
     yards: "Yards",
     metres: "Metres",
+    third: "Hole cut in the",
+    thirds: { front: "Front third", middle: "Middle third", back: "Back third" },
     kept: "Kept on this device only.",
     changed: "Figures from the {tee} tee, in {units}.",
+    changedThird: "Figures from the {tee} tee, in {units}. Hole: {third}.",
   },
 
   holePage: {

@@ -88,9 +88,12 @@ export interface Words {
     readonly units: string;
     readonly yards: string;
     readonly metres: string;
+    readonly third: string;
+    readonly thirds: Readonly<Record<"front" | "middle" | "back", string>>;
     readonly kept: string;
-    /** With {tee} and {units} left for the browser to fill in. */
+    /** With {tee} and {units} left for the browser to fill in; on pages with a green, {third} too. */
     readonly changed: string;
+    readonly changedThird: string;
   };
 
   readonly holePage: {

@@ -30,11 +30,16 @@ const open = async (path: string, options: BrowserContextOptions = {}): Promise<
 async function drag(page: Page, [fromX, fromY]: readonly [number, number], [toX, toY]: readonly [number, number]): Promise<void> {
   const session = await page.context().newCDPSession(page);
   const steps = 5;
-  await session.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: [{ x: fromX, y: fromY }] });
-  for (let i = 1; i <= steps; i++) {
-    await session.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: [{ x: fromX + ((toX - fromX) * i) / steps, y: fromY + ((toY - fromY) * i) / steps }] });
-  }
-  await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  // A finger's own pace, however busy the machine that tests.
+  const started = Date.now() / 1000;
+  const touch = (type: "touchStart" | "touchMove" | "touchEnd", step: number) => session.send("Input.dispatchTouchEvent", {
+    type,
+    touchPoints: type === "touchEnd" ? [] : [{ x: fromX + ((toX - fromX) * step) / steps, y: fromY + ((toY - fromY) * step) / steps }],
+    timestamp: started + step * 0.04,
+  });
+  await touch("touchStart", 0);
+  for (let step = 1; step <= steps; step++) await touch("touchMove", step);
+  await touch("touchEnd", steps);
 }
 
 describe("a swipe", () => {
