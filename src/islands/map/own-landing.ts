@@ -7,7 +7,7 @@ import type { Point } from "../../geo/position.ts";
 import type { LonLat, TeeData } from "../hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { directionAt, lineThrough, pointAt } from "../../geo/line.ts";
-import { along, distanceMetres, rightOf } from "../../geo/vector.ts";
+import { along, rightOf } from "../../geo/vector.ts";
 import { fairwayAt } from "../../measure/fairway.ts";
 import { areasOfKind } from "../../measure/place.ts";
 
@@ -19,6 +19,7 @@ export interface OwnLanding {
   readonly fairwayArc: readonly LonLat[] | undefined;
   /** Square to the line of play; 0 off the fairway. */
   readonly fairwayMetres: number;
+  /** On along the line of play to the middle of the green. */
   readonly leavesMetres: number;
 }
 
@@ -38,7 +39,6 @@ export function ownLanding(plane: HolePlane, tee: TeeData, driveMetres: number):
     Array.from({ length: PARTS + 1 }, (_, i) => plane.toLonLat(at(from + ((to - from) * i) / PARTS)));
   const half = Math.min(plane.corridorMetres, driveMetres);
   const fairway = fairwayAt(line, driveMetres, areasOfKind(plane.placed.values(), "fairway"));
-  const middle = line.points[line.points.length - 1]!;
   return {
     driveMetres,
     arc: arc(-half, half),
@@ -46,6 +46,6 @@ export function ownLanding(plane: HolePlane, tee: TeeData, driveMetres: number):
       ? undefined
       : arc(-Math.min(half, fairway.leftMetres), Math.min(half, fairway.rightMetres)),
     fairwayMetres: fairway.widthMetres,
-    leavesMetres: distanceMetres(centre, middle),
+    leavesMetres: line.lengthMetres - driveMetres,
   };
 }

@@ -136,6 +136,16 @@ export function measureLayers(colours: MapColours, fonts: readonly string[]): La
       filter: ["has", "me"],
       paint: { "circle-color": colours["sea-ink"], "circle-radius": 8, "circle-stroke-color": colours.paper, "circle-stroke-width": 3 },
     },
+    ...[SOURCES.play, source].flatMap((from) => markLayers(from, colours, fonts)),
+    {
+      id: "own-label",
+      type: "symbol",
+      source: SOURCES.play,
+      filter: ["has", "ownLabel"],
+      layout: { "text-field": ["get", "ownLabel"], "text-font": [...fonts], "text-size": 14, "text-variable-anchor": ["left", "bottom", "top"], "text-radial-offset": 0.6, "text-max-width": 7, "text-justify": "auto" },
+      paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2 },
+    },
+    // Last, so first to find room: what was asked for comes before what lies about.
     {
       id: "leg-figures",
       type: "symbol",
@@ -150,15 +160,6 @@ export function measureLayers(colours: MapColours, fonts: readonly string[]): La
         "text-allow-overlap": true,
       },
       paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2.5 },
-    },
-    ...[SOURCES.play, source].flatMap((from) => markLayers(from, colours, fonts)),
-    {
-      id: "own-label",
-      type: "symbol",
-      source: SOURCES.play,
-      filter: ["has", "ownLabel"],
-      layout: { "text-field": ["get", "ownLabel"], "text-font": [...fonts], "text-size": 14, "text-variable-anchor": ["left", "bottom", "top"], "text-radial-offset": 0.6, "text-max-width": 7, "text-justify": "auto" },
-      paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2 },
     },
   ];
 }

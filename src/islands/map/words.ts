@@ -13,7 +13,7 @@ export const WORDS = {
   controls: "Map controls",
   holeMap: (hole: number, name: string): string => `Live map of hole ${hole}, ${name}`,
   courseMap: (course: string): string => `Live map of ${course}`,
-  holeKeys: "Arrow keys move the map, plus and minus zoom, Enter measures at the cross in the middle, Escape closes the map.",
+  holeKeys: "Arrow keys move the map, plus and minus zoom, Enter measures at the cross in the middle, Escape closes the map. With the ground in relief, Shift and arrow keys tilt and turn it.",
   courseKeys: "Arrow keys move the map, plus and minus zoom, Enter opens the hole at the cross in the middle, Escape closes the map.",
   holeHint: "Tap anywhere to measure from the tee and on to the green.",
   tools: "What the map does",
