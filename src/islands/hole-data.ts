@@ -102,6 +102,18 @@ export interface HoleData {
   readonly tees: readonly TeeData[];
   /** Room for terrain tiles under the map; absent while a guide has none. */
   readonly ground?: GroundData;
+  /** The photo from the air; absent while a course has none. */
+  readonly photo?: PhotoTiles;
+}
+
+/** Where tiles of the photo from the air live. */
+export interface PhotoTiles {
+  /** Address pattern relative to the data file, with {z}, {x} and {y}. */
+  readonly tiles: string;
+  readonly minimumZoom: number;
+  readonly maximumZoom: number;
+  /** Where there are tiles at every zoom. */
+  readonly bounds: Bounds;
 }
 
 /** Where height tiles live, for a map with relief. */
@@ -138,6 +150,7 @@ export interface CourseData {
   readonly features: MapFeatures;
   readonly holes: readonly CourseHoleData[];
   readonly ground?: GroundData;
+  readonly photo?: PhotoTiles;
 }
 
 /** The largest box of longitude and latitude within a height grid. */

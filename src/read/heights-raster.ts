@@ -110,7 +110,7 @@ async function describe(tiff: GeoTIFF, image: GeoTIFFImage, file: string): Promi
  * From ModelTransformation, or ModelTiepoint and ModelPixelScale. The tie names a corner of
  * the sample, or its middle when the file says that its pixels are points.
  */
-function affineOf(image: GeoTIFFImage, keys: GeoKeys | null, file: string): Affine {
+export function affineOf(image: GeoTIFFImage, keys: GeoKeys | null, file: string): Affine {
   const directory = image.fileDirectory;
   const half = keys?.GTRasterTypeGeoKey === 2 ? 0 : 0.5;
   const numbers = (tag: "ModelTransformation" | "ModelTiepoint" | "ModelPixelScale"): number[] =>
@@ -131,7 +131,7 @@ function affineOf(image: GeoTIFFImage, keys: GeoKeys | null, file: string): Affi
   return [sx, 0, x + (half - i) * sx, 0, -sy, y - (half - j) * sy];
 }
 
-function nodataOf(image: GeoTIFFImage): number | undefined {
+export function nodataOf(image: GeoTIFFImage): number | undefined {
   // Read here: the library's own reader takes the last character for a terminator even where there is none.
   const text: unknown = image.fileDirectory.getValue("GDAL_NODATA");
   if (typeof text !== "string") return undefined;

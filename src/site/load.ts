@@ -12,6 +12,7 @@ import { HeightsError, readHeights } from "../read/heights.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { checkTip } from "../tell/tip.ts";
 import type { Guide } from "./guide.ts";
+import { OrthophotoError, provePhoto } from "./orthophoto.ts";
 import { findPhotos } from "./photo-facts.ts";
 
 export interface Loaded {
@@ -36,6 +37,7 @@ export async function loadGuide(folder: string): Promise<Loaded> {
     const place = heightsPlaces.get(course.id) ?? { file: `${course.id}/course.yaml`, line: 1, column: 1 };
     const heights = await groundOf(course, contentFolder, place);
     diagnostics.push(...heights.diagnostics);
+    diagnostics.push(...(await photoFaults(course, contentFolder)));
     const measured = measure(course, heights.grid, place);
     diagnostics.push(...measured.diagnostics);
     if (measured.course) {
@@ -54,6 +56,16 @@ export async function loadGuide(folder: string): Promise<Loaded> {
 }
 
 const tipDiagnostics = (hole: MeasuredHole, units: LengthUnit): readonly Diagnostic[] => checkTip(hole, units);
+
+async function photoFaults(course: Course, contentFolder: string): Promise<Diagnostic[]> {
+  try {
+    await provePhoto(course, contentFolder);
+    return [];
+  } catch (error) {
+    if (!(error instanceof OrthophotoError) || course.orthophoto === undefined) throw error;
+    return [{ ...course.orthophoto.place, severity: "error", rule: "photo-from-the-air", message: error.message }];
+  }
+}
 
 /** Features of golf stand on the ground; the sea and the road beyond may leave it. */
 const GROUNDED = new Set(["line-of-play", "tee-marker", "green"]);

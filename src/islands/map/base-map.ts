@@ -8,6 +8,7 @@ import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
 import { LngLat, Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
 import { metresPerPixel, RELIEF_PITCH_DEGREES } from "./camera.ts";
 import { mapColours } from "./colours.ts";
+import { PHOTO_LAYER, PHOTO_SOURCE } from "./photo.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
 import { stylesLoaded } from "./styles.ts";
 import { flatten, reliefView } from "./relief-view.ts";
@@ -18,6 +19,8 @@ import { MapFailure, WORDS } from "./words.ts";
 const READY_WITHIN_MS = 30_000;
 
 const HIGHEST_ZOOM = 21;
+
+const ADDED_SOURCES: ReadonlySet<string> = new Set([GROUND_SOURCE, HEIGHTS_SOURCE, PHOTO_SOURCE]);
 
 /** With the angle of view, the horizon stays above the picture. */
 const HIGHEST_PITCH_DEGREES = 60;
@@ -47,6 +50,8 @@ export interface BaseMap {
   setData(source: string, data: GeoJSON.FeatureCollection): void;
   /** Shapes the ground and tilts the view, or lays both flat; shows the whole again. */
   setRelief(on: boolean): void;
+  /** Shows or hides the photo from the air, where there is one. */
+  setPhoto(on: boolean): void;
   /** At the middle of the view. */
   metresPerPixel(): number;
   /** Puts the keyboard on the map. */
@@ -115,6 +120,10 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
       relief.turn(on);
       map.easeTo(opening());
       told();
+    },
+    setPhoto(on) {
+      if (map.getLayer(PHOTO_LAYER)) map.setLayoutProperty(PHOTO_LAYER, "visibility", on ? "visible" : "none");
+      panel.view.dataset["photo"] = on ? "on" : "off";
     },
     metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
     focus: () => canvas.focus({ preventScroll: true }),
@@ -189,8 +198,8 @@ function firstPicture(map: MapLibreMap, fill: () => void): Promise<void> {
       act();
     };
     map.on("error", (event) => {
-      // Relief is an addition; without it, or with a tile of it missing, there is still a map.
-      if ("sourceId" in event && (event.sourceId === GROUND_SOURCE || event.sourceId === HEIGHTS_SOURCE)) return;
+      // Relief and photo are additions; without them, or with a tile of them missing, there is still a map.
+      if ("sourceId" in event && ADDED_SOURCES.has(String(event.sourceId))) return;
       settle(() => reject(new MapFailure("data", event.error)));
     });
     map.once("load", () => {

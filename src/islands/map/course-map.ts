@@ -8,6 +8,8 @@ import { collection, line, point } from "./geojson.ts";
 import { groundFrom } from "./ground.ts";
 import { nearestHole } from "./nearest.ts";
 import { panel as makePanel } from "./panel.ts";
+import { photoFrom } from "./photo.ts";
+import { photoTool, type PhotoState } from "./photo-tool.ts";
 import { keepsRelief, reliefTool } from "./relief-tool.ts";
 import { SOURCES } from "./sources.ts";
 import { mapStyle } from "./style.ts";
@@ -21,7 +23,9 @@ const TOUCH_PIXELS = 22;
 
 export async function openCourseMap({ slot, data, address, fonts, close, fail }: OpenMapInput<CourseData>): Promise<OpenMap> {
   const ground = groundFrom(data.ground, address);
-  const panel = makePanel(slot, { reset: WORDS.resetCourse, keys: WORDS.courseKeys, hint: WORDS.courseHint, tools: ground === undefined ? [] : ["relief"] });
+  const photo = photoFrom(data.photo, address);
+  const air: PhotoState = { shown: false };
+  const panel = makePanel(slot, { reset: WORDS.resetCourse, keys: WORDS.courseKeys, hint: WORDS.courseHint, tools: [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const])] });
   try {
     const map = await openBaseMap({
       panel,
@@ -31,7 +35,7 @@ export async function openCourseMap({ slot, data, address, fonts, close, fail }:
       bounds: data.bounds,
       ground,
       relief: keepsRelief(),
-      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: undefined, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground }),
+      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: undefined, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground, photo: photo && { tiles: photo, ...air } }),
       fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
       choose(position, opened) {
         const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());
@@ -42,6 +46,7 @@ export async function openCourseMap({ slot, data, address, fonts, close, fail }:
       fail,
     });
     reliefTool(panel, map, ground !== undefined);
+    photoTool(panel, map, air);
     return {
       remove() {
         map.remove();

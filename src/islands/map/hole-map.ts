@@ -20,6 +20,8 @@ import { tapMeasure } from "./measure-tap.ts";
 import { myPlace } from "./my-place.ts";
 import { ownLanding } from "./own-landing.ts";
 import { panel as makePanel } from "./panel.ts";
+import { photoFrom } from "./photo.ts";
+import { photoTool, type PhotoState } from "./photo-tool.ts";
 import { playsReader } from "./plays-reader.ts";
 import { featureWords, readOut } from "./read-out.ts";
 import { meOut, openingOut, shotsOut } from "./read-out-more.ts";
@@ -34,7 +36,9 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
   const measure = tapMeasure(data);
   const { plane } = measure;
   const ground = groundFrom(data.ground, address);
-  const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), "shots", "whereAmI"];
+  const photo = photoFrom(data.photo, address);
+  const air: PhotoState = { shown: false };
+  const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const]), "shots", "whereAmI"];
   const panel = makePanel(slot, { reset: WORDS.reset, keys: WORDS.holeKeys, hint: WORDS.holeHint, tools });
   const plays = playsReader(ground, plane.frame);
   const key = shotsKey(data.course.id, data.hole.number);
@@ -168,7 +172,7 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
       bounds: data.courseBounds,
       ground,
       relief: keepsRelief(),
-      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts, bunkersFromZoom: 0, ground }),
+      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts, bunkersFromZoom: 0, ground, photo: photo && { tiles: photo, ...air } }),
       fill(base) {
         opened = base;
         show(false);
@@ -182,6 +186,7 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
     });
     opened = map;
     reliefTool(panel, map, ground !== undefined);
+    photoTool(panel, map, air);
     return {
       remove,
       setGolfer(next) {

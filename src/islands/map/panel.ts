@@ -4,7 +4,7 @@ import type { ReadOut } from "./read-out.ts";
 import { WORDS } from "./words.ts";
 
 /** What a map can do besides being moved: buttons that stay pressed. */
-export type Tool = "relief" | "shots" | "whereAmI";
+export type Tool = "relief" | "photo" | "shots" | "whereAmI";
 
 export interface PanelWords {
   readonly reset: string;

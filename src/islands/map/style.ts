@@ -5,10 +5,11 @@
  * No `glyphs`: MapLibre then draws letters from the page's own fonts, and nothing is fetched.
  */
 import type { StyleSpecification } from "maplibre-gl";
-import type { GroundData, LonLat, MapFeatures } from "../hole-data.ts";
+import type { GroundData, LonLat, MapFeatures, PhotoTiles } from "../hole-data.ts";
 import type { MapColours } from "./colours.ts";
 import { courseLayers } from "./ground-layers.ts";
 import { nameLabels } from "./labels.ts";
+import { photoSources, withPhoto } from "./photo.ts";
 import { holeNumberLayers, measureLayers, nameLayers, playLayers } from "./play-layers.ts";
 import { reliefSources } from "./relief.ts";
 import { runOn } from "./run-on.ts";
@@ -26,10 +27,13 @@ export interface StyleInput {
   readonly bunkersFromZoom: number;
   /** Height tiles with absolute addresses, where the guide has them. */
   readonly ground: GroundData | undefined;
+  /** Tiles of the photo from the air with absolute addresses, and whether it shows. */
+  readonly photo?: { readonly tiles: PhotoTiles; readonly shown: boolean } | undefined;
 }
 
-export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, ground, line }: StyleInput): StyleSpecification {
+export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, ground, photo, line }: StyleInput): StyleSpecification {
   const empty = { type: "FeatureCollection" as const, features: [] };
+  const layers = courseLayers(colours, ground !== undefined);
   return {
     version: 8,
     sources: {
@@ -38,10 +42,11 @@ export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, gr
       [SOURCES.play]: { type: "geojson", data: empty },
       [SOURCES.measure]: { type: "geojson", data: empty },
       ...(ground && reliefSources(ground)),
+      ...(photo && photoSources(photo.tiles)),
     },
     layers: [
       { id: "paper", type: "background", paint: { "background-color": colours.ground } },
-      ...courseLayers(colours, ground !== undefined),
+      ...(photo ? withPhoto(layers, photo.shown) : layers),
       ...playLayers(colours),
       ...nameLayers(colours, fonts, bunkersFromZoom),
       ...holeNumberLayers(colours, fonts),

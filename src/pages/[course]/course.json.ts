@@ -2,14 +2,15 @@
 import type { APIRoute, GetStaticPaths } from "astro";
 import { courseData } from "../../islands/hole-data.ts";
 import { groundData } from "../../components/ground-data.ts";
+import { photoData } from "../../components/photo-data.ts";
 import { currentGuide } from "../../site/guide.ts";
 
-export const getStaticPaths = (() => {
+export const getStaticPaths = (async () => {
   const { club, courses } = currentGuide();
-  return courses.map((measured) => ({
+  return Promise.all(courses.map(async (measured) => ({
     params: { course: measured.course.id },
-    props: { data: { ...courseData(measured, club.units, (hole) => `${hole}/`), ...groundData(measured, "") } },
-  }));
+    props: { data: { ...courseData(measured, club.units, (hole) => `${hole}/`), ...groundData(measured, ""), ...(await photoData(measured, "")) } },
+  })));
 }) satisfies GetStaticPaths;
 
 export const GET: APIRoute = ({ props }) => Response.json(props["data"]);
