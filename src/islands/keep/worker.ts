@@ -114,8 +114,14 @@ self.addEventListener("message", (event) => {
 let keeping: Promise<void> | undefined;
 let stopped = false;
 
-async function report(message: Report): Promise<void> {
-  for (const client of await self.clients.matchAll({ includeUncontrolled: true, type: "window" })) client.postMessage(message);
+let reports: Promise<void> = Promise.resolve();
+
+/** Reports arrive in the order they were made: nothing may follow the word that keeping has ended. */
+function report(message: Report): Promise<void> {
+  reports = reports.then(async () => {
+    for (const client of await self.clients.matchAll({ includeUncontrolled: true, type: "window" })) client.postMessage(message);
+  });
+  return reports;
 }
 
 /** Milliseconds between words on progress. */
@@ -123,11 +129,13 @@ const PAUSE = 100;
 
 async function keep(): Promise<void> {
   stopped = false;
+  let ended = false;
   try {
     const wanted = await fetchEdition(scope);
     let told = 0;
     const tell = (doneBytes: number): void => {
-      if (Date.now() - told < PAUSE) return;
+      // Files that were under way when another failed still come in.
+      if (ended || Date.now() - told < PAUSE) return;
       told = Date.now();
       void report({ type: "progress", edition: wanted.edition, doneBytes, bytes: wanted.bytes });
     };
@@ -142,6 +150,7 @@ async function keep(): Promise<void> {
     await tidy();
     await report({ type: "kept", edition: wanted.edition });
   } catch (cause) {
+    ended = true;
     if (!stopped) await report({ type: "failed", fault: cause instanceof KeepFailure ? cause.fault : "refused" });
   }
 }
