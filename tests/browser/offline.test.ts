@@ -7,12 +7,15 @@ import { createServer, type Server } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sirv from "sirv";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test, vi } from "vitest";
 import type { Browser, Page } from "playwright-core";
 import { EDITION_FILE, readEdition, type Edition } from "../../src/islands/keep/edition.ts";
 import { writeEdition } from "../../src/site/edition.ts";
 import { connect, watchedPage } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";
+
+// A guide of several hundred files is fetched, hashed and stored more than once in a test.
+vi.setConfig({ testTimeout: 180_000, hookTimeout: 180_000 });
 
 const { base, folder } = inject("site");
 const holePages = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page));

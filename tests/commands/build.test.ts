@@ -77,6 +77,26 @@ describe("a club of one course", () => {
     }
   });
 
+  test("names its pages to search engines, and each hole has the picture its links are shown with", async () => {
+    const sitemap = await readFile(join(out, "sitemap.xml"), "utf8");
+    const listed = [...sitemap.matchAll(/<loc>([^<]*)<\/loc>/g)].map(([, address]) => address!);
+    const origin = `https://example.org${BASE}`;
+    expect(listed.map((address) => address.slice(origin.length)).sort()).toEqual((await builtPages(out)).filter((page) => page !== "404.html"));
+    expect(listed.every((address) => address.startsWith(origin))).toBe(true);
+    expect(await readFile(join(out, "robots.txt"), "utf8")).toContain(`Sitemap: ${origin}sitemap.xml`);
+    for (const address of listed) {
+      const html = await readFile(join(out, address.slice(origin.length), "index.html"), "utf8");
+      expect(/<link rel="canonical" href="([^"]*)"/.exec(html)?.[1]).toBe(address);
+    }
+    const hole1 = await readFile(join(out, "course-1/1/index.html"), "utf8");
+    const picture = /<meta property="og:image" content="([^"]*)"/.exec(hole1)?.[1] ?? "";
+    expect(picture.startsWith(origin)).toBe(true);
+    // A JPEG's first bytes (ITU-T T.81, B.1.1.3: SOI, then a marker).
+    expect((await readFile(join(out, picture.slice(origin.length)))).subarray(0, 3)).toEqual(Buffer.from([0xff, 0xd8, 0xff]));
+    const data = /<script type="application\/ld\+json">(.*?)<\/script>/.exec(await readFile(join(out, "index.html"), "utf8"))?.[1] ?? "";
+    expect(JSON.parse(data)).toMatchObject({ "@type": "GolfCourse", url: origin, hasMap: `${origin}course-1/map/` });
+  });
+
   test("comes out with the same bytes again, in the place of the last", async () => {
     const before = await fingerprint(out);
     expect(Object.keys(before).length).toBeGreaterThan(13);
