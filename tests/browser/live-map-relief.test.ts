@@ -59,7 +59,7 @@ test("the button tilts the map, says how heights are drawn, and a tap finds the 
   await tool(page, "Ground in relief").click();
   await expect.poll(async () => (await cameraOf(page)).pitch).toBeGreaterThan(40);
   expect(await relief(page)).toBe("on");
-  const times = Number(/Heights drawn ([\d.]+) times/.exec(await page.locator(".live-map-note").innerText())![1]);
+  const times = Number(/Heights drawn × ([\d.]+)/.exec(await page.locator(".live-map-note").innerText())![1]);
   expect(await spoken(page).textContent()).toContain(`heights are drawn ${times} times as high`);
   await page.waitForLoadState("networkidle");
 

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import { meDrawing } from "../../src/islands/map/hole-drawing.ts";
+import { holePlane } from "../../src/islands/map/hole-plane.ts";
 import { isNews } from "../../src/islands/map/my-place.ts";
 import { ringAbout, whereabouts } from "../../src/islands/map/whereabouts.ts";
 import { distanceMetres } from "../../src/geo/vector.ts";
@@ -52,6 +54,13 @@ test("the circle of accuracy is closed and as wide as it says", () => {
   const ring = ringAbout([10, 20], 35, (point) => at(...point));
   expect(ring[0]).toEqual(ring[ring.length - 1]);
   for (const position of ring) expect(distanceMetres(FRAME.toPlane(position), [10, 20])).toBeCloseTo(35, 3);
+});
+
+test("a golfer far off, or known to within a country, is not drawn", () => {
+  const drawn = (x: number, y: number, accuracyMetres: number) => meDrawing(where(x, y, accuracyMetres), undefined, holePlane(data), "yards");
+  expect(drawn(0, 100, 8).map(({ geometry }) => geometry.type)).toEqual(["Polygon", "Point"]);
+  expect(drawn(0, 30_000, 8)).toEqual([]);
+  expect(drawn(0, 100, 150_000)).toEqual([]);
 });
 
 test("a golfer walking is told anew after ten metres and fifteen seconds, and at once when things change", () => {

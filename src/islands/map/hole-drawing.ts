@@ -65,8 +65,13 @@ export const chainDrawing = ({ legs, left }: ShotChain, units: LengthUnit): Feat
   ...(left === undefined ? [] : [line([left.from, left.to], { left: true }), ...(legs.length === 0 ? [] : [point(left.halfway, { leg: figure(left.metres, units) })])]),
 ];
 
+/** A golfer further off, or known no better, is not on this map. */
+const DRAWN_METRES = 20_000;
+
 /** Where the golfer is, within how much, and the way from there to the green. */
-export function meDrawing({ position, accuracyMetres, state }: Whereabouts, reading: Reading | undefined, { frame, toLonLat }: HolePlane, units: LengthUnit): Feature[] {
+export function meDrawing(where: Whereabouts, reading: Reading | undefined, { frame, toLonLat }: HolePlane, units: LengthUnit): Feature[] {
+  const { position, accuracyMetres, beyondMetres, state } = where;
+  if (Math.max(accuracyMetres, beyondMetres) > DRAWN_METRES) return [];
   return [
     area(ringAbout(frame.toPlane(position), accuracyMetres, toLonLat), { accuracy: true }),
     point(position, { me: true }),

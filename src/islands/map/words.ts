@@ -18,7 +18,7 @@ export const WORDS = {
   holeHint: "Tap anywhere to measure from the tee and on to the green.",
   tools: "What the map does",
   relief: "Ground in relief",
-  reliefNote: "Heights drawn {times} times",
+  reliefNote: "Heights drawn × {times}",
   reliefOn: "Ground in relief: heights are drawn {times} times as high as they are.",
   reliefOff: "The map lies flat.",
   photo: "Photo from the air",
