@@ -28,12 +28,13 @@ afterAll(() => rm(folder, { recursive: true, force: true }));
 
 const ONE_COURSE = [
   "", "404.html",
-  ...["1", "2", "3", "4", "5", "6", "7", "8", "9", "card", "figures", "map"].map((page) => `course-1/${page}/`),
+  ...["1", "2", "3", "4", "5", "6", "7", "8", "9"].flatMap((hole) => [`course-1/${hole}/`, `course-1/${hole}/flyover/`]),
+  ...["book", "card", "figures", "map", "tour"].map((page) => `course-1/${page}/`),
 ];
 
 describe("a club of one course", () => {
   test("is built: exit code, count, pages, and nothing left beside it", async () => {
-    expect(first).toEqual({ code: 0, stdout: `13 pages written to ${out}, to be served from ${BASE}.\n`, stderr: "24 notes besides: npm run check tells them.\n" });
+    expect(first).toEqual({ code: 0, stdout: `24 pages written to ${out}, to be served from ${BASE}.\n`, stderr: "24 notes besides: npm run check tells them.\n" });
     expect(await builtPages(out)).toEqual(ONE_COURSE);
     expect(await readdir(join(folder, "public"))).toEqual(["guide"]);
   });
@@ -179,10 +180,10 @@ test("several courses are listed at the root, each with a cover of its own", asy
   const target = join(folder, "several-guide");
   await writeClub(several, { courses: 2, holes: 9 });
   const { code, stdout } = await run(BUILD, ["--content", several, "--out", target]);
-  expect(stdout).toBe(`27 pages written to ${target}, to be served from /.\n`);
+  expect(stdout).toBe(`49 pages written to ${target}, to be served from /.\n`);
   expect(code).toBe(0);
   const pages = await builtPages(target);
-  expect(pages).toHaveLength(28);
+  expect(pages).toHaveLength(50);
   for (const page of ["", "course-1/", "course-2/", "course-2/9/", "course-2/card/"]) expect(pages).toContain(page);
   const root = await readFile(join(target, "index.html"), "utf8");
   expect(root).toContain('href="/course-1/"');
