@@ -9,6 +9,7 @@ export interface Parts {
   readonly chapter: HTMLElement;
   readonly caption: HTMLElement;
   readonly place: HTMLInputElement;
+  readonly time: HTMLElement;
   readonly toggle: HTMLButtonElement;
   readonly previous: HTMLButtonElement;
   readonly next: HTMLButtonElement;
@@ -43,6 +44,7 @@ export function partsOf(root: HTMLElement): Parts {
     chapter: find("chapter", HTMLElement),
     caption: find("caption", HTMLElement),
     place: find("place", HTMLInputElement),
+    time: find("time", HTMLElement),
     toggle: find("toggle", HTMLButtonElement),
     previous: find("previous", HTMLButtonElement),
     next: find("next", HTMLButtonElement),

@@ -60,6 +60,7 @@ export async function openPlayer({ parts, film, course, address, fonts, close, f
     const chapter = begunBy(film.chapters, seconds)?.title ?? "";
     const caption = cueAt(film.cues, seconds)?.text ?? "";
     parts.place.value = String(seconds);
+    parts.time.textContent = `${clockTime(seconds)} / ${clockTime(flight.seconds)}`;
     parts.place.setAttribute("aria-valuetext", parts.words.placeIs(clockTime(seconds), clockTime(flight.seconds), chapter));
     if (parts.chapter.textContent !== chapter) parts.chapter.textContent = chapter;
     if (parts.caption.textContent !== caption) parts.caption.textContent = caption;
