@@ -2,7 +2,26 @@
 import { slugFrom } from "../course/schema/features.ts";
 import { quote } from "../course/schema/wording.ts";
 import type { LengthUnit } from "../geo/units.ts";
-import type { NewClub, NewTee } from "./new-club.ts";
+
+/** A tee set to begin with. */
+export interface NewTee {
+  readonly id: string;
+  readonly name: string;
+  /** `#rrggbb` */
+  readonly colour: string;
+}
+
+/** What a new club's folder is made from. */
+export interface NewClub {
+  readonly name: string;
+  readonly course: string;
+  readonly holes: 9 | 18;
+  /** Longest first; at least one. */
+  readonly tees: readonly NewTee[];
+  readonly units: LengthUnit;
+  /** Where the first tee stands: longitude, latitude. */
+  readonly at: readonly [longitude: number, latitude: number];
+}
 
 /** An answer that cannot be used: what is wrong, then what to type. */
 export class AnswerError extends Error {

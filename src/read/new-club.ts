@@ -1,25 +1,7 @@
 /** The files of a club that is just beginning: valid as they stand, and telling what to change. */
 import { slugFrom } from "../course/schema/features.ts";
-import type { LengthUnit } from "../geo/units.ts";
+import type { NewClub } from "./new-answers.ts";
 import { newHole } from "./new-hole.ts";
-
-export interface NewTee {
-  readonly id: string;
-  readonly name: string;
-  /** `#rrggbb` */
-  readonly colour: string;
-}
-
-export interface NewClub {
-  readonly name: string;
-  readonly course: string;
-  readonly holes: 9 | 18;
-  /** Longest first; at least one. */
-  readonly tees: readonly NewTee[];
-  readonly units: LengthUnit;
-  /** Where the first tee stands: longitude, latitude. */
-  readonly at: readonly [longitude: number, latitude: number];
-}
 
 export interface NewFile {
   /** From the club's folder, with forward slashes. */

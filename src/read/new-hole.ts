@@ -7,7 +7,7 @@ import { frameAt } from "../geo/frame.ts";
 import type { Point } from "../geo/position.ts";
 import { yardsFromMetres } from "../geo/units.ts";
 import { holeFileName, featuresBlock } from "./bring/new-page.ts";
-import type { NewClub } from "./new-club.ts";
+import type { NewClub } from "./new-answers.ts";
 
 const PARS = [4, 4, 3, 5, 4, 4, 3, 4, 5, 4, 5, 3, 4, 4, 4, 3, 5, 4] as const;
 

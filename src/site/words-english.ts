@@ -6,7 +6,7 @@ import { englishGround, englishGroundDefinitions } from "./words-ground-english.
 import { englishFilm } from "./words-film-english.ts";
 import { englishKeep } from "./words-keep-english.ts";
 import { englishPaper } from "./words-paper-english.ts";
-import type { Words } from "./words.ts";
+import type { Words } from "./words-shape.ts";
 
 export const english: Words = {
   language: "en",

@@ -1,6 +1,6 @@
 /** The ground, the wind and plain figures, in English. */
 import type { GroundWords } from "./words-ground.ts";
-import type { FigureDefinition } from "./words.ts";
+import type { FigureDefinition } from "./words-shape.ts";
 
 export const englishGround: GroundWords = {
   section: {
