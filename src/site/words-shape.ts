@@ -11,10 +11,8 @@ import type { FigureWords } from "../tell/figure-words.ts";
 import type { GroundWords } from "./words-ground.ts";
 import type { KeepWords } from "../islands/keep/words.ts";
 import type { FilmWords } from "./words-film.ts";
+import type { CautionKind } from "./caution-kind.ts";
 import type { PaperWords } from "./words-paper.ts";
-
-/** What a hole can hold that a golfer should be warned of. */
-export type CautionKind = "cliff" | "water" | "road" | "boundary";
 
 /** How a figure is defined, for the page about the figures. */
 export interface FigureDefinition {

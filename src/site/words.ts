@@ -2,7 +2,8 @@
 import { english } from "./words-english.ts";
 import type { Words } from "./words-shape.ts";
 
-export type { CautionKind, FigureDefinition, Words } from "./words-shape.ts";
+export type { CautionKind } from "./caution-kind.ts";
+export type { FigureDefinition, Words } from "./words-shape.ts";
 
 const DICTIONARIES: readonly Words[] = [english];
 
