@@ -3,7 +3,8 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, describe, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { findOrInstallEncoder } from "../../src/commands/film/encoder.ts";
 import { cueAt, type FilmData } from "../../src/flyover/film-data.ts";
 import { run } from "../support/run.ts";
 
@@ -13,11 +14,11 @@ afterAll(() => rmSync(out, { recursive: true, force: true }));
 
 const film = (...options: string[]) => run("src/commands/film.ts", ["--built", folder, ...options]);
 
-/** Whoever has FFmpeg has its probe; where neither is, nothing is installed for a test. */
-const canProbe = spawnSync("ffprobe", ["-version"]).status === 0;
+/** FFmpeg brings its probe; both are found, or installed as the command itself would, or the test fails. */
+beforeAll(() => void findOrInstallEncoder(() => undefined), 300_000);
 
 describe("a cut of two frames", () => {
-  test.skipIf(!canProbe).each(["mp4", "webm"])("is a film as %s, with its captions beside it", async (format) => {
+  test.each(["mp4", "webm"])("is a film as %s, with its captions beside it", async (format) => {
     const { code, stdout, stderr } = await film("--hole", "7", "--out", join(out, `cut.${format}`), "--size", "160x120", "--fps", "2", "--from-seconds", "20", "--to-seconds", "21");
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
     expect(stdout).toMatch(/2 frames, 1\.00 s of film\. Opening took [\d.]+ s, the frames [\d.]+ s: [\d.]+ s for each second of film\./);
