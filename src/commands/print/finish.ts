@@ -8,6 +8,7 @@ import { points, SLUG_MM, turned, type Size } from "../../paper/sizes.ts";
 import { centred, cropMarks, foldMarks, type Rect, type Stroke } from "../../paper/marks.ts";
 import { saddleStitch } from "../../paper/imposition.ts";
 import { sweep } from "./sweep.ts";
+import { steadyIds } from "./steady-ids.ts";
 
 export interface Finish {
   readonly title: string;
@@ -80,6 +81,7 @@ async function save(document: PDFDocument): Promise<Uint8Array> {
 export async function finish(pdf: Uint8Array, how: Finish): Promise<Uint8Array> {
   const document = await PDFDocument.load(pdf, { updateMetadata: false });
   for (const page of document.getPages()) setBoxes(page, how);
+  steadyIds(document);
   setDetails(document, how);
   if (how.facing) document.catalog.set(PDFName.of("PageLayout"), PDFName.of("TwoPageRight"));
   return save(document);
