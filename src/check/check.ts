@@ -17,6 +17,8 @@ export interface CheckInput {
   readonly ground?: GroundProvider;
   /** What is known of the photos' files; without it their rules are silent. */
   readonly photos?: PhotoFacts | undefined;
+  /** Addresses of the guide's pages from its root; without them links are not followed. */
+  readonly pages?: ReadonlySet<string> | undefined;
   /** ISO date, for the age of the survey and for notices. */
   readonly today: string;
   /** Rules to run; all where left out. */
@@ -24,13 +26,14 @@ export interface CheckInput {
 }
 
 /** Everything found, in reading order, and what the club has silenced. */
-export function runChecks({ club, measured, ground = groundFrom(measured), photos, today, rules = RULES }: CheckInput): Heard {
+export function runChecks({ club, measured, ground = groundFrom(measured), photos, pages, today, rules = RULES }: CheckInput): Heard {
   const facts = new Map<MeasuredHole, HoleFacts | undefined>();
   const context: CheckContext = {
     club,
     measured,
     today,
     photos,
+    pages,
     say: sayIn(club.units),
     factsOf(hole) {
       if (!facts.has(hole)) facts.set(hole, holeFacts(measured, hole, ground));

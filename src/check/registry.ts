@@ -5,6 +5,7 @@
 import type { Rule } from "./rule.ts";
 import { cardAgainstGround } from "./rules/card-against-ground.ts";
 import { crossesBoundary } from "./rules/crosses-boundary.ts";
+import { deadLink } from "./rules/dead-link.ts";
 import { farHazard } from "./rules/far-hazard.ts";
 import { hazardUnmentioned } from "./rules/hazard-unmentioned.ts";
 import { impossibleOverlap } from "./rules/impossible-overlap.ts";
@@ -40,6 +41,7 @@ export const RULES: readonly Rule[] = [
   tipLength,
   tipReading,
   hazardUnmentioned,
+  deadLink,
   photoSmall,
   photoLarge,
   photoTurned,

@@ -14,6 +14,8 @@ export interface CheckContext {
   readonly say: Say;
   /** What is known of the photos' files; undefined where nobody looked. */
   readonly photos: PhotoFacts | undefined;
+  /** Addresses of the guide's pages from its root, `tarvay/7/`; undefined where nobody knows them. */
+  readonly pages: ReadonlySet<string> | undefined;
   /** A hole's facts, worked out once; undefined for a hole without a tee marker. */
   factsOf(hole: MeasuredHole): HoleFacts | undefined;
 }

@@ -2,6 +2,7 @@
 import { inReadingOrder } from "../course/diagnostic.ts";
 import { runChecks } from "../check/check.ts";
 import type { Silenced } from "../check/silence.ts";
+import { pagePaths } from "./routes.ts";
 import { loadGuide, type Loaded } from "./load.ts";
 
 export interface Checked extends Loaded {
@@ -25,7 +26,8 @@ export async function loadChecked(folder: string, date = today()): Promise<Check
   const loaded = await loadGuide(folder);
   const { guide } = loaded;
   if (!guide) return { ...loaded, silenced: [] };
-  const heard = guide.courses.map((measured) => runChecks({ club: guide.club, measured, photos: loaded.photos.get(measured.course.id), today: date }));
+  const pages = new Set(pagePaths(guide));
+  const heard = guide.courses.map((measured) => runChecks({ club: guide.club, measured, photos: loaded.photos.get(measured.course.id), pages, today: date }));
   const diagnostics = inReadingOrder([...loaded.diagnostics, ...heard.flatMap((one) => one.diagnostics)]);
   const failed = diagnostics.some(({ severity }) => severity === "error");
   return { ...loaded, guide: failed ? undefined : guide, diagnostics, silenced: heard.flatMap((one) => one.silenced) };

@@ -84,6 +84,10 @@ const CASES: Readonly<Record<string, Case>> = {
     trips: plainCourse({ features: [bunker(12, 200)], rest: { tip: tipOf("Drive down the middle.") } }),
     passes: plainCourse({ features: [bunker(12, 200)], rest: { tip: tipOf("Drive down the middle, left of the bunker.") } }),
   },
+  "dead-link": {
+    trips: plainCourse({ rest: { tip: tipOf("It is played like [the twentieth](../20/).") } }),
+    passes: plainCourse({ rest: { tip: tipOf("Its figures are on [the card](../card/).") } }),
+  },
 };
 
 /** The same hole played south, so that its tee is where the one before it ends. */

@@ -42,6 +42,8 @@ export function found(rule: string, one: Course, asked: Asked = {}): Diagnostic[
     today: asked.today ?? TODAY,
     rules,
     photos: asked.photos,
+    // Pages of the course at hand, for links: one hole and the card.
+    pages: new Set([`${one.id}/1/`, `${one.id}/card/`]),
     ...(asked.ground ? { ground: asked.ground } : {}),
   });
   return diagnostics.filter((diagnostic) => diagnostic.rule === rule);
