@@ -20,12 +20,12 @@ interface Run {
 }
 
 /** Runs a Node program to its end and takes its time and peak resident memory. */
-async function timed(folder: string, args: readonly string[]): Promise<Run> {
+async function timed(folder: string, args: readonly string[], cwd = folder): Promise<Run> {
   const peakFile = join(folder, `peak-${Math.random().toString(36).slice(2)}`);
   const started = performance.now();
   await new Promise<void>((resolve, reject) => {
     const child = spawn(process.execPath, ["--import", PEAK, ...args], {
-      cwd: folder,
+      cwd,
       stdio: ["ignore", "pipe", "pipe"],
       env: { ...process.env, PEAK_MEMORY_FILE: peakFile, MARRAM_CACHE: join(folder, "cache"), ASTRO_TELEMETRY_DISABLED: "1" },
     });
@@ -79,7 +79,7 @@ async function pair(courses: number, holes: number): Promise<{ ours: Run; bare: 
     const bareFolder = join(folder, "bare");
     await bareSite(bareFolder, content);
     const bare = await timed(bareFolder, [join(ROOT, "node_modules/astro/bin/astro.mjs"), "build", "--silent"]);
-    const ours = await timed(folder, [join(ROOT, "src/commands/build.ts"), "--content", content, "--out", join(folder, "dist")]);
+    const ours = await timed(folder, [join(ROOT, "src/commands/build.ts"), "--content", content, "--out", join(folder, "dist")], ROOT);
     return { ours, bare };
   } finally {
     await rm(folder, { recursive: true, force: true });
