@@ -23,11 +23,23 @@ export interface Place {
   readonly column: number;
 }
 
-export interface Club {
+/** What can be said in several languages. */
+export interface Translatable {
+  /**
+   * Fields that stand in the club's first language though all around them is in another:
+   * nobody has translated them. Only in a guide seen in another language.
+   */
+  readonly untranslated?: readonly string[];
+}
+
+export interface Club extends Translatable {
   readonly name: string;
   readonly place: string | undefined;
-  /** BCP 47 tag of the language the content is written in. */
+  /** BCP 47 tag of the language its texts are in here: the first of {@link languages} as read, another where the guide is seen in that. */
   readonly language: string;
+  /** Every language the guide is published in. The content is written in the first. */
+  readonly languages: readonly string[];
+  readonly translations: Translations<ClubTranslation>;
   readonly units: LengthUnit;
   /** A sentence that says the club is invented; shown in every footer. */
   readonly invented: string | undefined;
@@ -40,6 +52,47 @@ export interface Club {
   readonly cautions: readonly string[];
   readonly localRules: readonly string[];
   readonly courses: readonly Course[];
+}
+
+/** By BCP 47 tag; a language with nothing translated is absent. */
+export type Translations<T> = Readonly<Record<string, T>>;
+
+/** What club.yaml says, in another language. What is undefined stays in the first. */
+export interface ClubTranslation {
+  readonly name: string | undefined;
+  readonly place: string | undefined;
+  readonly invented: string | undefined;
+  readonly address: string | undefined;
+  readonly cautions: readonly string[] | undefined;
+  readonly localRules: readonly string[] | undefined;
+}
+
+/** Names and notices, in another language. */
+interface NamesTranslation {
+  readonly name: string | undefined;
+  /** By feature id. */
+  readonly features: Readonly<Record<string, string>>;
+  /** In the order of the notices they translate; undefined stays in the first language. */
+  readonly notices: readonly (string | undefined)[];
+  readonly place: Place;
+}
+
+export interface CourseTranslation extends NamesTranslation {
+  readonly description: string | undefined;
+  readonly sources: readonly string[] | undefined;
+  /** Names of tee sets, by id. */
+  readonly tees: Readonly<Record<string, string>>;
+}
+
+export interface HoleTranslation extends NamesTranslation {
+  /** By the photo's path relative to the content folder. */
+  readonly photos: Readonly<Record<string, PhotoTranslation>>;
+  readonly tip: Tip | undefined;
+}
+
+export interface PhotoTranslation {
+  readonly alt: string | undefined;
+  readonly caption: string | undefined;
 }
 
 export interface Rating {
@@ -59,7 +112,8 @@ export interface TeeSet {
   readonly ratings: readonly Rating[];
 }
 
-export interface Course {
+export interface Course extends Translatable {
+  readonly translations: Translations<CourseTranslation>;
   /** Folder name; the course's part of every address. */
   readonly id: string;
   readonly name: string;
@@ -87,7 +141,7 @@ export interface Course {
   readonly ground: { readonly file: string; readonly crs: string | undefined } | undefined;
 }
 
-export interface Photo {
+export interface Photo extends Translatable {
   /** Path relative to the content folder. */
   readonly file: string;
   readonly alt: string;
@@ -111,7 +165,7 @@ export interface Viewpoint {
 }
 
 /** What a club tells for some days. Dates are ISO; it holds on the first and the last of them. */
-export interface Notice {
+export interface Notice extends Translatable {
   /** Undefined: at once. */
   readonly from: string | undefined;
   readonly until: string;
@@ -144,9 +198,12 @@ export interface Tip {
   readonly markdown: string;
   /** Where its first character stands. */
   readonly place: Place;
+  /** Language of a translation; left out where it is in the content's first. */
+  readonly language?: string;
 }
 
-export interface Hole {
+export interface Hole extends Translatable {
+  readonly translations: Translations<HoleTranslation>;
   readonly number: number;
   readonly name: string;
   /** `NN-words` of its file; the hole's part of its address is its number. */

@@ -7,10 +7,11 @@ import { slugFrom } from "../course/schema/features.ts";
 import { SLUG } from "../course/schema/fields.ts";
 import { findingsFromIssues } from "../course/schema/issues.ts";
 import { quote } from "../course/schema/wording.ts";
-import type { Club, Course, Place } from "../course/types.ts";
+import type { Club, ClubTranslation, Course, Place } from "../course/types.ts";
 import { readCourseFolder } from "./course-folder.ts";
 import { listFolder, type Entry } from "./listing.ts";
 import { readTextFile, systemFault } from "./text-file.ts";
+import { languageDiagnostics, readClubTranslations, wantedTranslations, type Translated } from "./translations.ts";
 import { parseYaml } from "./yaml-source.ts";
 
 export interface Content {
@@ -47,6 +48,9 @@ export async function readContent(folder: string): Promise<Content> {
   }
   const { club, diagnostics: clubDiagnostics } = await readClubFile(folder, entries);
   diagnostics.push(...clubDiagnostics);
+  const languages = club && languagesOf(club);
+  const { translations, diagnostics: translated } = await clubTranslations(folder, entries, club);
+  diagnostics.push(...translated);
   const sound: Course[] = [];
   const heightsPlaces = new Map<string, Place>();
   let folders = 0;
@@ -60,7 +64,10 @@ export async function readContent(folder: string): Promise<Content> {
     if (!SLUG.test(name)) {
       say(`${name}/course.yaml`, "folder-name", `The course's folder is named ${quote(name)}, which is part of its address: expected lower-case words joined by hyphens. Rename it to ${slugFrom(name) || "course"}.`);
     }
-    const result = await readCourseFolder(folder, name);
+    if (languages?.slice(1).some((language) => language.toLowerCase() === name)) {
+      say(`${name}/course.yaml`, "folder-name", `The course's folder is named ${quote(name)}, as is the folder of the guide's pages in that language. Rename it.`);
+    }
+    const result = await readCourseFolder(folder, name, languages);
     diagnostics.push(...result.diagnostics);
     if (result.course) sound.push(result.course);
     if (result.heightsPlace) heightsPlaces.set(name, result.heightsPlace);
@@ -68,7 +75,7 @@ export async function readContent(folder: string): Promise<Content> {
   if (folders === 0) say(CLUB_FILE, "course-missing", "There is no course folder beside club.yaml. Make a folder with the course's address as its name, and write course.yaml and holes/01-name.md in it.");
   const ordered = inReadingOrder(diagnostics);
   const failed = ordered.some(({ severity }) => severity === "error");
-  return { club: failed || club === undefined ? undefined : { ...clubFrom(club), courses: sound }, sound, heightsPlaces, diagnostics: ordered };
+  return { club: failed || club === undefined ? undefined : { ...clubFrom(club, translations), courses: sound }, sound, heightsPlaces, diagnostics: ordered };
 }
 
 /** A folder is a course when it has what a course has; others (drafts, pictures) are the club's own business. */
@@ -92,12 +99,25 @@ async function readClubFile(folder: string, entries: readonly Entry[]): Promise<
   const parsed = parseYaml(text.source);
   if (!parsed.ok) return { club: undefined, diagnostics: parsed.diagnostics };
   const result = clubSchema.safeParse(parsed.yaml.value);
-  if (result.success) return { club: result.data, diagnostics: [] };
+  if (result.success) return { club: result.data, diagnostics: languageDiagnostics(languagesOf(result.data), parsed.yaml.placeOf(["language"])) };
   return { club: undefined, diagnostics: findingsFromIssues(parsed.yaml.value, result.error.issues).map(parsed.yaml.toDiagnostic) };
 }
 
-const clubFrom = ({ contact, ...club }: ClubFile): Omit<Club, "courses"> => ({
+/** The language content is written in, then the others the guide is published in. */
+const languagesOf = ({ language }: Pick<ClubFile, "language">): readonly string[] => (typeof language === "string" ? [language] : language);
+
+async function clubTranslations(folder: string, entries: readonly Entry[], club: ClubFile | undefined): Promise<Translated<ClubTranslation>> {
+  if (club === undefined) return { translations: {}, diagnostics: [] };
+  const { files, diagnostics } = wantedTranslations("", entries.map(({ name }) => name), (name) => name === CLUB_FILE, languagesOf(club));
+  const read = await readClubTranslations(folder, files, club);
+  return { translations: read.translations, diagnostics: [...diagnostics, ...read.diagnostics] };
+}
+
+const clubFrom = ({ contact, ...club }: ClubFile, translations: Club["translations"]): Omit<Club, "courses"> => ({
   ...club,
+  language: languagesOf(club)[0]!,
+  languages: languagesOf(club),
+  translations,
   place: club.place,
   invented: club.invented,
   contact: { email: contact?.email, telephone: contact?.telephone, website: contact?.website, address: contact?.address },

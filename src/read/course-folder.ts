@@ -15,6 +15,7 @@ import { HOLE_FILE, holeFrom, placeFeatures, placeNotices, placeSilences, readHo
 import { listFolder } from "./listing.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import { readTextFile, systemFault } from "./text-file.ts";
+import { isHoleOriginal, readCourseTranslations, readHoleTranslations, translationFile, wantedTranslations, type TranslationFile } from "./translations.ts";
 import { parseYaml, type YamlSource } from "./yaml-source.ts";
 
 export interface CourseResult {
@@ -41,15 +42,18 @@ interface CoursePage {
 /**
  * @param folder the content folder.
  * @param id the course's folder in it.
+ * @param languages of the guide, the content's first; undefined when club.yaml could not tell, and no translation is read then.
  */
-export async function readCourseFolder(folder: string, id: string): Promise<CourseResult> {
+export async function readCourseFolder(folder: string, id: string, languages?: readonly string[]): Promise<CourseResult> {
   const page = await readCourseFile(folder, id);
-  const { files, diagnostics: listed } = await holeFiles(folder, id);
+  const { files, translations: translationFiles, diagnostics: listed } = await holeFiles(folder, id, languages);
   const holes: HolePage[] = [];
   for (let i = 0; i < files.length; i += AT_ONCE) {
     holes.push(...(await Promise.all(files.slice(i, i + AT_ONCE).map((file) => readHoleFile(folder, file)))));
   }
   const diagnostics: Diagnostic[] = [...page.diagnostics, ...listed, ...holes.flatMap((hole) => hole.diagnostics)];
+  const courseTranslated = await courseTranslations(folder, id, page, languages);
+  diagnostics.push(...courseTranslated.diagnostics);
   const faulty = new Set(diagnostics.filter(({ severity }) => severity === "error").map(({ file }) => file));
   const add = (found: readonly Diagnostic[]): void => {
     diagnostics.push(...found);
@@ -70,9 +74,17 @@ export async function readCourseFolder(folder: string, id: string): Promise<Cour
     add(missing);
   }
 
-  const sound = holes.flatMap((hole) => (faulty.has(hole.file) ? [] : (holeFrom(hole, photos.get(hole.file) ?? []) ?? [])));
+  const translations = new Map<string, Hole["translations"]>();
+  for (const hole of holes) {
+    const own = translationFiles.filter(({ of }) => hole.file.endsWith(`/${of}`));
+    const translated = await readHoleTranslations(folder, id, own, hole);
+    translations.set(hole.file, translated.translations);
+    diagnostics.push(...translated.diagnostics);
+  }
+
+  const sound = holes.flatMap((hole) => (faulty.has(hole.file) ? [] : (holeFrom(hole, photos.get(hole.file) ?? [], translations.get(hole.file) ?? {}) ?? [])));
   sound.sort((a, b) => a.number - b.number);
-  const course = faulty.has(page.file) ? undefined : courseFrom(id, page, sound);
+  const course = faulty.has(page.file) ? undefined : courseFrom(id, page, sound, courseTranslated.translations);
   return { course, heightsPlace: page.yaml?.placeOf(["ground", "heights"]), diagnostics };
 }
 
@@ -123,7 +135,7 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
 }
 
 /** The hole pages of a course in order, and a word about files that look like one but are not. */
-async function holeFiles(folder: string, id: string): Promise<{ files: string[]; diagnostics: Diagnostic[] }> {
+async function holeFiles(folder: string, id: string, languages: readonly string[] | undefined): Promise<{ files: string[]; translations: TranslationFile[]; diagnostics: Diagnostic[] }> {
   const holes = `${id}/holes`;
   const at = (file: string): Place => ({ file, line: 1, column: 1 });
   let entries;
@@ -131,7 +143,7 @@ async function holeFiles(folder: string, id: string): Promise<{ files: string[];
     entries = await listFolder(join(folder, holes));
   } catch (error) {
     const message = `The folder ${holes}/ cannot be read: ${systemFault(error)}. Write a page for each hole, such as ${holes}/01-name.md.`;
-    return { files: [], diagnostics: [{ ...at(`${id}/course.yaml`), severity: "error", rule: "folder-missing", message }] };
+    return { files: [], translations: [], diagnostics: [{ ...at(`${id}/course.yaml`), severity: "error", rule: "folder-missing", message }] };
   }
   const files: string[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -140,7 +152,7 @@ async function holeFiles(folder: string, id: string): Promise<{ files: string[];
       files.push(`${holes}/${name}`);
       continue;
     }
-    if (kind === "folder" || !looksLikeHole(name)) continue;
+    if (kind === "folder" || isTranslation(name) || !looksLikeHole(name)) continue;
     const number = /^(\d{1,2})(?!\d)/.exec(name)?.[1];
     const message = number === undefined
       ? `The file is not read: a hole page's name starts with the hole's number. Rename it, for example to 07-${slugOf(name)}.md.`
@@ -150,7 +162,20 @@ async function holeFiles(folder: string, id: string): Promise<{ files: string[];
   if (files.length === 0 && diagnostics.length === 0) {
     diagnostics.push({ ...at(`${id}/course.yaml`), severity: "error", rule: "hole-missing", message: `There are no hole pages in ${holes}/. Write one for each hole, such as ${holes}/01-name.md.` });
   }
-  return { files, diagnostics };
+  const translated = languages === undefined ? undefined : wantedTranslations(`${holes}/`, entries.map(({ name }) => name), isHoleOriginal, languages);
+  return { files, translations: translated?.files ?? [], diagnostics: [...diagnostics, ...(translated?.diagnostics ?? [])] };
+}
+
+const isTranslation = (name: string): boolean => {
+  const found = translationFile(name);
+  return found !== undefined && isHoleOriginal(found.of);
+};
+
+async function courseTranslations(folder: string, id: string, { front, written }: CoursePage, languages: readonly string[] | undefined): ReturnType<typeof readCourseTranslations> {
+  const names = (await listFolder(join(folder, id)).catch(() => [])).map(({ name }) => name);
+  const { files, diagnostics } = languages === undefined ? { files: [], diagnostics: [] } : wantedTranslations(`${id}/`, names, (name) => name === "course.yaml", languages);
+  const read = await readCourseTranslations(folder, id, files, front, written.flatMap(({ id: own }) => own ?? []));
+  return { translations: read.translations, diagnostics: [...diagnostics, ...read.diagnostics] };
 }
 
 const NOT_HOLES = new Set(["readme", "notes", "license", "index"]);
@@ -221,9 +246,10 @@ function orthophotoFrom(id: string, written: NonNullable<CourseFile["ground"]>["
   return { file: `${id}/${file}`, crs, corners, place: yaml.placeOf(["ground", "photo"]) };
 }
 
-function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: readonly Hole[]): Course | undefined {
+function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: readonly Hole[], translations: Course["translations"]): Course | undefined {
   if (front === undefined || yaml === undefined) return undefined;
   return {
+    translations,
     id,
     name: front.name,
     description: front.description.trim(),

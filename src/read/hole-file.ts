@@ -115,9 +115,10 @@ export const placeNotices = (notices: readonly Parameters<typeof noticeFrom>[0][
   notices.map((notice, i) => noticeFrom(notice, yaml.placeOf(["notices", i])));
 
 /** The hole of a page with everything in order, or undefined. */
-export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos: readonly Photo[]): Hole | undefined {
+export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos: readonly Photo[], translations: Hole["translations"]): Hole | undefined {
   if (yaml === undefined || front === undefined || tip === undefined) return undefined;
   return {
+    translations,
     number: front.hole,
     name: front.name,
     slug: file.slice(file.lastIndexOf("/") + 1, -".md".length),

@@ -78,8 +78,8 @@ const bare = new WeakMap<MeasuredHole, MeasuredHole>();
 export function drawnHole(hole: MeasuredHole): MeasuredHole {
   const found = bare.get(hole) ?? {
     ...hole,
-    hole: { ...hole.hole, tip: { ...hole.hole.tip, markdown: aims(hole.hole.tip.markdown) }, silence: [], notices: [] },
-    course: { ...hole.course, description: "", holes: [], features: [], silence: [], notices: [] },
+    hole: { ...hole.hole, tip: { ...hole.hole.tip, markdown: aims(hole.hole.tip.markdown) }, silence: [], notices: [], translations: {} },
+    course: { ...hole.course, description: "", holes: [], features: [], silence: [], notices: [], translations: {} },
   };
   bare.set(hole, found);
   return found;
@@ -93,7 +93,7 @@ const bareCourses = new WeakMap<MeasuredCourse, MeasuredCourse>();
 export function drawnCourse(course: MeasuredCourse): MeasuredCourse {
   const found = bareCourses.get(course) ?? {
     ...course,
-    course: { ...course.course, description: "", silence: [], notices: [], holes: [] },
+    course: { ...course.course, description: "", silence: [], notices: [], holes: [], translations: {} },
     holes: course.holes.map(drawnHole),
   };
   bareCourses.set(course, found);

@@ -21,6 +21,8 @@ export const club = (courses: readonly Course[], rest: Partial<Club> = {}): Club
   contact: { email: undefined, telephone: undefined, website: undefined, address: undefined },
   cautions: [],
   localRules: [],
+  languages: ["en"],
+  translations: {},
   courses,
   ...rest,
 });

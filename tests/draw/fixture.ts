@@ -114,6 +114,7 @@ function longHole(): Hole {
     tip: { markdown: "Aim at the :aim[light] and stay short of :reach[fiddler].", place },
     notices: [],
     silence: [],
+    translations: {},
     place,
   };
 }
@@ -146,6 +147,7 @@ function shortHole(): Hole {
     tip: { markdown: "", place },
     notices: [],
     silence: [],
+    translations: {},
     place,
   };
 }
@@ -166,6 +168,7 @@ export const course = (change: (hole: Hole) => Hole = (hole) => hole): Course =>
   holes: [longHole(), shortHole()].map(change),
   notices: [],
   silence: [],
+  translations: {},
   orthophoto: undefined,
   ground: undefined,
 });

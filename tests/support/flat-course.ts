@@ -68,6 +68,7 @@ export const hole = (features: readonly Feature[], rest: Partial<Hole> = {}): Ho
   tip: { markdown: "", place },
   notices: [],
   silence: [],
+  translations: {},
   place,
   ...rest,
 });
@@ -85,6 +86,7 @@ export const course = (holes: readonly Hole[], rest: Partial<Course> = {}): Cour
   holes,
   notices: [],
   silence: [],
+  translations: {},
   orthophoto: undefined,
   ground: undefined,
   ...rest,

@@ -1,6 +1,8 @@
 /** What club.yaml may say. */
 import * as z from "zod";
+import { GUIDE_LANGUAGES, guideLanguageOf } from "../guide-languages.ts";
 import { expects, group, line } from "./fields.ts";
+import { oneOf } from "./wording.ts";
 
 const isLanguageTag = (tag: string): boolean => {
   try {
@@ -9,6 +11,19 @@ const isLanguageTag = (tag: string): boolean => {
     return false;
   }
 };
+
+const language = () => z.string(expects("a language tag such as en, de or pt-BR", "language: en")).refine(isLanguageTag);
+
+/** The guide speaks it itself, so that a page in it is in it throughout. */
+const furtherLanguage = () =>
+  z
+    .string(expects("a language tag such as en, de or pt-BR", "language: [en, de]"))
+    .refine((tag) => isLanguageTag(tag) && guideLanguageOf(tag) !== undefined, {
+      error: () => `expected a language that the guide has words in, ${oneOf(GUIDE_LANGUAGES)}. Write one of these, or remove it.`,
+    });
+
+/** Pages of a further language lie in a folder of its name, which knows no capitals. */
+const allDiffer = (tags: readonly string[]): boolean => new Set(tags.map((tag) => tag.toLowerCase())).size === tags.length;
 
 const isWebAddress = (text: string): boolean => {
   const url = URL.canParse(text) ? new URL(text) : undefined;
@@ -23,8 +38,10 @@ export const clubSchema = group(
     name: line("the club's name", "name: Sample Links Golf Club"),
     place: line("where the club is", "place: Isle of Sample").optional(),
     language: z
-      .string(expects("a language tag such as en, de or pt-BR", "language: en"))
-      .refine(isLanguageTag)
+      .union([
+        language(),
+        z.tuple([language()], furtherLanguage()).refine(allDiffer, { error: () => "expected each language once. Write language: [en, de]." }),
+      ], expects("a language tag, or a list of them with the language content is written in first", "language: en or language: [en, de]"))
       .default("en"),
     units: z.enum(["yards", "metres"], expects("yards or metres", "units: yards")).default("yards"),
     invented: line("a sentence", 'invented: "This club is invented."', 1000).optional(),

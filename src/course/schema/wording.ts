@@ -30,5 +30,5 @@ export function insteadOf(typed: string, valid: readonly string[]): string {
   return valid.length === 0 ? "There is none to choose from." : `Write ${oneOf(valid)}.`;
 }
 
-/** `1 position`, `2 positions`. */
-export const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? "" : "s"}`;
+/** `1 position`, `2 positions`; `2 entries` where the plural is not made with an s. */
+export const count = (n: number, noun: string, plural = `${noun}s`): string => `${n} ${n === 1 ? noun : plural}`;

@@ -1,0 +1,10 @@
+/** Languages the guide's own words are written in, by primary language subtag (BCP 47). */
+export const GUIDE_LANGUAGES = ["en", "de"] as const;
+
+export type GuideLanguage = (typeof GUIDE_LANGUAGES)[number];
+
+/** `pt` of `pt-BR`. */
+export const primarySubtag = (tag: string): string => tag.toLowerCase().split("-")[0]!;
+
+/** The dictionary that serves a tag; undefined where there is none. */
+export const guideLanguageOf = (tag: string): GuideLanguage | undefined => GUIDE_LANGUAGES.find((language) => language === primarySubtag(tag));
