@@ -36,32 +36,44 @@ function stationAtDistance(line: Line, from: Point, metres: number): number | un
   return undefined;
 }
 
+/** What an arc is laid by: the line of play and its standing point. */
+export interface ArcTee {
+  readonly line: Line;
+  readonly marker: Point;
+}
+
+/** Where an arc meets the corridor's edges and the line of play; undefined when the line never is so far from the tee. */
+export function arcAt({ line, marker }: ArcTee, metres: number, corridorMetres: number): Omit<Arc, "value"> & { readonly station: number } | undefined {
+  const station = stationAtDistance(line, marker, metres);
+  if (station === undefined) return undefined;
+  const middle = pointAt(line, station);
+  const ahead = directionAt(line, station);
+  const bearing = Math.atan2(middle[1] - marker[1], middle[0] - marker[0]);
+  const onArc = (angle: number): Point => [marker[0] + Math.cos(angle) * metres, marker[1] + Math.sin(angle) * metres];
+  // Outwards in small steps until the corridor's edge; past a corner the nearest leg rules.
+  const edge = (turn: 1 | -1): Point => {
+    const step = (turn * 0.5) / metres;
+    let angle = bearing;
+    for (let i = 0; i < 400; i++) {
+      if (Math.abs(locate(line, onArc(angle + step)).offset) > corridorMetres) break;
+      angle += step;
+    }
+    return onArc(angle);
+  };
+  // Angles grow to the left of a line that runs away from the tee.
+  const turned = ahead[0] * Math.cos(bearing) + ahead[1] * Math.sin(bearing) >= 0;
+  const [left, right] = turned ? [edge(1), edge(-1)] : [edge(-1), edge(1)];
+  return { metres, left, right, middle, station };
+}
+
 /** The arcs of a tee set: every 50 from 100 (from 50 on a hole reached in one), short of the green. */
 export function arcsOf(tee: TeeFigures, unit: LengthUnit, corridorMetres: number): Arc[] {
-  const { line, marker } = tee;
   const arcs: Arc[] = [];
   const first = inUnit(tee.lengthMetres, unit) < 260 ? ARC_STEP : 2 * ARC_STEP;
   for (let value = first; value <= FURTHEST_ARC; value += ARC_STEP) {
-    const metres = fromUnit(value, unit);
-    const station = stationAtDistance(line, marker, metres);
-    if (station === undefined || station > tee.green.frontMetres - 4) break;
-    const middle = pointAt(line, station);
-    const ahead = directionAt(line, station);
-    const bearing = Math.atan2(middle[1] - marker[1], middle[0] - marker[0]);
-    const onArc = (angle: number): Point => [marker[0] + Math.cos(angle) * metres, marker[1] + Math.sin(angle) * metres];
-    // Outwards in small steps until the corridor's edge; past a corner the nearest leg rules.
-    const edge = (turn: 1 | -1): Point => {
-      const step = (turn * 0.5) / metres;
-      let angle = bearing;
-      for (let i = 0; i < 400; i++) {
-        if (Math.abs(locate(line, onArc(angle + step)).offset) > corridorMetres) break;
-        angle += step;
-      }
-      return onArc(angle);
-    };
-    // Angles grow to the left of a line that runs away from the tee.
-    const turned = ahead[0] * Math.cos(bearing) + ahead[1] * Math.sin(bearing) >= 0;
-    const [left, right] = turned ? [edge(1), edge(-1)] : [edge(-1), edge(1)];
+    const arc = arcAt(tee, fromUnit(value, unit), corridorMetres);
+    if (arc === undefined || arc.station > tee.green.frontMetres - 4) break;
+    const { metres, left, right, middle } = arc;
     arcs.push({ value, metres, left, right, middle });
   }
   return arcs;
