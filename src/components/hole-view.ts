@@ -92,7 +92,7 @@ const aimIds = (markdown: string): string[] => [...markdown.matchAll(/:aim\[([a-
  * What to aim at from a tee: what the tip says first, else the landmark nearest the line
  * of the first leg, else nothing.
  */
-export function aimFrom(measured: MeasuredHole, tee: TeeFigures): Aim | undefined {
+export function aimFrom(measured: MeasuredHole, tee: TeeFigures, { landmarks }: Pick<Words, "landmarks">): Aim | undefined {
   const [first, second] = [tee.line.points[0]!, tee.line.points[1]!];
   const leg = directionTo(first, second);
   const offLine = (placed: PlacedFeature): number | undefined => {
@@ -103,8 +103,8 @@ export function aimFrom(measured: MeasuredHole, tee: TeeFigures): Aim | undefine
   const named = (placed: PlacedFeature | undefined, limit: number): Aim | undefined => {
     if (!placed) return undefined;
     const off = offLine(placed);
-    const name = placed.feature.name ?? placed.feature.tags["man_made"];
-    if (off === undefined || Math.abs(off) > limit || typeof name !== "string") return undefined;
+    const name = placed.feature.name ?? landmarks[`${placed.feature.tags["man_made"]}`];
+    if (off === undefined || Math.abs(off) > limit || name === undefined) return undefined;
     return { name, offLineDegrees: off, where: Math.abs(off) <= ON_LINE_DEGREES ? "on" : off < 0 ? "left" : "right" };
   };
   for (const id of aimIds(measured.hole.tip.markdown)) {

@@ -11,6 +11,7 @@ import { perGender } from "../components/hole-view.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
 import { renderInlineMarkdown } from "../tell/markdown.ts";
+import { decimal } from "../tell/numbers.ts";
 import type { PaperWords } from "../site/words-paper.ts";
 import type { Words } from "../site/words.ts";
 import { COLUMN_MM, TEXT_HEIGHT_MM } from "./book-hole.ts";
@@ -71,7 +72,7 @@ export function howToPage({ words, tees, unit, theme }: BookMatter): string {
   const say = words.paper.book;
   const rows = say.howToRead.map(({ mark, term, meaning }) => `<div>${sample(mark, theme)}<dt>${escape(term)}</dt><dd>${escape(meaning)}</dd></div>`);
   return (
-    `<h2>${escape(say.howTo)}</h2><p class="lead">${escape(say.figuresFrom(tees.map(({ name }) => name).join(", "), words.settings[unit].toLowerCase()))}.</p><dl class="how-to">${rows.join("")}</dl>` +
+    `<h2>${escape(say.howTo)}</h2><p class="lead">${escape(say.figuresFrom(tees.map(({ name }) => name).join(", "), words.settings.inUnit[unit]))}.</p><dl class="how-to">${rows.join("")}</dl>` +
     `<section class="limits"><h3>${escape(say.limits)}</h3>${say.limitsText.map((text) => `<p>${escape(text)}</p>`).join("")}</section>`
   );
 }
@@ -120,7 +121,7 @@ export function cardPage({ measured, tees, unit, words, theme }: BookMatter): st
   const body = parts.map((part, i) => `<tbody>${part
     .map(({ hole, tees: figures }) => row(`${hole.number}`, hole.name, perGender(hole.par), perGender(hole.strokeIndex), tees.map(({ id }) => figure(figures.find(({ tee }) => tee.id === id)?.lengthMetres, unit, words))))
     .join("")}${parts.length > 1 ? sum(part, i === 0 ? say.out : say.in) : ""}</tbody>`);
-  const ratings = tees.flatMap((tee) => tee.ratings.map((rating) => `<tr><th scope="row">${swatch(tee, 2.3, theme === "ink")} ${escape(tee.name)}, ${escape(words.genders[rating.gender])}</th><td>${rating.par}</td><td>${rating.courseRating.toFixed(1)}</td><td>${rating.slopeRating}</td></tr>`));
+  const ratings = tees.flatMap((tee) => tee.ratings.map((rating) => `<tr><th scope="row">${swatch(tee, 2.3, theme === "ink")} ${escape(tee.name)}, ${escape(words.genders[rating.gender])}</th><td>${rating.par}</td><td>${decimal(rating.courseRating, 1, words.locale)}</td><td>${rating.slopeRating}</td></tr>`));
   return (
     `<h2>${escape(say.title)}</h2><table class="book-card"><thead><tr><th scope="col">${escape(say.hole)}</th><th scope="col" class="name">${escape(say.name)}</th><th scope="col">${escape(say.par)}</th><th scope="col">${escape(words.strokeIndexShort)}</th>${tees.map((tee) => `<th scope="col">${swatch(tee, 2.3, theme === "ink")} ${escape(tee.name)}</th>`).join("")}<th scope="col" class="score">${escape(say.score)}</th></tr></thead>${body.join("")}<tfoot>${sum(holes, say.total)}</tfoot></table>` +
     (ratings.length > 0 ? `<table class="book-ratings"><thead><tr><th scope="col">${escape(say.ratings)}</th><th scope="col">${escape(say.par)}</th><th scope="col">${escape(say.courseRating)}</th><th scope="col">${escape(say.slopeRating)}</th></tr></thead><tbody>${ratings.join("")}</tbody></table>` : "") +

@@ -13,6 +13,7 @@ import { longDate } from "../components/dates.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
 import type { Words } from "../site/words.ts";
+import { decimal } from "../tell/numbers.ts";
 import { CREST, escape, figure, mmOf, notesBox, sized, swatch } from "./html.ts";
 
 /** Rows of the card; more players take another card. */
@@ -136,13 +137,13 @@ function backPanel({ club, measured: { course }, tees, unit, words, theme }: Car
   const rated = tees.flatMap((tee) => tee.ratings.map((rating) => ({ tee, rating })));
   const bogey = rated.some(({ rating }) => rating.bogeyRating !== undefined);
   const rows = rated.map(({ tee, rating }) =>
-    `<tr><th scope="row">${swatch(tee, 2.6, theme === "ink")} ${escape(tee.name)}, ${escape(words.genders[rating.gender])}</th><td>${rating.par}</td><td>${rating.courseRating.toFixed(1)}</td><td>${rating.slopeRating}</td>${bogey ? `<td>${rating.bogeyRating?.toFixed(1) ?? "–"}</td>` : ""}</tr>`,
+    `<tr><th scope="row">${swatch(tee, 2.6, theme === "ink")} ${escape(tee.name)}, ${escape(words.genders[rating.gender])}</th><td>${rating.par}</td><td>${decimal(rating.courseRating, 1, words.locale)}</td><td>${rating.slopeRating}</td>${bogey ? `<td>${rating.bogeyRating === undefined ? "–" : decimal(rating.bogeyRating, 1, words.locale)}</td>` : ""}</tr>`,
   );
   const head = [say.ratings, say.par, say.courseRating, say.slopeRating, ...(bogey ? [say.bogeyRating] : [])];
   return (
     `<div class="card-back">${CREST}<p class="club"><b>${escape(club.name)}</b></p>` +
     (rows.length > 0 ? `<table class="card-ratings"><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table><p class="fine">${escape(say.ratingsNote)}</p>` : "") +
     `<div class="card-care"><p><b>${escape(words.cautions.lead)}</b></p><p>${escape(words.cautions.general.slice(0, 2).map(({ title, text }) => `${title}: ${text}`).join(" "))}</p></div>` +
-    `<p class="fine">${escape(say.intro(words.settings[unit].toLowerCase()))} ${escape(say.measuredNote)} ${course.surveyed ? escape(words.figures.surveyed(longDate(course.surveyed, words.locale))) : ""} ${escape(club.invented ?? "")}</p></div>`
+    `<p class="fine">${escape(say.intro(words.settings.inUnit[unit]))} ${escape(say.measuredNote)} ${course.surveyed ? escape(words.figures.surveyed(longDate(course.surveyed, words.locale))) : ""} ${escape(club.invented ?? "")}</p></div>`
   );
 }

@@ -8,8 +8,8 @@ export function featureName(hole: MeasuredHole, id: string, words: Words): strin
   return feature?.name ?? (feature && words.kinds[feature.kind]) ?? words.unnamedHazard;
 }
 
-/** The same within a sentence: a name as it is, a kind in lower case. */
+/** The same within a sentence: a name as it is, a kind as the language has it there. */
 export function featureInSentence(hole: MeasuredHole, id: string, words: Words): string {
   const name = featureName(hole, id, words);
-  return hole.placed.get(id)?.feature.name ? name : name.toLowerCase();
+  return hole.placed.get(id)?.feature.name ? name : words.inSentence(name);
 }

@@ -109,8 +109,7 @@ export function greenSentences(lie: GreenLie, approach: readonly [number, number
     ...(Math.abs(awayPercent) >= LEVEL_TILT_PERCENT ? [awayPercent > 0 ? say.risesBack : say.fallsBack] : []),
     ...(Math.abs(rightPercent) >= LEVEL_TILT_PERCENT ? [rightPercent > 0 ? say.highRight : say.highLeft] : []),
   ];
-  const first = ways.join(say.and);
-  const sentences = [ways.length === 0 ? say.nearlyLevel : `${first.charAt(0).toUpperCase()}${first.slice(1)}.`];
+  const sentences = [say.lies(ways)];
   if (lie.falseFront) sentences.push(say.falseFront(lengthText(lie.falseFront.depthMetres, unit, words), percent(lie.falseFront.percent)));
   if (lie.tiers) {
     const up: readonly [number, number] = [Math.sin((lie.tiers.upDegrees * Math.PI) / 180), Math.cos((lie.tiers.upDegrees * Math.PI) / 180)];
@@ -158,7 +157,7 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
     reach: [
       reachableFor.length === 0
         ? say.reachableNone
-        : say.reachable(words.ground.list(reachableFor.map((id) => words.ground.players[id].toLowerCase()))),
+        : say.reachable(words.list(reachableFor.map((id) => words.inSentence(words.ground.players[id])))),
       say.caution,
     ],
   };

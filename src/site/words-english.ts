@@ -11,6 +11,8 @@ import type { Words } from "./words-shape.ts";
 export const english: Words = {
   language: "en",
   locale: "en-GB",
+  inSentence: (word) => word.toLowerCase(),
+  list: (items) => (items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1]}`),
 
   tell: ENGLISH_FIGURES,
   draw: ENGLISH_PLATE,
@@ -50,6 +52,7 @@ export const english: Words = {
     building: "Building",
   },
   unnamedHazard: "Hazard",
+  landmarks: { lighthouse: "Lighthouse", cairn: "Cairn", beacon: "Beacon", mast: "Mast", tower: "Tower" },
   stretch: (name, number) => `${name}, ${["first", "second", "third"][number - 1] ?? `${number}th`} time`,
 
   nav: {
@@ -75,6 +78,7 @@ export const english: Words = {
     units: "Distances in",
     yards: "Yards",
     metres: "Metres",
+    inUnit: { yards: "yards", metres: "metres" },
     third: "Hole cut in the",
     thirds: { front: "Front third", middle: "Middle third", back: "Back third" },
     kept: "Kept on this device only.",

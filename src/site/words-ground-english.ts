@@ -36,6 +36,7 @@ export const englishGround: GroundWords = {
   plays: {
     title: "How long it plays",
     caption: (tee) => `How long it plays from the ${tee} tee`,
+    captionIn: (tee, unit) => `How long it plays from the ${tee} tee, in ${unit}`,
     afterDrive: (drive, player) => `Green after a drive of ${drive} (${player.toLowerCase()})`,
     fromTee: "Green from the tee",
     what: "To",
@@ -60,8 +61,10 @@ export const englishGround: GroundWords = {
     fallsBack: "falls away from front to back",
     highLeft: "high on the left",
     highRight: "high on the right",
-    nearlyLevel: "As a whole it is close to level.",
-    and: " and ",
+    lies: (ways) => {
+      const said = ways.join(" and ");
+      return said === "" ? "As a whole it is close to level." : `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+    },
     below: {
       short: "Below the hole is short of it: from there a putt runs uphill.",
       long: "Below the hole is past it: from the back a putt runs uphill.",
@@ -117,7 +120,6 @@ export const englishGround: GroundWords = {
   },
 
   players: { "scratch-men": "Scratch men", "bogey-men": "Bogey men", "scratch-women": "Scratch women", "bogey-women": "Bogey women" },
-  list: (items) => (items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1]}`),
 
   conditions: {
     open: "Wind, temperature, my driver",

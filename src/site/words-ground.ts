@@ -40,6 +40,8 @@ export interface GroundWords {
   readonly plays: {
     readonly title: string;
     readonly caption: (tee: string) => string;
+    /** The same with the unit, which follows "in". */
+    readonly captionIn: (tee: string, unit: string) => string;
     /** What the green's rows are played from, after a drive or from the tee. */
     readonly afterDrive: (drive: string, player: string) => string;
     readonly fromTee: string;
@@ -61,13 +63,14 @@ export interface GroundWords {
 
   readonly green: {
     readonly tilt: string;
+    /** The percent with one decimal, written as the language has it. */
     readonly tiltIs: (percent: string) => string;
     readonly risesBack: string;
     readonly fallsBack: string;
     readonly highLeft: string;
     readonly highRight: string;
-    readonly nearlyLevel: string;
-    readonly and: string;
+    /** How the green lies as a whole, a sentence from none, one or two of the four above. */
+    readonly lies: (ways: readonly string[]) => string;
     readonly below: Readonly<Record<GreenSide, string>>;
     readonly tiers: (step: string, upper: string) => string;
     /** Where the upper tier lies, as the player coming in sees it. */
@@ -120,8 +123,6 @@ export interface GroundWords {
   };
 
   readonly players: Readonly<Record<PlayerId, string>>;
-  /** `yellow men, ...` joined for a sentence. */
-  readonly list: (items: readonly string[]) => string;
 
   readonly conditions: {
     readonly open: string;

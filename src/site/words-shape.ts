@@ -4,6 +4,7 @@
  * {@link Words} and so cannot leave anything out.
  */
 import type { FeatureKind, Gender } from "../course/types.ts";
+import type { LengthUnit } from "../geo/units.ts";
 import type { Side } from "../measure/types.ts";
 import type { PlateWords } from "../draw/words.ts";
 import type { GroundDrawingWords } from "../draw/profile-words.ts";
@@ -29,6 +30,10 @@ export interface Words {
   readonly language: string;
   /** Locale for dates and numbers. */
   readonly locale: string;
+  /** A heading or a kind of this dictionary as it stands within a sentence: English has it in lower case. */
+  readonly inSentence: (word: string) => string;
+  /** Several things in a sentence: `a, b and c`. */
+  readonly list: (items: readonly string[]) => string;
 
   /** Units, and how a figure in a tip explains itself. */
   readonly tell: FigureWords;
@@ -59,6 +64,8 @@ export interface Words {
   readonly kinds: Readonly<Partial<Record<FeatureKind, string>>>;
   /** For a hazard whose feature has no name and whose kind has no word. */
   readonly unnamedHazard: string;
+  /** Things to aim at that have no name, by their `man_made` tag. */
+  readonly landmarks: Readonly<Record<string, string>>;
   /** A hazard that comes into play more than once: its name and which time. */
   readonly stretch: (name: string, number: number) => string;
 
@@ -85,6 +92,8 @@ export interface Words {
     readonly units: string;
     readonly yards: string;
     readonly metres: string;
+    /** A unit as it follows "in": `Lengths in yards`. Sentences that are handed a unit take it so. */
+    readonly inUnit: Readonly<Record<LengthUnit, string>>;
     readonly third: string;
     readonly thirds: Readonly<Record<"front" | "middle" | "back", string>>;
     readonly kept: string;

@@ -1,9 +1,12 @@
 /** How figures in a tip explain themselves, by language. */
+import type { FeatureKind } from "../course/types.ts";
 import type { Side } from "../measure/types.ts";
 import { ENGLISH_UNITS, type UnitWords } from "./format.ts";
 
 export interface FigureWords {
   readonly units: UnitWords;
+  /** What a feature without a name is called: English has its id made readable, since ids are written in it. */
+  readonly unnamed: (id: string, kind: FeatureKind) => string;
   /** A rise as it stands in the tip: `up 12 ft`. */
   readonly up: (height: string) => string;
   readonly down: (height: string) => string;
@@ -38,6 +41,7 @@ export interface FigureWords {
 
 export const ENGLISH_FIGURES: FigureWords = {
   units: ENGLISH_UNITS,
+  unnamed: (id) => id.replaceAll("-", " "),
   up: (height) => `${height} up`,
   down: (height) => `${height} down`,
   level: "level",

@@ -50,8 +50,8 @@ export interface FigureDefinition {
 const none = (why: string): FigureValue => ({ type: "none", why });
 const length = (metres: number, meaning: string): FigureValue => ({ type: "length", metres, meaning });
 
-/** A feature's name, or its id made readable. */
-export const featureName = ({ feature }: PlacedFeature): string => feature.name ?? feature.id.replaceAll("-", " ");
+/** A feature's name, or what one without is called. */
+export const featureName = ({ feature }: PlacedFeature, words: FigureWords): string => feature.name ?? words.unnamed(feature.id, feature.kind);
 
 const say = ({ units, words }: FigureQuestion, metres: number): string => formatLength(metres, units, words.units).text;
 
@@ -68,9 +68,9 @@ function hazardOf(tee: TeeFigures, question: FigureQuestion): HazardFigures | Fi
   const target = question.target!;
   const listed = tee.hazards.filter(({ id }) => id === target.feature.id);
   const all = listed.length > 0 ? listed : hazardFigures(target, tee.line, question.hole.corridorMetres);
-  if (all.length === 0) return none(`${featureName(target)} has no outline to reach or carry; use :aim or :leaves for a point`);
+  if (all.length === 0) return none(`${featureName(target, question.words)} has no outline to reach or carry; use :aim or :leaves for a point`);
   const wanted = nth(question);
-  return all[wanted - 1] ?? none(`${featureName(target)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
+  return all[wanted - 1] ?? none(`${featureName(target, question.words)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
 }
 
 const isNone = (value: HazardFigures | FigureValue): value is FigureValue => "type" in value;
@@ -98,7 +98,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     required: [],
     from: (tee, question) => {
       const hazard = hazardOf(tee, question);
-      return isNone(hazard) ? hazard : length(hazard.reachMetres, question.words.meaning.reach(featureName(question.target!), corridor(question)));
+      return isNone(hazard) ? hazard : length(hazard.reachMetres, question.words.meaning.reach(featureName(question.target!, question.words), corridor(question)));
     },
   },
   carry: {
@@ -108,7 +108,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const hazard = hazardOf(tee, question);
       if (isNone(hazard)) return hazard;
-      const name = featureName(question.target!);
+      const name = featureName(question.target!, question.words);
       if (question.options["on"] === undefined) return length(hazard.carryMetres, question.words.meaning.carry(name, corridor(question)));
       return hazard.carryOnLineMetres === undefined
         ? none(`the line of play does not cross ${name}; leave out on=line`)
@@ -121,7 +121,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     required: [],
     from: (tee, question) => {
       const target = question.target!;
-      const meaning = question.words.meaning.leaves(featureName(target));
+      const meaning = question.words.meaning.leaves(featureName(target, question.words));
       if (target.shape.type === "points") return length(distanceMetres(target.shape.points[0]!, tee.green.middle), meaning);
       const hazard = hazardOf(tee, question);
       return isNone(hazard) ? hazard : length(hazard.leavesMetres, meaning);
@@ -180,7 +180,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     options: { to: "feature" },
     required: ["to"],
     from: (_tee, { target, other, words }) =>
-      length(spanMetres(target!, other!), words.meaning.span(featureName(target!), featureName(other!))),
+      length(spanMetres(target!, other!), words.meaning.span(featureName(target!, words), featureName(other!, words))),
   },
   front: greenLength("frontMetres", "front"),
   middle: greenLength("middleMetres", "middle"),

@@ -71,20 +71,20 @@ describe("the aim", () => {
 
   test("is what the tip says, though another mark stands nearer the line", () => {
     const of = measured([mark("cairn", [0, 900], "the cairn"), mark("light", [100, 900], "the light")], "Aim at the :aim[light].");
-    expect(aimFrom(of, tee(of, "back"))).toMatchObject({ name: "the light", where: "right" });
+    expect(aimFrom(of, tee(of, "back"), english)).toMatchObject({ name: "the light", where: "right" });
   });
 
   test("is else the mark nearest the line, named by what it is where it has no name", () => {
     const of = measured([mark("a", [-60, 900]), mark("b", [90, 900], "far one")]);
-    expect(aimFrom(of, tee(of, "back"))).toMatchObject({ name: "lighthouse", where: "left" });
-    expect(aimFrom(of, tee(of, "back"))!.offLineDegrees).toBeCloseTo(-Math.atan(60 / 900) * 180 / Math.PI, 3);
+    expect(aimFrom(of, tee(of, "back"), english)).toMatchObject({ name: "Lighthouse", where: "left" });
+    expect(aimFrom(of, tee(of, "back"), english)!.offLineDegrees).toBeCloseTo(-Math.atan(60 / 900) * 180 / Math.PI, 3);
   });
 
   test("is on the line within two degrees, and nothing at all past eight", () => {
     const on = measured([mark("a", [20, 900])]);
-    expect(aimFrom(on, tee(on, "back"))?.where).toBe("on");
+    expect(aimFrom(on, tee(on, "back"), english)?.where).toBe("on");
     const off = measured([mark("a", [200, 900])]);
-    expect(aimFrom(off, tee(off, "back"))).toBeUndefined();
+    expect(aimFrom(off, tee(off, "back"), english)).toBeUndefined();
   });
 });
 
