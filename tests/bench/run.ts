@@ -8,6 +8,7 @@ import { flightBench } from "./flight.bench.ts";
 import { frameBench } from "./frame.bench.ts";
 import type { BenchLine } from "./line.ts";
 import { lighthouseBench } from "./lighthouse.bench.ts";
+import { mapBench } from "./map.bench.ts";
 import { measureBench } from "./measure.bench.ts";
 import { paperBench } from "./paper.bench.ts";
 import { readBench } from "./read.bench.ts";
@@ -24,6 +25,7 @@ const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
   build: buildBench,
   rebuild: rebuildBench,
   paper: paperBench,
+  map: mapBench,
   lighthouse: lighthouseBench,
 };
 

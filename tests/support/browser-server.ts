@@ -3,7 +3,7 @@ import { chromium, type BrowserServer } from "playwright-core";
 import { BROWSER_VARIABLE, findBrowser } from "./find-browser.ts";
 
 /** Chromium drawing WebGL in software, and keeping itself off the network. */
-const SWITCHES = [
+export const SWITCHES = [
   "--no-sandbox",
   "--use-angle=swiftshader",
   "--enable-unsafe-swiftshader",
