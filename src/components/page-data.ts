@@ -20,7 +20,10 @@ export function settingsData(
     "data-course-tees": tees.join(" "),
     "data-first-tee": firstTee,
     "data-course-units": units,
-    // English is what the script speaks by itself.
-    ...(words.language === "en" ? {} : { "data-voice": JSON.stringify(voiceOf(words)) }),
+    "data-voice": JSON.stringify(voiceOf(words)),
   };
 }
+
+/** Attributes for the live map's slot: what is said before the map's own words are there. */
+export const liveMapData = ({ liveMap }: Words): Readonly<Record<string, string>> =>
+  ({ "data-loading": liveMap.loading, "data-not-loaded": liveMap.failed.data });

@@ -6,8 +6,10 @@
 import type { CourseData } from "./hole-data.ts";
 import type { FilmData } from "../flyover/film-data.ts";
 import type { Player } from "./flyover/player.ts";
+import type { FilmPlayerWords } from "./flyover/words.ts";
 import { partsOf, type Parts } from "./flyover/parts.ts";
-import { MapFailure } from "./map/words.ts";
+import { islandWords } from "./island-words.ts";
+import { MapFailure } from "./map/failure.ts";
 
 const root = document.querySelector<HTMLElement>("[data-film]");
 if (root !== null) offer(partsOf(root));
@@ -15,6 +17,7 @@ if (root !== null) offer(partsOf(root));
 function offer(parts: Parts): void {
   const stillness = matchMedia("(prefers-reduced-motion: reduce)").matches;
   let player: Player | undefined;
+  let words: FilmPlayerWords | undefined;
   let wanted = 0;
 
   const say = (state: "loading" | "ready" | "failed" | undefined, text: string): void => {
@@ -34,7 +37,7 @@ function offer(parts: Parts): void {
   const fail = (failure: MapFailure): void => {
     end();
     console.warn("Flyover:", failure.failure, failure.cause ?? "");
-    say("failed", parts.words.failed(failure.failure));
+    say("failed", words?.failed[failure.failure] ?? parts.firstWords.notLoaded);
   };
   const close = (): void => {
     end();
@@ -47,14 +50,15 @@ function offer(parts: Parts): void {
   const stills = document.querySelector("[data-film-stills]");
   if (stillness && stills !== null) stills.after(parts.root);
   if (!canDraw()) {
-    say("failed", parts.words.failed("webgl"));
+    say("failed", parts.firstWords.notDrawn);
     parts.start.hidden = true;
     return;
   }
   parts.start.addEventListener("click", () => {
-    say("loading", parts.words.loading);
+    say("loading", parts.firstWords.loading);
     const asked = ++wanted;
-    void open(parts, close, fail).then(
+    const speaking = islandWords().then(({ film }) => (words = film));
+    void open(parts, speaking, close, fail).then(
       (opened) => {
         if (asked !== wanted) {
           opened.remove();
@@ -80,14 +84,15 @@ function canDraw(): boolean {
   return context !== null;
 }
 
-async function open(parts: Parts, close: () => void, fail: (failure: MapFailure) => void): Promise<Player> {
+async function open(parts: Parts, speaking: Promise<FilmPlayerWords>, close: () => void, fail: (failure: MapFailure) => void): Promise<Player> {
   const address = new URL(parts.root.dataset["courseData"] ?? "", document.baseURI);
-  const [{ openPlayer }, film, course] = await Promise.all([
+  const [{ openPlayer }, words, film, course] = await Promise.all([
     import("./flyover/player.ts"),
+    speaking,
     fetched<FilmData>(new URL(parts.root.dataset["film"] ?? "", document.baseURI)),
     fetched<CourseData>(address),
   ]);
-  return openPlayer({ parts, film, course, address, fonts: fontsOf(parts.root), close, fail });
+  return openPlayer({ parts, words, film, course, address, fonts: fontsOf(parts.root), close, fail });
 }
 
 /** Our own build wrote the file, so its shape is taken on trust. */

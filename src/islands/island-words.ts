@@ -1,8 +1,19 @@
 /** What islands say, in the page's language: one small file, fetched when the first of them is opened. */
+import type { UnitWords } from "../tell/format.ts";
+import type { FilmPlayerWords } from "./flyover/words.ts";
 import type { KeepWords } from "./keep/words.ts";
+import type { MapWords } from "./map/words.ts";
+import type { Third } from "./settings-third.ts";
 
 export interface IslandWords {
   readonly keep: KeepWords;
+  readonly liveMap: MapWords;
+  readonly film: FilmPlayerWords;
+  readonly units: UnitWords;
+  /** Thirds of a green, as the settings name them. */
+  readonly thirds: Readonly<Record<Third, string>>;
+  /** Language tag for writing numbers. */
+  readonly locale: string;
 }
 
 let fetched: Promise<IslandWords> | undefined;

@@ -1,17 +1,20 @@
 /**
  * Offers the live map where a page has a place for it, and loads it only when asked.
  *
- *   <div id="live-map" data-map="hole|course" data-source="hole.json" data-tee="yellow" data-units="yards"></div>
- *   <button type="button" data-live-map-open aria-controls="live-map" hidden>Open live map</button>
+ *   <div id="live-map" data-map="hole|course" data-source="hole.json" data-tee="yellow" data-units="yards"
+ *        data-loading="…" data-not-loaded="…"></div>
+ *   <button type="button" data-live-map-open aria-controls="live-map" hidden>…</button>
  *
  * `data-state` on the slot says where it stands: absent, then `loading`, `ready` or `failed`.
- * When it fails the plate stays and one line says why.
+ * When it fails the plate stays and one line says why. All words but the slot's own two
+ * come with the map.
  */
 import type { CourseData, HoleData } from "./hole-data.ts";
 import type { OpenMap, OpenMapInput } from "./map/open-map.ts";
+import type { Speech } from "./map/words.ts";
+import { islandWords } from "./island-words.ts";
+import { MapFailure } from "./map/failure.ts";
 import { readGolfer, watchGolfer } from "./map/golfer.ts";
-import { FIRST_WORDS } from "./map/first-words.ts";
-import type { MapFailure } from "./map/words.ts";
 
 const slot = document.getElementById("live-map");
 if (slot !== null) offer(slot);
@@ -23,6 +26,7 @@ function offer(slot: HTMLElement): void {
   status.setAttribute("role", "status");
   opener.after(status);
   let map: OpenMap | undefined;
+  let speech: Speech | undefined;
 
   const say = (state: "loading" | "ready" | "failed" | undefined, line: string): void => {
     if (state === undefined) delete slot.dataset["state"];
@@ -39,19 +43,18 @@ function offer(slot: HTMLElement): void {
     say(undefined, "");
     opener.focus({ preventScroll: true });
   };
-  const fail = (failure: MapFailure): void => {
+  const fail = ({ failure, cause }: MapFailure): void => {
     map?.remove();
     map = undefined;
-    console.warn("Live map:", failure.failure, failure.cause ?? "");
-    say("failed", failure.message);
+    console.warn("Live map:", failure, cause ?? "");
+    say("failed", speech?.say.failed[failure] ?? slot.dataset["notLoaded"] ?? "");
   };
 
   const show = async (): Promise<void> => {
-    say("loading", FIRST_WORDS.loading);
-    // All other words come with the map.
-    const { MapFailure } = await import("./map/words.ts");
+    say("loading", slot.dataset["loading"] ?? "");
+    const speaking = islandWords().then(({ liveMap, units, thirds, locale }) => (speech = { say: liveMap, units, thirds, locale }));
     try {
-      map = await open(slot, close, fail);
+      map = await open(slot, speaking, close, fail);
       say("ready", "");
       slot.scrollIntoView({ block: "start", behavior: "instant" });
       map.focus();
@@ -60,7 +63,7 @@ function offer(slot: HTMLElement): void {
     }
   };
   opener.addEventListener("click", () => {
-    if (slot.dataset["state"] !== "loading") void show().catch(() => say("failed", FIRST_WORDS.notLoaded));
+    if (slot.dataset["state"] !== "loading") void show();
   });
   slot.addEventListener("keydown", (event) => {
     if (event.key === "Escape" && map !== undefined) close();
@@ -69,16 +72,17 @@ function offer(slot: HTMLElement): void {
   opener.hidden = false;
 }
 
-async function open(slot: HTMLElement, close: () => void, fail: (failure: MapFailure) => void): Promise<OpenMap> {
+async function open(slot: HTMLElement, speaking: Promise<Speech>, close: () => void, fail: (failure: MapFailure) => void): Promise<OpenMap> {
   const isCourse = slot.dataset["map"] === "course";
   const address = new URL(slot.dataset["source"] ?? (isCourse ? "course.json" : "hole.json"), document.baseURI);
-  const rest = { slot, address, golfer: readGolfer(slot), fonts: fontsOf(slot), close, fail };
+  // Read when all is there: the golfer may have chosen anew in the meantime.
+  const rest = (speech: Speech): Omit<OpenMapInput<unknown>, "data"> => ({ slot, address, golfer: readGolfer(slot), speech, fonts: fontsOf(slot), close, fail });
   if (isCourse) {
-    const [{ openCourseMap }, data] = await Promise.all([import("./map/course-map.ts"), fetched<CourseData>(address)]);
-    return openCourseMap({ ...rest, data } satisfies OpenMapInput<CourseData>);
+    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched<CourseData>(address), speaking]);
+    return openCourseMap({ ...rest(speech), data });
   }
-  const [{ openHoleMap }, data] = await Promise.all([import("./map/hole-map.ts"), fetched<HoleData>(address)]);
-  return openHoleMap({ ...rest, data } satisfies OpenMapInput<HoleData>);
+  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched<HoleData>(address), speaking]);
+  return openHoleMap({ ...rest(speech), data });
 }
 
 /** Our own build wrote the file, so its shape is taken on trust. */

@@ -1,8 +1,8 @@
 /** Turns the figures of a page to a golfer's tee and unit. No storage, no events. */
 import { fromUnit, type LengthUnit } from "../geo/units.ts";
-import { ENGLISH_UNITS, formatHeight, formatLength, spokenBoth, type Formatted, type UnitWords } from "../tell/format.ts";
+import { formatHeight, formatLength, spokenBoth, type Formatted, type UnitWords } from "../tell/format.ts";
 
-/** How figures are worded; a page in another language carries its own. */
+/** How figures are worded: a page carries it in its own language. */
 export interface Voice {
   readonly units: UnitWords;
   /** Patterns of a rise with `{}` for the height, and the word for none. */
@@ -10,8 +10,6 @@ export interface Voice {
   readonly down: string;
   readonly level: string;
 }
-
-export const ENGLISH_VOICE: Voice = { units: ENGLISH_UNITS, up: "{} up", down: "{} down", level: "level" };
 
 /** Stands where a tee set has no such figure. */
 const NONE = "–";
@@ -116,6 +114,6 @@ export function turnPage(root: ParentNode, tee: string, units: LengthUnit, voice
     element.classList.toggle("chosen-column", element.getAttribute("data-tee-column") === tee);
   }
   for (const element of root.querySelectorAll("[data-word-yards]")) {
-    element.textContent = element.getAttribute(`data-word-${units}`) ?? units;
+    element.textContent = element.getAttribute(`data-word-${units}`);
   }
 }

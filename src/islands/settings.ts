@@ -5,7 +5,7 @@
  */
 import type { LengthUnit } from "../geo/units.ts";
 import { store, stored } from "./settings-store.ts";
-import { ENGLISH_VOICE, teeOn, turnPage, turnPlates, type Voice } from "./settings-figures.ts";
+import { teeOn, turnPage, turnPlates, type Voice } from "./settings-figures.ts";
 import { isThird, turnThird, type Third } from "./settings-third.ts";
 import { offerDeskPlate } from "./settings-plate.ts";
 
@@ -47,10 +47,11 @@ function offerKeeping(places: readonly HTMLElement[]): void {
 }
 
 function start(page: HTMLElement): void {
-  const { course = "", courseTees = "", firstTee = "", courseUnits, voice } = page.dataset;
+  const { course = "", courseTees = "", firstTee = "", courseUnits, voice = "" } = page.dataset;
   const tees = courseTees.split(" ");
   const own: LengthUnit = isUnit(courseUnits) ? courseUnits : "yards";
-  const spoken: Voice = voice === undefined ? ENGLISH_VOICE : JSON.parse(voice) as Voice;
+  // The page and this script are of one build.
+  const spoken = JSON.parse(voice) as Voice;
   let wanted = stored(teeKey(course)) ?? undefined;
   const storedUnits = stored(UNITS_KEY);
   let units = isUnit(storedUnits) ? storedUnits : own;

@@ -5,6 +5,7 @@ import { ENGLISH_FIGURES } from "../tell/figure-words.ts";
 import { englishGround, englishGroundDefinitions } from "./words-ground-english.ts";
 import { englishFilm } from "./words-film-english.ts";
 import { englishKeep } from "./words-keep-english.ts";
+import { englishMap } from "./words-map-english.ts";
 import { englishPaper } from "./words-paper-english.ts";
 import type { Words } from "./words-shape.ts";
 
@@ -20,6 +21,7 @@ export const english: Words = {
   drawGround: ENGLISH_GROUND_DRAWING,
   paper: englishPaper,
   keep: englishKeep,
+  liveMap: englishMap,
   film: englishFilm,
 
   skip: "Skip to the page",

@@ -1,8 +1,6 @@
 /** What is said about flyovers: a hole's, and the whole round's. */
 import type { Chapter } from "../flyover/types.ts";
-
-/** Why a flight is not shown. */
-export type FilmFailure = "data" | "webgl" | "lost";
+import type { FilmPlayerWords } from "../islands/flyover/words.ts";
 
 export interface FilmWords {
   /** On a hole's page and on the map's: where it leads. */
@@ -28,19 +26,15 @@ export interface FilmWords {
   readonly backToMap: string;
   readonly previousFlight: string;
   readonly nextFlight: string;
-  readonly player: {
+  readonly player: FilmPlayerWords & {
     readonly label: string;
     readonly controls: string;
     readonly start: string;
     readonly startRound: string;
     readonly loading: string;
-    readonly play: string;
-    readonly pause: string;
     readonly previous: string;
     readonly next: string;
     readonly place: string;
-    /** With {time}, {length} and {chapter} left for the browser to fill in. */
-    readonly placeIs: string;
     readonly speed: string;
     readonly speedIs: (times: string) => string;
     readonly captions: string;
@@ -48,6 +42,5 @@ export interface FilmWords {
     readonly close: string;
     readonly keys: string;
     readonly view: (title: string) => string;
-    readonly failed: Readonly<Record<FilmFailure, string>>;
   };
 }

@@ -11,6 +11,7 @@ import type { GroundDrawingWords } from "../draw/profile-words.ts";
 import type { FigureWords } from "../tell/figure-words.ts";
 import type { GroundWords } from "./words-ground.ts";
 import type { KeepWords } from "../islands/keep/words.ts";
+import type { MapWords } from "../islands/map/words.ts";
 import type { FilmWords } from "./words-film.ts";
 import type { CautionKind } from "./caution-kind.ts";
 import type { PaperWords } from "./words-paper.ts";
@@ -48,6 +49,8 @@ export interface Words {
   readonly film: FilmWords;
   /** The control that keeps the guide on a device. */
   readonly keep: KeepWords;
+  /** What the live map says. */
+  readonly liveMap: MapWords;
 
   readonly skip: string;
   readonly guide: string;

@@ -5,23 +5,24 @@ import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import type { Pose } from "../../flyover/types.ts";
 import type { CourseData, LonLat } from "../hole-data.ts";
-import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
-import { LngLat, Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
+import { LngLat } from "maplibre-gl";
 import { frameAt } from "../../geo/frame.ts";
 import { bearingDegrees, directionOfBearing, directionTo } from "../../geo/vector.ts";
 import { radians } from "../../geo/units.ts";
-import { mapColours, type MapColours } from "../map/colours.ts";
 import { collection, line, point } from "../map/geojson.ts";
+import { MapFailure } from "../map/failure.ts";
 import { groundFrom } from "../map/ground.ts";
+import { firstPicture, makeMap, readyForMaps, schemeOf } from "../map/maplibre.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "../map/patterns.ts";
-import { SOURCES } from "../map/sources.ts";
-import { stylesLoaded } from "../map/styles.ts";
-import { MapFailure } from "../map/words.ts";
+import { GROUND_SOURCE, SOURCES } from "../map/sources.ts";
 import { filmStyle, FLAG_IMAGE, FLAGS_SOURCE, HEIGHTS_SOURCE } from "./film-style.ts";
 import { flagImage } from "./flag.ts";
 
 /** Ground in three dimensions takes a slow device much longer than a flat map. */
 const READY_WITHIN_MS = 90_000;
+
+/** A tile of heights that fails to come leaves the ground there flat, and the flight to be seen. */
+const ADDED_SOURCES: ReadonlySet<string> = new Set([HEIGHTS_SOURCE, GROUND_SOURCE]);
 
 /** Vertical angle of view: a little wider than the map's own, so that the horizon and the foreground both fit. */
 const VIEW_DEGREES = 42;
@@ -51,28 +52,20 @@ export interface FilmMap {
 
 /** @throws MapFailure when there is no WebGL 2 or no picture comes */
 export async function openFilmMap({ view, title, course, address, hole, first, fonts, fail }: FilmMapInput): Promise<FilmMap> {
-  await stylesLoaded;
-  setWorkerUrl(workerUrl);
-  const scheme = matchMedia("(prefers-color-scheme: dark)");
+  await readyForMaps();
+  const { colours, watch } = schemeOf(view);
   const ground = groundFrom(course.ground, address);
   const frame = frameAt([course.origin[0], course.origin[1]]);
-  const colours = (): MapColours => {
-    const styles = getComputedStyle(view);
-    return mapColours(scheme.matches ? "dark" : "light", (name) => styles.getPropertyValue(name));
-  };
   const style = (): ReturnType<typeof filmStyle> => filmStyle({ colours: colours(), course, hole, fonts, ground });
-  const map = made(() => new MapLibreMap({
-    container: view,
+  const map = makeMap(view, {
     style: style(),
     interactive: false,
-    attributionControl: false,
-    renderWorldCopies: false,
     maxPitch: 89,
     // The camera's height is ours, not the ground's under the middle of the picture.
     centerClampedToGround: false,
     fadeDuration: 0,
     locale: { "Map.Title": title },
-  }));
+  });
   map.setVerticalFieldOfView(VIEW_DEGREES);
   map.setMissingStyleImageResolver((id) => {
     if (map.hasImage(id)) return;
@@ -96,21 +89,22 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
     map.setStyle(style(), { diff: false });
     map.once("style.load", fill);
   };
+  let unwatch = (): void => undefined;
   const remove = (): void => {
-    scheme.removeEventListener("change", restyle);
+    unwatch();
     map.remove();
   };
 
   show(first);
   try {
-    await firstPicture(map, fill);
+    await firstPicture(map, { fill, drawn: "render", withinMilliseconds: READY_WITHIN_MS, additions: ADDED_SOURCES });
   } catch (cause) {
     remove();
     throw cause;
   }
   show(first);
   map.on("webglcontextlost", () => fail(new MapFailure("lost", undefined)));
-  scheme.addEventListener("change", restyle);
+  unwatch = watch(restyle);
   return {
     show,
     settled: () => new Promise((resolve) => {
@@ -155,31 +149,3 @@ const flags = (course: CourseData, hole: number | undefined): FeatureCollection 
     const end: LonLat | undefined = way[way.length - 1];
     return end === undefined ? [] : [point(end, hole === undefined ? { number: String(number) } : {})];
   }));
-
-function made(make: () => MapLibreMap): MapLibreMap {
-  try {
-    return make();
-  } catch (cause) {
-    throw new MapFailure("webgl", cause);
-  }
-}
-
-function firstPicture(map: MapLibreMap, fill: () => void): Promise<void> {
-  return new Promise((resolve, reject) => {
-    const late = setTimeout(() => reject(new MapFailure("data", new Error("no picture in time"))), READY_WITHIN_MS);
-    const settle = (act: () => void): void => {
-      clearTimeout(late);
-      act();
-    };
-    map.on("error", (event) => {
-      // A tile of heights that fails to come leaves the ground there flat, and the flight to be seen.
-      if ("sourceId" in event && (event.sourceId === HEIGHTS_SOURCE || event.sourceId === "ground")) return;
-      settle(() => reject(new MapFailure("data", event.error)));
-    });
-    map.once("load", () => {
-      fill();
-      // Not until all is drawn: a slow device begins with what it has, and fills in.
-      map.once("render", () => settle(resolve));
-    });
-  });
-}

@@ -18,13 +18,8 @@ export interface Parts {
   readonly announce: HTMLInputElement;
   readonly close: HTMLButtonElement;
   readonly spoken: HTMLElement;
-  readonly words: {
-    readonly play: string;
-    readonly pause: string;
-    readonly loading: string;
-    placeIs(time: string, length: string, chapter: string): string;
-    failed(failure: "data" | "webgl" | "lost"): string;
-  };
+  /** What is said before the player's other words are there. */
+  readonly firstWords: Readonly<Record<"loading" | "notLoaded" | "notDrawn", string>>;
 }
 
 /** @throws Error when the page lacks one: page and script are not of one build. */
@@ -53,12 +48,6 @@ export function partsOf(root: HTMLElement): Parts {
     announce: find("announce", HTMLInputElement),
     close: find("close", HTMLButtonElement),
     spoken: find("spoken", HTMLElement),
-    words: {
-      play: word("play"),
-      pause: word("pause"),
-      loading: word("loading"),
-      placeIs: (time, length, chapter) => word("place").replace("{time}", time).replace("{length}", length).replace("{chapter}", chapter),
-      failed: (failure) => word({ data: "failedData", webgl: "failedWebgl", lost: "failedLost" }[failure]),
-    },
+    firstWords: { loading: word("loading"), notLoaded: word("notLoaded"), notDrawn: word("notDrawn") },
   };
 }

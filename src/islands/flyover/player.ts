@@ -1,11 +1,13 @@
 /** The player: film, map and controls together, once it has been asked for. */
 import type { Flight } from "../../flyover/types.ts";
 import type { CourseData } from "../hole-data.ts";
-import type { MapFailure } from "../map/words.ts";
+import type { MapFailure } from "../map/failure.ts";
 import type { Parts } from "./parts.ts";
+import type { FilmPlayerWords } from "./words.ts";
 import { begunBy, cueAt, type FilmData } from "../../flyover/film-data.ts";
 import { clockTime } from "../../flyover/clock-time.ts";
 import { flightOf } from "../../flyover/track.ts";
+import { fill } from "../map/words.ts";
 import { clock } from "./clock.ts";
 import { openFilmMap } from "./film-map.ts";
 
@@ -16,6 +18,7 @@ const STEP_BACK_SECONDS = 1.5;
 
 export interface PlayerInput {
   readonly parts: Parts;
+  readonly words: FilmPlayerWords;
   readonly film: FilmData;
   readonly course: CourseData;
   readonly address: URL;
@@ -29,7 +32,7 @@ export interface Player {
   remove(): void;
 }
 
-export async function openPlayer({ parts, film, course, address, fonts, close, fail }: PlayerInput): Promise<Player> {
+export async function openPlayer({ parts, words, film, course, address, fonts, close, fail }: PlayerInput): Promise<Player> {
   const flight: Flight = flightOf(film.track);
   const map = await openFilmMap({
     view: parts.view,
@@ -51,7 +54,7 @@ export async function openPlayer({ parts, film, course, address, fonts, close, f
 
   function draw(): void {
     const { seconds, running } = time;
-    parts.toggle.textContent = running ? parts.words.pause : parts.words.play;
+    parts.toggle.textContent = running ? words.pause : words.play;
     parts.root.dataset["playing"] = String(running);
     if (seconds === drawn) return;
     drawn = seconds;
@@ -61,7 +64,7 @@ export async function openPlayer({ parts, film, course, address, fonts, close, f
     const caption = cueAt(film.cues, seconds)?.text ?? "";
     parts.place.value = String(seconds);
     parts.time.textContent = `${clockTime(seconds)} / ${clockTime(flight.seconds)}`;
-    parts.place.setAttribute("aria-valuetext", parts.words.placeIs(clockTime(seconds), clockTime(flight.seconds), chapter));
+    parts.place.setAttribute("aria-valuetext", fill(words.placeIs, { time: clockTime(seconds), length: clockTime(flight.seconds), chapter }));
     if (parts.chapter.textContent !== chapter) parts.chapter.textContent = chapter;
     if (parts.caption.textContent !== caption) parts.caption.textContent = caption;
     parts.caption.hidden = caption === "" || !parts.captions.checked;

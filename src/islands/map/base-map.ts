@@ -4,22 +4,22 @@ import type { Camera, ViewSize } from "./camera.ts";
 import type { Bounds, GroundData, LonLat } from "../hole-data.ts";
 import type { MapColours } from "./colours.ts";
 import type { Panel } from "./panel.ts";
-import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
-import { LngLat, Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
+import type { MapWords } from "./words.ts";
+import { LngLat } from "maplibre-gl";
 import { metresPerPixel, RELIEF_PITCH_DEGREES } from "./camera.ts";
-import { mapColours } from "./colours.ts";
+import { MapFailure } from "./failure.ts";
+import { firstPicture, makeMap, readyForMaps, schemeOf } from "./maplibre.ts";
 import { PHOTO_LAYER, PHOTO_SOURCE } from "./photo.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
-import { stylesLoaded } from "./styles.ts";
 import { flatten, reliefView } from "./relief-view.ts";
 import { GROUND_SOURCE, HEIGHTS_SOURCE } from "./sources.ts";
-import { MapFailure, WORDS } from "./words.ts";
 
-/** A worker that never answers is a map that never comes; a slow phone still makes it in this. */
+/** A slow phone still makes it in this. */
 const READY_WITHIN_MS = 30_000;
 
 const HIGHEST_ZOOM = 21;
 
+/** Relief and photo; without them, or with a tile of them missing, there is still a map. */
 const ADDED_SOURCES: ReadonlySet<string> = new Set([GROUND_SOURCE, HEIGHTS_SOURCE, PHOTO_SOURCE]);
 
 /** With the angle of view, the horizon stays above the picture. */
@@ -28,6 +28,7 @@ const HIGHEST_PITCH_DEGREES = 60;
 export interface BaseMapInput {
   readonly panel: Panel;
   readonly title: string;
+  readonly words: MapWords;
   /** Bearing of play, where the map shows one hole. */
   readonly playDegrees: number | undefined;
   readonly camera: (view: ViewSize, pitch: number) => Camera;
@@ -66,34 +67,26 @@ export interface BaseMap {
  */
 export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   const { panel } = input;
-  await stylesLoaded;
-  setWorkerUrl(workerUrl);
-  const scheme = matchMedia("(prefers-color-scheme: dark)");
-  const colours = (): MapColours => {
-    const styles = getComputedStyle(panel.view);
-    return mapColours(scheme.matches ? "dark" : "light", (name) => styles.getPropertyValue(name));
-  };
+  await readyForMaps();
+  const { colours, watch } = schemeOf(panel.view);
   const camera = input.camera(panel.size(), 0);
-  const map = made(() => new MapLibreMap({
-    container: panel.view,
+  const map = makeMap(panel.view, {
     style: input.style(colours()),
     ...camera,
     minZoom: camera.zoom - 2.5,
     maxZoom: HIGHEST_ZOOM,
     maxPitch: HIGHEST_PITCH_DEGREES,
     transformCameraUpdate: ({ center }) => ({ center: new LngLat(...held([center.lng, center.lat], input.bounds)) }),
-    attributionControl: false,
     cooperativeGestures: true,
     // Two taps are two measurements.
     doubleClickZoom: false,
-    renderWorldCopies: false,
     locale: {
       "Map.Title": input.title,
-      "CooperativeGesturesHandler.WindowsHelpText": WORDS.wheel("Ctrl"),
-      "CooperativeGesturesHandler.MacHelpText": WORDS.wheel("⌘"),
-      "CooperativeGesturesHandler.MobileHelpText": WORDS.touch,
+      "CooperativeGesturesHandler.WindowsHelpText": input.words.wheelControl,
+      "CooperativeGesturesHandler.MacHelpText": input.words.wheelCommand,
+      "CooperativeGesturesHandler.MobileHelpText": input.words.touch,
     },
-  }));
+  });
   flatten(map);
   const relief = reliefView(map, input.ground);
   const opening = (): Camera => input.camera(panel.size(), relief.on ? RELIEF_PITCH_DEGREES : 0);
@@ -111,6 +104,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   canvas.setAttribute("role", "application");
   canvas.setAttribute("aria-describedby", panel.keysId);
 
+  let unwatch = (): void => undefined;
   const base: BaseMap = {
     setData(source, data) {
       map.getSource<GeoJSONSource>(source)?.setData(data);
@@ -128,7 +122,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
     focus: () => canvas.focus({ preventScroll: true }),
     remove() {
-      scheme.removeEventListener("change", restyle);
+      unwatch();
       map.remove();
     },
   };
@@ -161,12 +155,17 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   panel.buttons.close.addEventListener("click", input.close);
 
   try {
-    await firstPicture(map, () => {
-      input.fill(base);
-      if (input.relief && input.ground !== undefined) {
-        relief.turn(true);
-        map.jumpTo(opening());
-      }
+    await firstPicture(map, {
+      fill() {
+        input.fill(base);
+        if (input.relief && input.ground !== undefined) {
+          relief.turn(true);
+          map.jumpTo(opening());
+        }
+      },
+      drawn: "idle",
+      withinMilliseconds: READY_WITHIN_MS,
+      additions: ADDED_SOURCES,
     });
   } catch (cause) {
     base.remove();
@@ -174,37 +173,10 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   }
   told();
   map.on("webglcontextlost", () => input.fail(new MapFailure("lost", undefined)));
-  scheme.addEventListener("change", restyle);
+  unwatch = watch(restyle);
   return base;
 }
 
 /** A position within a box: itself, or the nearest in it. */
 const held = ([longitude, latitude]: LonLat, [west, south, east, north]: Bounds): [number, number] =>
   [Math.min(east, Math.max(west, longitude)), Math.min(north, Math.max(south, latitude))];
-
-function made(make: () => MapLibreMap): MapLibreMap {
-  try {
-    return make();
-  } catch (cause) {
-    throw new MapFailure("webgl", cause);
-  }
-}
-
-function firstPicture(map: MapLibreMap, fill: () => void): Promise<void> {
-  return new Promise((resolve, reject) => {
-    const late = setTimeout(() => reject(new MapFailure("data", new Error("no picture in time"))), READY_WITHIN_MS);
-    const settle = (act: () => void): void => {
-      clearTimeout(late);
-      act();
-    };
-    map.on("error", (event) => {
-      // Relief and photo are additions; without them, or with a tile of them missing, there is still a map.
-      if ("sourceId" in event && ADDED_SOURCES.has(String(event.sourceId))) return;
-      settle(() => reject(new MapFailure("data", event.error)));
-    });
-    map.once("load", () => {
-      fill();
-      map.once("idle", () => settle(resolve));
-    });
-  });
-}

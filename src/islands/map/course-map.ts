@@ -13,7 +13,7 @@ import { photoTool, type PhotoState } from "./photo-tool.ts";
 import { keepsRelief, reliefTool } from "./relief-tool.ts";
 import { SOURCES } from "./sources.ts";
 import { mapStyle } from "./style.ts";
-import { WORDS } from "./words.ts";
+import { fill } from "./words.ts";
 
 /** A hole fills a phone from about here. */
 const BUNKERS_FROM_ZOOM = 16;
@@ -21,15 +21,16 @@ const BUNKERS_FROM_ZOOM = 16;
 /** Half a fingertip, CSS pixels. */
 const TOUCH_PIXELS = 22;
 
-export async function openCourseMap({ slot, data, address, fonts, close, fail }: OpenMapInput<CourseData>): Promise<OpenMap> {
+export async function openCourseMap({ slot, data, address, fonts, speech: { say }, close, fail }: OpenMapInput<CourseData>): Promise<OpenMap> {
   const ground = groundFrom(data.ground, address);
   const photo = photoFrom(data.photo, address);
   const air: PhotoState = { shown: false };
-  const panel = makePanel(slot, { reset: WORDS.resetCourse, keys: WORDS.courseKeys, hint: WORDS.courseHint, tools: [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const])] });
+  const panel = makePanel(slot, say, { reset: say.resetCourse, keys: say.courseKeys, hint: say.courseHint, tools: [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const])] });
   try {
     const map = await openBaseMap({
       panel,
-      title: WORDS.courseMap(data.course.name),
+      title: fill(say.courseMap, { course: data.course.name }),
+      words: say,
       playDegrees: undefined,
       camera: (view, pitch) => courseCamera(data.bounds, data.origin, view, pitch),
       bounds: data.bounds,
@@ -39,14 +40,14 @@ export async function openCourseMap({ slot, data, address, fonts, close, fail }:
       fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
       choose(position, opened) {
         const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());
-        if (hole === undefined) panel.showLine(WORDS.noHole);
+        if (hole === undefined) panel.showLine(say.noHole);
         else window.location.assign(new URL(hole.path, address));
       },
       close,
       fail,
     });
-    reliefTool(panel, map, ground !== undefined);
-    photoTool(panel, map, air);
+    reliefTool(panel, map, ground !== undefined, say);
+    photoTool(panel, map, air, say);
     return {
       remove() {
         map.remove();

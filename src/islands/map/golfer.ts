@@ -1,15 +1,18 @@
 /** Whose figures the map shows: what the page shows, or where it has no settings, what the slot says. */
 import type { LengthUnit } from "../../geo/units.ts";
+import type { Third } from "../settings-third.ts";
 import { currentSettings, SETTINGS_EVENT } from "../settings.ts";
 
 export interface Golfer {
   /** Tee set id; undefined where neither page nor slot names one. */
   readonly tee: string | undefined;
   readonly units: LengthUnit;
+  /** The third of the green the hole is cut in. */
+  readonly third: Third;
 }
 
 export const readGolfer = (slot: HTMLElement): Golfer =>
-  currentSettings() ?? { tee: slot.dataset["tee"], units: slot.dataset["units"] === "metres" ? "metres" : "yards" };
+  currentSettings() ?? { tee: slot.dataset["tee"], units: slot.dataset["units"] === "metres" ? "metres" : "yards", third: "middle" };
 
 export function watchGolfer(slot: HTMLElement, changed: (golfer: Golfer) => void): void {
   document.addEventListener(SETTINGS_EVENT, () => changed(readGolfer(slot)));

@@ -15,7 +15,7 @@ import { openBaseMap } from "./base-map.ts";
 import { holeCamera } from "./camera.ts";
 import { collection } from "./geojson.ts";
 import { groundFrom } from "./ground.ts";
-import { chainDrawing, meDrawing, playDrawing, readingDrawing } from "./hole-drawing.ts";
+import { chainDrawing, figuresIn, meDrawing, playDrawing, readingDrawing } from "./hole-drawing.ts";
 import { tapMeasure } from "./measure-tap.ts";
 import { myPlace } from "./my-place.ts";
 import { ownLanding } from "./own-landing.ts";
@@ -28,18 +28,20 @@ import { meOut, openingOut, shotsOut } from "./read-out-more.ts";
 import { keepsRelief, reliefTool } from "./relief-tool.ts";
 import { MOST_SHOTS, readShots, shotChain, shotsKey, writeShots } from "./shots.ts";
 import { SOURCES } from "./sources.ts";
+import { thirdPoint } from "./third-point.ts";
 import { mapStyle } from "./style.ts";
 import { whereabouts } from "./whereabouts.ts";
-import { WORDS } from "./words.ts";
+import { fill } from "./words.ts";
 
-export async function openHoleMap({ slot, data, address, golfer, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
+export async function openHoleMap({ slot, data, address, golfer, speech, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
+  const { say } = speech;
   const measure = tapMeasure(data);
   const { plane } = measure;
   const ground = groundFrom(data.ground, address);
   const photo = photoFrom(data.photo, address);
   const air: PhotoState = { shown: false };
   const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const]), "shots", "whereAmI"];
-  const panel = makePanel(slot, { reset: WORDS.reset, keys: WORDS.holeKeys, hint: WORDS.holeHint, tools });
+  const panel = makePanel(slot, say, { reset: say.reset, keys: say.holeKeys, hint: say.holeHint, tools });
   const plays = playsReader(ground, plane.frame);
   const key = shotsKey(data.course.id, data.hole.number);
   let current = golfer;
@@ -61,22 +63,25 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
   function show(news: boolean): void {
     if (opened === undefined) return;
     const tee = teeOf(data, current);
-    const { units } = current;
+    const { units, third } = current;
+    const figure = figuresIn(units, speech);
     const where = me.state.kind === "found" ? me.state.where : undefined;
     const mine = where?.state === "on-course" ? where.position : undefined;
-    const reading = laying || tapped === undefined ? undefined : measure.read(tapped, tee.id, mine);
-    const mineReading = mine && measure.read(mine, tee.id, mine);
+    const reading = laying || tapped === undefined ? undefined : measure.read(tapped, tee.id, third, mine);
+    const mineReading = mine && measure.read(mine, tee.id, third, mine);
     const carry = conditions().carryMetres;
-    const own = carry === undefined ? undefined : ownLanding(plane, tee, carry);
+    const own = carry === undefined ? undefined : ownLanding(plane, tee, third, carry);
     const fresh = !laying && reading === undefined;
     const teeAhead = fresh && mine === undefined ? hazardsFromTee(data, tee) : [];
-    const chain = laying ? shotChain(plane, tee, shots) : undefined;
+    const chain = laying ? shotChain(plane, tee, third, shots) : undefined;
     const drawn: Feature[] = [
-      ...(where === undefined ? [] : meDrawing(where, fresh ? mineReading : undefined, plane, units)),
-      ...(reading === undefined ? [] : readingDrawing(reading, units)),
-      ...(chain === undefined ? [] : chainDrawing(chain, units)),
+      ...(where === undefined ? [] : meDrawing(where, fresh ? mineReading : undefined, plane, figure)),
+      ...(reading === undefined ? [] : readingDrawing(reading, figure)),
+      ...(chain === undefined ? [] : chainDrawing(chain, figure)),
     ];
-    opened.setData(SOURCES.play, playDrawing(data, tee, units, teeAhead, own));
+    // The lines end in the mark, from wherever they come.
+    const hole = reading?.legs[2] ?? chain?.left?.to ?? (fresh ? mineReading?.legs[2] : undefined) ?? fromTee(tee, third);
+    opened.setData(SOURCES.play, playDrawing(data, { tee, cut: third === "middle" ? undefined : hole, ahead: teeAhead, own }, figure, say));
     opened.setData(SOURCES.measure, collection(drawn));
 
     panel.setActions(actions(), laying ? "shots" : "whereAmI");
@@ -86,11 +91,11 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
     if (chain !== undefined) {
       const last = shots[shots.length - 1];
       const under = last && measure.under(last);
-      return tell(shotsOut(chain, tee, under && featureWords(under), shots.length >= MOST_SHOTS, units), news);
+      return tell(shotsOut({ chain, tee, third, under: under && featureWords(under, say), full: shots.length >= MOST_SHOTS }, units, speech), news);
     }
     if (reading !== undefined) return tellReading(reading, news);
-    if (where !== undefined) return tell(meOut(where, mineReading, me.plainTurned, units), news);
-    tell(openingOut(teeAhead, own, units), news);
+    if (where !== undefined) return tell(meOut(where, mineReading, me.plainTurned, units, speech), news);
+    tell(openingOut(teeAhead, own, third, units, speech), news);
   }
 
   const tell = (out: ReadOut, news: boolean): void => panel.showReading(out, !news);
@@ -98,35 +103,35 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
   /** Distances at once; how they play as soon as heights and flight code are there. */
   function tellReading(reading: Reading, news: boolean): void {
     const { units } = current;
-    const distances = readOut(reading, units);
+    const distances = readOut(reading, units, speech);
     // From the golfer's own place in a round only distances may be told; and a tile fetched for it would tell where that is.
     if (isPlain() || reading.fromMe || !plays.possible) return tell(distances, news);
     panel.showReading(distances, true);
     plays.read(reading, conditions(), {
       late: () => news && panel.say(distances.spoken),
-      done: (found, wasLate) => tell(readOut(reading, units, found), news && !wasLate),
+      done: (found, wasLate) => tell(readOut(reading, units, speech, found), news && !wasLate),
     });
   }
 
   /** What stands in place of figures while the golfer's place is being asked for. */
   function meLine(): string | undefined {
     switch (me.state.kind) {
-      case "explaining": return WORDS.me.explain;
-      case "asking": return WORDS.me.asking;
-      case "fault": return WORDS.me.faults[me.state.fault];
+      case "explaining": return say.me.explain;
+      case "asking": return say.me.asking;
+      case "fault": return say.me.faults[me.state.fault];
       default: return undefined;
     }
   }
 
   function actions(): readonly Action[] {
-    const { chain, me: say } = WORDS;
+    const { chain, me: place } = say;
     if (me.state.kind === "explaining") {
-      return [{ text: say.agree, run: () => me.agree() }, { text: say.refuse, run: () => me.stop() }];
+      return [{ text: place.agree, run: () => me.agree() }, { text: place.refuse, run: () => me.stop() }];
     }
     return [
       ...(laying && shots.length > 0 ? [{ text: chain.undo, run: () => lay(shots.slice(0, -1)) }, { text: chain.clear, run: () => lay([]) }] : []),
-      ...(!laying && tapped !== undefined ? [{ text: WORDS.clearTap, run: () => choose(undefined) }] : []),
-      ...(me.plainTurned ? [{ text: say.allFigures, run: () => me.allFigures() }] : []),
+      ...(!laying && tapped !== undefined ? [{ text: say.clearTap, run: () => choose(undefined) }] : []),
+      ...(me.plainTurned ? [{ text: place.allFigures, run: () => me.allFigures() }] : []),
     ];
   }
 
@@ -134,7 +139,7 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
     shots = next.slice(0, MOST_SHOTS);
     store(key, writeShots(shots));
     show(true);
-    if (shots.length === 0) panel.say(WORDS.chain.cleared);
+    if (shots.length === 0) panel.say(say.chain.cleared);
   }
 
   function choose(position: LonLat | undefined): void {
@@ -166,7 +171,8 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
   try {
     const map = await openBaseMap({
       panel,
-      title: WORDS.holeMap(data.hole.number, data.hole.name),
+      title: fill(say.holeMap, { hole: data.hole.number, name: data.hole.name }),
+      words: say,
       playDegrees: data.bearingDegrees,
       camera: (view, pitch) => holeCamera(data, view, pitch),
       bounds: data.courseBounds,
@@ -185,8 +191,8 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
       fail,
     });
     opened = map;
-    reliefTool(panel, map, ground !== undefined);
-    photoTool(panel, map, air);
+    reliefTool(panel, map, ground !== undefined, say);
+    photoTool(panel, map, air, say);
     return {
       remove,
       setGolfer(next) {
@@ -200,6 +206,10 @@ export async function openHoleMap({ slot, data, address, golfer, fonts, close, f
     throw cause;
   }
 }
+
+/** Where the hole is on the line of approach from a tee. */
+const fromTee = ({ green: { front, middle, back } }: TeeData, third: Golfer["third"]): LonLat =>
+  thirdPoint(third, { front: front.position, middle: middle.position, back: back.position });
 
 /** The golfer's tee set, or where the hole does not use it, the hole's own. */
 const teeOf = (data: HoleData, { tee }: Golfer): TeeData =>

@@ -8,6 +8,7 @@ import type { PlacedFeature } from "../../measure/types.ts";
 import type { HazardAhead } from "./ahead.ts";
 import type { HazardData, HoleData, LonLat, MapFeatureProperties, TeeData } from "../hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
+import type { Third } from "../settings-third.ts";
 import { areaSquareMetres, contains } from "../../geo/area.ts";
 import { distanceMetres } from "../../geo/vector.ts";
 import { greenFrom } from "../../measure/green.ts";
@@ -15,6 +16,7 @@ import { pointsOf } from "../../measure/place.ts";
 import { hazardsAhead } from "./ahead.ts";
 import { holePlane } from "./hole-plane.ts";
 import { distanceToLine } from "./nearest.ts";
+import { thirdPoint } from "./third-point.ts";
 
 /** A thin feature answers to a tap within this distance of it: a fingertip at the opening zoom. */
 const TOUCH_METRES = 4;
@@ -30,10 +32,12 @@ export interface Reading {
   readonly startMetres: number;
   /** On to the green along its line of approach from the point; undefined on the green. */
   readonly toFrontMetres: number | undefined;
-  /** On the green: to its middle as seen from the tee. */
-  readonly toMiddleMetres: number;
   readonly toBackMetres: number | undefined;
-  /** The two legs: start, point, middle of the green. */
+  /** The third of the green that the golfer's hole is cut in. */
+  readonly third: Third;
+  /** To the middle of that third, or of the green when it is the middle one. On the green: to the same as seen from the tee. */
+  readonly toHoleMetres: number;
+  /** The two legs: start, point, and on to where {@link toHoleMetres} goes. */
   readonly legs: readonly [LonLat, LonLat, LonLat];
   readonly under: Under | undefined;
   /** From the point on; none on the green. */
@@ -51,10 +55,11 @@ export interface Under {
 export interface TapMeasure {
   readonly plane: HolePlane;
   /**
+   * @param third of the green that the hole is cut in
    * @param me where the golfer is, to measure from there instead of the tee
    * @throws RangeError when the hole has no such tee set.
    */
-  read(position: LonLat, teeId: string, me?: LonLat): Reading;
+  read(position: LonLat, teeId: string, third: Third, me?: LonLat): Reading;
   under(position: LonLat): MapFeatureProperties | undefined;
 }
 
@@ -65,7 +70,7 @@ export function tapMeasure(data: HoleData): TapMeasure {
   const nameable = nameableIn(data, plane);
   return {
     plane,
-    read(position, teeId, me) {
+    read(position, teeId, third, me) {
       const tee = data.tees.find(({ id }) => id === teeId);
       if (tee === undefined) {
         throw new RangeError(`Hole ${data.hole.number} has no ${teeId} tee: choose one of ${data.tees.map(({ id }) => id).join(", ")}.`);
@@ -73,7 +78,10 @@ export function tapMeasure(data: HoleData): TapMeasure {
       const point = frame.toPlane(position);
       const start = me ?? tee.marker;
       const ahead = contains(green, point) ? undefined : greenFrom(green, point);
-      const middle = ahead?.middle ?? frame.toPlane(tee.green.middle.position);
+      const { front, middle, back } = tee.green;
+      const hole = ahead === undefined
+        ? frame.toPlane(thirdPoint(third, { front: front.position, middle: middle.position, back: back.position }))
+        : thirdPoint(third, ahead);
       const under = featureUnder(nameable, point);
       return {
         position,
@@ -82,9 +90,10 @@ export function tapMeasure(data: HoleData): TapMeasure {
         fromMe: me !== undefined,
         startMetres: distanceMetres(frame.toPlane(start), point),
         toFrontMetres: ahead && distanceMetres(point, ahead.front),
-        toMiddleMetres: distanceMetres(point, middle),
         toBackMetres: ahead && distanceMetres(point, ahead.back),
-        legs: [start, position, plane.toLonLat(middle)],
+        third,
+        toHoleMetres: distanceMetres(point, hole),
+        legs: [start, position, plane.toLonLat(hole)],
         under: under && { properties: under, hazards: me === undefined ? tee.hazards.filter(({ id }) => id === under.id) : [] },
         ahead: ahead === undefined ? [] : hazardsAhead(plane, point),
       };

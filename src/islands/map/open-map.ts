@@ -1,6 +1,7 @@
 /** What opening a map takes and gives, whichever map it is. */
 import type { Golfer } from "./golfer.ts";
-import type { MapFailure } from "./words.ts";
+import type { MapFailure } from "./failure.ts";
+import type { Speech } from "./words.ts";
 
 export interface OpenMap {
   remove(): void;
@@ -16,6 +17,7 @@ export interface OpenMapInput<Data> {
   /** Where the data came from: addresses within it are relative to it. */
   readonly address: URL;
   readonly golfer: Golfer;
+  readonly speech: Speech;
   /** Families as CSS knows them, for names on the map. */
   readonly fonts: readonly string[];
   readonly close: () => void;

@@ -6,10 +6,12 @@
 import type { Point } from "../../geo/position.ts";
 import type { LonLat, TeeData } from "../hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
+import type { Third } from "../settings-third.ts";
 import { directionAt, lineThrough, pointAt } from "../../geo/line.ts";
 import { along, rightOf } from "../../geo/vector.ts";
 import { fairwayAt } from "../../measure/fairway.ts";
 import { areasOfKind } from "../../measure/place.ts";
+import { thirdMetres } from "../settings-third.ts";
 
 export interface OwnLanding {
   readonly driveMetres: number;
@@ -19,16 +21,19 @@ export interface OwnLanding {
   readonly fairwayArc: readonly LonLat[] | undefined;
   /** Square to the line of play; 0 off the fairway. */
   readonly fairwayMetres: number;
-  /** On along the line of play to the middle of the green. */
+  /** On along the line of play to the middle of the golfer's third of the green, or of the green. */
   readonly leavesMetres: number;
 }
 
 const PARTS = 16;
 
-/** Undefined when the drive is as long as the hole. */
-export function ownLanding(plane: HolePlane, tee: TeeData, driveMetres: number): OwnLanding | undefined {
+/** Undefined when the drive is as long as the way to the hole. */
+export function ownLanding(plane: HolePlane, tee: TeeData, third: Third, driveMetres: number): OwnLanding | undefined {
   const line = lineThrough(tee.line.map((position) => plane.frame.toPlane(position)));
-  if (!(driveMetres > 0) || driveMetres >= line.lengthMetres) return undefined;
+  const { front, middle, back } = tee.green;
+  // The line ends in the middle of the green.
+  const past = thirdMetres(third, { front: front.metres, middle: middle.metres, back: back.metres }) - middle.metres;
+  if (!(driveMetres > 0) || driveMetres >= line.lengthMetres + Math.min(0, past)) return undefined;
   const centre = pointAt(line, driveMetres);
   const facing = directionAt(line, driveMetres);
   const right = rightOf(facing);
@@ -46,6 +51,6 @@ export function ownLanding(plane: HolePlane, tee: TeeData, driveMetres: number):
       ? undefined
       : arc(-Math.min(half, fairway.leftMetres), Math.min(half, fairway.rightMetres)),
     fairwayMetres: fairway.widthMetres,
-    leavesMetres: line.lengthMetres - driveMetres,
+    leavesMetres: line.lengthMetres + past - driveMetres,
   };
 }

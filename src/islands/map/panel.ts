@@ -1,12 +1,13 @@
 /** The map's furniture inside the slot the page gives it: view, cross, buttons, tools, read-out. */
 import type { ViewSize } from "./camera.ts";
 import type { ReadOut } from "./read-out.ts";
-import { WORDS } from "./words.ts";
+import type { MapWords } from "./words.ts";
 
 /** What a map can do besides being moved: buttons that stay pressed. */
 export type Tool = "relief" | "photo" | "shots" | "whereAmI";
 
-export interface PanelWords {
+/** What one kind of map has that another has not. */
+export interface PanelParts {
   readonly reset: string;
   readonly keys: string;
   readonly hint: string;
@@ -46,47 +47,47 @@ export interface Panel {
 
 const KEYS_ID = "live-map-keys";
 
-export function panel(slot: HTMLElement, words: PanelWords): Panel {
+export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Panel {
   const root = element("div", "live-map");
   const view = element("div", "live-map-view");
   const cross = element("div", "live-map-cross");
   cross.setAttribute("aria-hidden", "true");
   const buttons = {
-    zoomIn: button("+", WORDS.zoomIn),
-    zoomOut: button("−", WORDS.zoomOut),
-    reset: button(words.reset),
-    close: button(WORDS.close),
+    zoomIn: button("+", words.zoomIn),
+    zoomOut: button("−", words.zoomOut),
+    reset: button(parts.reset),
+    close: button(words.close),
   };
   const bar = element("div", "live-map-bar");
   bar.setAttribute("role", "group");
-  bar.setAttribute("aria-label", WORDS.controls);
+  bar.setAttribute("aria-label", words.controls);
   bar.append(buttons.zoomIn, buttons.zoomOut, buttons.reset, buttons.close);
   const note = element("p", "live-map-note");
   note.hidden = true;
   const tools = element("div", "live-map-tools");
   tools.setAttribute("role", "group");
-  tools.setAttribute("aria-label", WORDS.tools);
-  tools.hidden = words.tools.length === 0;
-  const toolButtons = new Map(words.tools.map((tool) => {
-    const made = button(WORDS[tool]);
+  tools.setAttribute("aria-label", words.whatItDoes);
+  tools.hidden = parts.tools.length === 0;
+  const toolButtons = new Map(parts.tools.map((tool) => {
+    const made = button(words.tools[tool]);
     made.setAttribute("aria-pressed", "false");
     made.dataset["tool"] = tool;
     tools.append(made);
     return [tool, made];
   }));
-  const keys = element("p", "live-map-spoken", words.keys);
+  const keys = element("p", "live-map-spoken", parts.keys);
   keys.id = KEYS_ID;
   const shown = element("div", "live-map-shown");
   // The spoken line says the same in whole sentences and both units.
   shown.setAttribute("aria-hidden", "true");
-  shown.append(element("p", "live-map-hint", words.hint));
+  shown.append(element("p", "live-map-hint", parts.hint));
   const actionRow = element("div", "live-map-actions");
   actionRow.hidden = true;
   const reading = element("div", "live-map-reading");
   // It may scroll, so the keyboard can stand on it.
   reading.tabIndex = 0;
   reading.setAttribute("role", "group");
-  reading.setAttribute("aria-label", WORDS.reading);
+  reading.setAttribute("aria-label", words.reading);
   reading.append(shown, actionRow);
   const spoken = element("p", "live-map-spoken");
   spoken.setAttribute("aria-live", "polite");
@@ -141,8 +142,8 @@ export function panel(slot: HTMLElement, words: PanelWords): Panel {
 
 function figureList({ figures, unit }: ReadOut): HTMLElement {
   const list = element("dl", "live-map-figures");
-  for (const { label, value, note } of figures) {
-    const pair = element("div", "live-map-figure");
+  for (const { label, value, note, counts } of figures) {
+    const pair = element("div", counts ? "live-map-figure live-map-counts" : "live-map-figure");
     const figure = element("dd", "", value);
     figure.append(element("span", "live-map-unit", ` ${unit}`));
     pair.append(element("dt", "", label), figure);

@@ -41,6 +41,13 @@ export function playLayers(colours: MapColours): LayerSpecification[] {
       filter: ["all", IS_POINT, ["has", "green"]],
       paint: { "circle-color": colours.paper, "circle-radius": 2.5, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.25 },
     },
+    ...[{ id: "cut-ring", radius: 6.5, width: 2.5 }, { id: "cut", radius: 2.5, width: 0 }].map(({ id, radius, width }): LayerSpecification => ({
+      id,
+      type: "circle",
+      source: SOURCES.play,
+      filter: ["all", IS_POINT, ["has", "cut"]],
+      paint: { "circle-color": width > 0 ? colours.paper : colours.flag, "circle-radius": radius, "circle-stroke-color": colours.flag, "circle-stroke-width": width },
+    })),
     ...(["corridor", "fairway"] as const).map((own): LayerSpecification => ({
       id: `own-${own}`,
       type: "line",

@@ -1,11 +1,13 @@
 /** A reading in words: what stands under the map, and what a screen reader says. */
 import { inUnit, type LengthUnit } from "../../geo/units.ts";
 import type { MapFeatureProperties } from "../hole-data.ts";
+import type { Third } from "../settings-third.ts";
 import type { HazardAhead } from "./ahead.ts";
 import type { Reading } from "./measure-tap.ts";
 import type { LegPlay, Plays } from "./plays.ts";
-import { ENGLISH_UNITS, formatHeight, formatLength, spokenBoth } from "../../tell/format.ts";
-import { fill, WORDS } from "./words.ts";
+import type { KindWords, MapWords, SaidKind, Speech } from "./words.ts";
+import { formatHeight, formatLength, spokenBoth } from "../../tell/format.ts";
+import { chained, fill } from "./words.ts";
 
 export interface ReadOut {
   /** Figures to show large, in order. */
@@ -23,109 +25,129 @@ export interface Figure {
   readonly value: string;
   /** A word below it. */
   readonly note?: string;
+  /** Of front, middle and back of the green, the one to play to. */
+  readonly counts?: true;
 }
 
-/** @param plays of both legs, where they are known and wanted */
-export function readOut(reading: Reading, unit: LengthUnit, plays?: Plays): ReadOut {
-  const { tee, fromMe, startMetres, toFrontMetres, toMiddleMetres, toBackMetres, ahead } = reading;
-  const say = WORDS.read;
-  const short = (metres: number): string => formatLength(metres, unit).text;
-  const both = (metres: number): string => spokenBoth(metres, unit);
+/** A length in words of one kind or another. */
+export type Wording = (metres: number) => string;
+
+/** Number and symbol; number and name; both units' numbers and names. */
+export const wordings = (unit: LengthUnit, { units }: Speech): Readonly<Record<"value" | "short" | "one" | "both", Wording>> => ({
+  value: (metres) => formatLength(metres, unit, units).value,
+  short: (metres) => formatLength(metres, unit, units).text,
   // Four hazards' figures in two units each are more than an ear holds.
-  const one = (metres: number): string => formatLength(metres, unit).spoken;
-  const figure = (label: string, metres: number | undefined, leg?: LegPlay): Figure[] => {
-    if (metres === undefined) return [];
-    const note = leg?.plays && fill(WORDS.plays.figure, playing(leg.plays, unit));
-    return [{ label, value: formatLength(metres, unit).value, ...(note !== undefined && { note }) }];
-  };
+  one: (metres) => formatLength(metres, unit, units).spoken,
+  both: (metres) => spokenBoth(metres, unit, units),
+});
+
+export const isThere = (line: string | undefined): line is string => line !== undefined;
+
+/** @param plays of both legs, where they are known and wanted */
+export function readOut(reading: Reading, unit: LengthUnit, speech: Speech, plays?: Plays): ReadOut {
+  const { tee, fromMe, startMetres, third, ahead } = reading;
+  const { say, units } = speech;
+  const { value, short, one, both } = wordings(unit, speech);
+  const noted = (leg: LegPlay | undefined): Pick<Figure, "note"> =>
+    leg?.plays === undefined ? {} : { note: fill(say.plays.figure, playing(leg.plays, unit, speech)) };
   const [there, on] = plays?.legs ?? [];
-  const lines = [underLine(reading, short), aheadLine(say.ahead, ahead, short), playsLine(plays, unit, short)];
-  const green = toFrontMetres === undefined
-    ? fill(say.onGreenSaid, { length: both(toMiddleMetres) })
-    : fill(say.greenSaid, { front: both(toFrontMetres), middle: both(toMiddleMetres), back: both(toBackMetres ?? toMiddleMetres) });
+  const start: Figure = { label: fromMe ? say.read.fromMe : fill(say.read.tee, { tee: tee.name }), value: value(startMetres), ...noted(there) };
   return {
-    figures: [
-      ...figure(fromMe ? say.fromMe : fill(say.tee, { tee: tee.name }), startMetres, there),
-      ...figure(say.front, toFrontMetres),
-      ...figure(say.middle, toMiddleMetres, toFrontMetres === undefined ? undefined : on),
-      ...figure(say.back, toBackMetres),
-    ],
-    unit: ENGLISH_UNITS[unit].symbol,
-    lines: lines.filter(isThere),
+    figures: [start, ...greenFigures(reading, unit, speech).map((figure) => (figure.counts ? { ...figure, ...noted(reading.toFrontMetres === undefined ? undefined : on) } : figure))],
+    unit: units[unit].symbol,
+    lines: [underLine(reading, say, short), aheadLine(say.read.ahead, ahead, say, short), playsLine(plays, third, unit, speech, short)].filter(isThere),
     spoken: [
-      fill(fromMe ? say.fromMeSaid : say.fromTeeSaid, { tee: tee.name, length: both(startMetres) }),
-      green,
-      underLine(reading, both),
-      aheadLine(say.ahead, ahead, one),
-      playsLine(plays, unit, one),
+      fill(fromMe ? say.read.fromMeSaid : say.read.fromTeeSaid, { tee: tee.name, length: both(startMetres) }),
+      greenSaid(reading, say, both),
+      underLine(reading, say, both),
+      aheadLine(say.read.ahead, ahead, say, one),
+      playsLine(plays, third, unit, speech, one),
     ].filter(isThere).join(" "),
   };
 }
 
-const isThere = (line: string | undefined): line is string => line !== undefined;
+/** Front, the golfer's third in the middle's place as in the page's glance, and back; on the green the third alone. */
+export function greenFigures({ toFrontMetres, toHoleMetres, toBackMetres, third }: Reading, unit: LengthUnit, speech: Speech): readonly Figure[] {
+  const { say: { read }, thirds } = speech;
+  const { value } = wordings(unit, speech);
+  const edge = (label: string, metres: number | undefined): Figure[] => (metres === undefined ? [] : [{ label, value: value(metres) }]);
+  return [
+    ...edge(read.front, toFrontMetres),
+    { label: third === "middle" ? read.middle : thirds[third], value: value(toHoleMetres), counts: true },
+    ...edge(read.back, toBackMetres),
+  ];
+}
+
+export const greenSaid = ({ toFrontMetres, toHoleMetres, toBackMetres, third }: Reading, { read }: MapWords, length: Wording): string =>
+  toFrontMetres === undefined || toBackMetres === undefined
+    ? fill(read.onGreenSaid[third], { length: length(toHoleMetres) })
+    : fill(read.greenSaid[third], { front: length(toFrontMetres), hole: length(toHoleMetres), back: length(toBackMetres) });
+
+const kindWords = (kind: MapFeatureProperties["kind"], { read: { kinds } }: MapWords): KindWords | undefined =>
+  Object.hasOwn(kinds, kind) ? kinds[kind as SaidKind] : undefined;
 
 /** A hazard by its name, or by what it is and its side. */
-export function hazardName({ name, kind, position }: HazardAhead): string {
-  const word = WORDS.read.kinds[kind] ?? kind;
-  return name ?? fill(WORDS.read.side[position], { kind: word });
-}
+export const hazardName = ({ name, kind, position }: HazardAhead, say: MapWords): string =>
+  name ?? (kindWords(kind, say) ?? say.read.hazard)[position];
 
 /** "Ahead: The Gully 80 yd to reach, 110 yd to carry." */
-export function aheadLine(pattern: string, ahead: readonly HazardAhead[], length: (metres: number) => string): string | undefined {
+export function aheadLine(pattern: string, ahead: readonly HazardAhead[], say: MapWords, length: Wording): string | undefined {
   if (ahead.length === 0) return undefined;
-  return fill(pattern, { hazards: ahead.map((hazard) => `${hazardName(hazard)} ${reachCarry(hazard, length)}`).join("; ") });
+  const { hazardAhead, and } = say.read;
+  return fill(pattern, {
+    hazards: chained(and, ahead.map((hazard) => fill(hazardAhead, { hazard: hazardName(hazard, say), figures: reachCarry(hazard, say, length) }))),
+  });
 }
 
-const reachCarry = ({ reach, carry }: Pick<HazardAhead, "reach"> & { readonly carry?: HazardAhead["carry"] }, length: (metres: number) => string): string =>
+const reachCarry = ({ reach, carry }: Pick<HazardAhead, "reach"> & { readonly carry?: HazardAhead["carry"] }, { read }: MapWords, length: Wording): string =>
   carry === undefined
-    ? fill(WORDS.read.reach, { reach: length(reach.metres) })
-    : fill(WORDS.read.reachCarry, { reach: length(reach.metres), carry: length(carry.metres) });
+    ? fill(read.reach, { reach: length(reach.metres) })
+    : fill(read.reachCarry, { reach: length(reach.metres), carry: length(carry.metres) });
 
 /** What a feature is called where one stands on it: its name, its kind, or both. */
-export function featureWords({ name, kind }: MapFeatureProperties): string | undefined {
-  const kindWord = WORDS.read.kinds[kind];
-  return name === undefined ? kindWord : kindWord === undefined ? name : fill(WORDS.read.named, { name, kind: kindWord.toLowerCase() });
+export function featureWords({ name, kind }: MapFeatureProperties, say: MapWords): string | undefined {
+  const words = kindWords(kind, say);
+  return name === undefined ? words?.alone : words === undefined ? name : fill(say.read.named, { name, kind: words.bracketed });
 }
 
-function underLine({ under }: Reading, length: (metres: number) => string): string | undefined {
-  if (under === undefined) return undefined;
-  const say = WORDS.read;
-  const what = featureWords(under.properties);
-  if (what === undefined) return undefined;
+function underLine({ under }: Reading, say: MapWords, length: Wording): string | undefined {
+  const what = under && featureWords(under.properties, say);
+  if (under === undefined || what === undefined) return undefined;
+  const { read } = say;
   const { hazards } = under;
   return hazards.length === 0
-    ? fill(say.under, { what })
-    : fill(say.underHazard, { what, figures: hazards.map((hazard) => reachCarry(hazard, length)).join(say.then) });
+    ? fill(read.under, { what })
+    : fill(read.underHazard, { what, figures: chained(read.then, hazards.map((hazard) => reachCarry(hazard, say, length))) });
 }
 
 type Playing = NonNullable<LegPlay["plays"]>;
 
 /** A spread that rounds away is still there: rounded up, as on the built page. */
-const playing = ({ lengthMetres, plusMinusMetres }: Playing, unit: LengthUnit): { readonly length: string; readonly spread: string } => ({
-  length: formatLength(lengthMetres, unit).value,
+const playing = ({ lengthMetres, plusMinusMetres }: Playing, unit: LengthUnit, { units }: Speech): { readonly length: string; readonly spread: string } => ({
+  length: formatLength(lengthMetres, unit, units).value,
   spread: String(Math.max(1, Math.ceil(inUnit(plusMinusMetres, unit) - 0.05))),
 });
 
 /** The wind's sideways movement is worth a word from here. */
 const LEAST_DRIFT_METRES = 1;
 
-function playsLine(plays: Plays | undefined, unit: LengthUnit, length: (metres: number) => string): string | undefined {
+function playsLine(plays: Plays | undefined, third: Third, unit: LengthUnit, speech: Speech, length: Wording): string | undefined {
   if (plays === undefined) return undefined;
-  const say = WORDS.plays;
+  const say = speech.say.plays;
   const leg = ({ riseMetres, plays: played }: LegPlay): string | undefined => {
     if (played === undefined) return undefined;
-    const height = formatHeight(riseMetres, unit);
+    const height = formatHeight(riseMetres, unit, speech.units);
     const rise = height.value === "0" ? say.level : fill(riseMetres > 0 ? say.up : say.down, { height: height.text });
     const { driftMetres } = played;
-    const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? "" : fill(driftMetres < 0 ? say.driftLeft : say.driftRight, { length: length(Math.abs(driftMetres)) });
-    return fill(say.leg, { rise, drift, ...playing(played, unit) });
+    const pattern = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? say.leg : driftMetres < 0 ? say.legDriftLeft : say.legDriftRight;
+    return fill(pattern, { rise, drift: length(Math.abs(driftMetres)), ...playing(played, unit, speech) });
   };
   const [there, on] = plays.legs.map(leg);
   if (there === undefined && on === undefined) return undefined;
   const degrees = String(Math.round(plays.temperatureCelsius)).replace("-", "\u2212");
   return [
     there && fill(say.there, { leg: there }),
-    on && fill(say.on, { leg: on }),
+    on && fill(say.on[third], { leg: on }),
     fill(plays.wind ? say.wind : say.still, { degrees }),
-  ].filter(Boolean).join(" ");
+  ].filter(isThere).join(" ");
 }

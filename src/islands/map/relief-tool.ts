@@ -3,7 +3,7 @@ import type { BaseMap } from "./base-map.ts";
 import type { Panel } from "./panel.ts";
 import { store, stored } from "../settings-store.ts";
 import { EXAGGERATION } from "./relief.ts";
-import { fill, WORDS } from "./words.ts";
+import { fill, type MapWords } from "./words.ts";
 
 const RELIEF_KEY = "marram.relief";
 
@@ -11,12 +11,12 @@ const RELIEF_KEY = "marram.relief";
 export const keepsRelief = (): boolean =>
   stored(RELIEF_KEY) === "yes" && !matchMedia("(prefers-reduced-motion: reduce)").matches;
 
-export function reliefTool(panel: Panel, map: BaseMap, possible: boolean): void {
+export function reliefTool(panel: Panel, map: BaseMap, possible: boolean, words: MapWords): void {
   let on = possible && keepsRelief();
   const times = String(EXAGGERATION);
   const show = (): void => {
     panel.press("relief", on);
-    panel.note(on ? fill(WORDS.reliefNote, { times }) : undefined);
+    panel.note(on ? fill(words.reliefNote, { times }) : undefined);
   };
   show();
   panel.onTool("relief", () => {
@@ -24,6 +24,6 @@ export function reliefTool(panel: Panel, map: BaseMap, possible: boolean): void 
     store(RELIEF_KEY, on ? "yes" : undefined);
     map.setRelief(on);
     show();
-    panel.say(on ? fill(WORDS.reliefOn, { times }) : WORDS.reliefOff);
+    panel.say(on ? fill(words.reliefOn, { times }) : words.reliefOff);
   });
 }

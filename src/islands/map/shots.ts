@@ -1,9 +1,11 @@
 /** The golfer's own shots: a chain of places from the tee, what each is long, and what is left. */
 import type { LonLat, TeeData } from "../hole-data.ts";
+import type { Third } from "../settings-third.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { contains } from "../../geo/area.ts";
 import { distanceMetres, midpoint } from "../../geo/vector.ts";
 import { greenFrom } from "../../measure/green.ts";
+import { thirdPoint } from "./third-point.ts";
 
 export interface ShotLeg {
   readonly from: LonLat;
@@ -14,14 +16,14 @@ export interface ShotLeg {
 
 export interface ShotChain {
   readonly legs: readonly ShotLeg[];
-  /** From the last place to the middle of the green; undefined on the green. */
+  /** From the last place to the middle of the golfer's third of the green, or of the green; undefined on the green. */
   readonly left: ShotLeg | undefined;
 }
 
 /** More strokes than this are no plan. */
 export const MOST_SHOTS = 12;
 
-export function shotChain({ frame, green, toLonLat }: HolePlane, tee: TeeData, places: readonly LonLat[]): ShotChain {
+export function shotChain({ frame, green, toLonLat }: HolePlane, tee: TeeData, third: Third, places: readonly LonLat[]): ShotChain {
   const leg = (from: LonLat, to: LonLat): ShotLeg => {
     const [start, end] = [frame.toPlane(from), frame.toPlane(to)];
     return { from, to, halfway: toLonLat(midpoint(start, end)), metres: distanceMetres(start, end) };
@@ -31,7 +33,7 @@ export function shotChain({ frame, green, toLonLat }: HolePlane, tee: TeeData, p
   const lastPoint = frame.toPlane(last);
   return {
     legs: places.map((place, i) => leg(stops[i]!, place)),
-    left: contains(green, lastPoint) ? undefined : leg(last, toLonLat(greenFrom(green, lastPoint).middle)),
+    left: contains(green, lastPoint) ? undefined : leg(last, toLonLat(thirdPoint(third, greenFrom(green, lastPoint)))),
   };
 }
 

@@ -1,140 +1,181 @@
-/** What the live map says. Patterns have {names} for what is filled in. */
-import { FIRST_WORDS } from "./first-words.ts";
+/**
+ * What the live map says, as plain data: it comes in the JSON of the page's language.
+ * Patterns have {names} for what is filled in. A pattern is a whole sentence, or a part that
+ * stands in one place of one sentence only, so that a language may turn it as it needs.
+ */
 import type { FeatureKind } from "../../course/types.ts";
+import type { UnitWords } from "../../tell/format.ts";
+import type { Third } from "../settings-third.ts";
+import type { Failure } from "./failure.ts";
+import type { LocateFault } from "./locate.ts";
+import type { Tool } from "./panel.ts";
 
-export const WORDS = {
-  open: "Open live map",
-  loading: FIRST_WORDS.loading,
-  close: "Close map",
-  zoomIn: "Zoom in",
-  zoomOut: "Zoom out",
-  reset: "Whole hole",
-  resetCourse: "Whole course",
-  controls: "Map controls",
-  holeMap: (hole: number, name: string): string => `Live map of hole ${hole}, ${name}`,
-  courseMap: (course: string): string => `Live map of ${course}`,
-  holeKeys: "Arrow keys move the map, plus and minus zoom, Enter measures at the cross in the middle, Escape closes the map. With the ground in relief, Shift and arrow keys tilt and turn it.",
-  courseKeys: "Arrow keys move the map, plus and minus zoom, Enter opens the hole at the cross in the middle, Escape closes the map.",
-  holeHint: "Tap anywhere to measure from the tee and on to the green.",
-  tools: "What the map does",
-  relief: "Ground in relief",
-  reliefNote: "Heights drawn × {times}",
-  reliefOn: "Ground in relief: heights are drawn {times} times as high as they are.",
-  reliefOff: "The map lies flat.",
-  photo: "Photo from the air",
-  photoOn: "The photo from the air lies over the ground; stakes, boundaries and figures stay.",
-  photoOff: "The drawn ground shows again.",
-  reading: "Measured on the map",
-  clearTap: "Clear",
-  shots: "My shots",
-  whereAmI: "Where I am",
-  courseHint: "Tap a hole to open its page.",
-  noHole: "No hole there: move the cross onto a hole’s line.",
-  wheel: (key: string): string => `Hold ${key} and scroll to zoom`,
-  touch: "Two fingers move the map",
-  read: {
-    tee: "{tee} tee",
-    fromMe: "From you",
-    front: "Front",
-    middle: "Middle",
-    back: "Back",
-    fromTeeSaid: "From the {tee} tee {length}.",
-    fromMeSaid: "From you {length}.",
-    greenSaid: "To the green: front {front}; middle {middle}; back {back}.",
-    onGreenSaid: "On the green: {length} from its middle.",
-    underHazard: "{what}: from the tee {figures}.",
-    under: "{what}.",
-    then: "; then ",
-    reach: "{reach} to reach",
-    reachCarry: "{reach} to reach, {carry} to carry",
-    /** A hazard's name, and where there is none its kind with its side. */
-    named: "{name} ({kind})",
-    side: { left: "{kind} left", right: "{kind} right", across: "{kind}" },
-    ahead: "Ahead: {hazards}.",
-    aheadFromTee: "From the tee: {hazards}.",
-    kinds: {
-      bunker: "Bunker",
-      "penalty-area-yellow": "Penalty area, yellow",
-      "penalty-area-red": "Penalty area, red",
-      water: "Water",
-      "out-of-bounds": "Out of bounds",
-      green: "Green",
-      fairway: "Fairway",
-    } satisfies Partial<Record<FeatureKind, string>> as Partial<Record<FeatureKind, string>>,
-  },
-  plays: {
-    figure: "plays {length} ±{spread}",
-    /** One leg: what the ground and the wind do to it. */
-    leg: "{rise}, plays {length} ±{spread}{drift}",
-    driftLeft: ", the wind takes it {length} left",
-    driftRight: ", the wind takes it {length} right",
-    up: "{height} up",
-    down: "{height} down",
-    level: "level",
-    there: "There: {leg}.",
-    on: "On to the middle: {leg}.",
-    still: "In still air at {degrees} °C.",
-    wind: "In the wind you set, at {degrees} °C.",
-  },
-  own: {
-    /** On the map. */
-    label: "{drive}: fairway {width}",
-    labelOff: "{drive}: off the fairway",
-    said: "Your drive of {drive}: the fairway is {width} wide there, {left} left to the middle.",
-    saidOff: "Your drive of {drive} down the line of play is off the fairway, {left} left to the middle.",
-  },
-  chain: {
-    hint: "Tap where each shot comes down, from the {tee} tee on. Kept on this device only.",
-    shot: "Shot {number}",
-    left: "Left",
-    shotSaid: "Shot {number}: {length}.",
-    leftSaid: "{length} left to the middle of the green.",
-    onGreenSaid: "On the green.",
-    most: "That is as many shots as can be laid.",
-    undo: "Take back",
-    clear: "Clear shots",
-    cleared: "Shots cleared.",
-  },
-  me: {
-    explain: "Your device works out where you are. The guide uses it on this page and nowhere else: it is not sent and not kept. On the course the guide turns to plain figures.",
-    agree: "Show where I am",
-    refuse: "Not now",
-    stop: "Stop showing",
-    asking: "Asking your device where you are…",
-    accuracy: "Known to within {length}.",
-    coarse: "Your position is known only to within {length}, which is too coarse for distances. In the open it gets better.",
-    outside: "You are {length} beyond the edge of the course. Known to within {accuracy}.",
-    faults: {
-      denied: "This browser may not tell where you are. Allow it for this site in the browser’s settings, then try again.",
-      unavailable: "Your device cannot tell where it is just now. Try again in the open.",
-      unsupported: "This browser cannot tell where you are: it needs location switched on, and an address that begins with https.",
-    },
-    plain: "Plain figures are on: in a round, Rule 4.3a of the Rules of Golf lets a player measure distance and direction only. That is our reading; the Committee can overrule it.",
-    allFigures: "Show all figures",
-    allFiguresOn: "All figures are shown. Tap to measure from the tee.",
-    kilometres: "{number} km",
-    miles: "{number} miles",
-  },
-  failed: {
-    data: FIRST_WORDS.notLoaded,
-    webgl: "This browser cannot show the live map (it needs WebGL 2). The drawn sheet and the lists hold the same figures.",
-    lost: "The live map stopped: the device took its drawing memory back. Open it again, or use the drawn sheet.",
-  },
-} as const;
+/** Kinds that are said; of others only their names. */
+export type SaidKind = Extract<FeatureKind, "bunker" | "penalty-area-yellow" | "penalty-area-red" | "water" | "out-of-bounds" | "green" | "fairway">;
+
+/** One kind of feature, in each place where it is said. */
+export interface KindWords {
+  /** Begins a line: what one stands on. */
+  readonly alone: string;
+  /** In brackets after a name. */
+  readonly bracketed: string;
+  /** For a feature without a name, in a list of what lies ahead. */
+  readonly left: string;
+  readonly right: string;
+  readonly across: string;
+}
+
+export interface MapWords {
+  /** This and `failed.data` also stand on the map's slot, for the time before these words are there. */
+  readonly loading: string;
+  readonly failed: Readonly<Record<Failure, string>>;
+  readonly close: string;
+  readonly zoomIn: string;
+  readonly zoomOut: string;
+  /** The whole hole, the whole course: buttons. */
+  readonly reset: string;
+  readonly resetCourse: string;
+  readonly controls: string;
+  /** {hole} its number, {name}. */
+  readonly holeMap: string;
+  /** {course} */
+  readonly courseMap: string;
+  readonly holeKeys: string;
+  readonly courseKeys: string;
+  readonly holeHint: string;
+  readonly courseHint: string;
+  readonly noHole: string;
+  /** Name of the group of tools, and each one's button. */
+  readonly whatItDoes: string;
+  readonly tools: Readonly<Record<Tool, string>>;
+  /** {times} */
+  readonly reliefNote: string;
+  readonly reliefOn: string;
+  readonly reliefOff: string;
+  readonly photoOn: string;
+  readonly photoOff: string;
+  /** Name of the region the figures stand in. */
+  readonly reading: string;
+  readonly clearTap: string;
+  /** How the wheel zooms, with the key a keyboard has for it. */
+  readonly wheelControl: string;
+  readonly wheelCommand: string;
+  readonly touch: string;
+  readonly read: {
+    /** Labels of figures. {tee} a tee set's name. */
+    readonly tee: string;
+    readonly fromMe: string;
+    readonly front: string;
+    readonly middle: string;
+    readonly back: string;
+    /** {tee}, {length} */
+    readonly fromTeeSaid: string;
+    readonly fromMeSaid: string;
+    /** {front}, {hole}, {back}: lengths; {hole} to the golfer's third of the green. */
+    readonly greenSaid: Readonly<Record<Third, string>>;
+    /** {length} */
+    readonly onGreenSaid: Readonly<Record<Third, string>>;
+    /** {what} under the point: {@link KindWords.alone}, or a name. */
+    readonly under: string;
+    /** With {figures}: one or several of `reach` and `reachCarry`, chained by `then`. */
+    readonly underHazard: string;
+    /** {list} so far, {next}. */
+    readonly then: string;
+    /** {reach}, {carry} */
+    readonly reach: string;
+    readonly reachCarry: string;
+    /** {name}, {kind} */
+    readonly named: string;
+    /** {hazards}: one or several of `hazardAhead`, chained by `and`. */
+    readonly ahead: string;
+    readonly aheadFromTee: string;
+    /** {hazard} its name or kind, {figures}. */
+    readonly hazardAhead: string;
+    /** {list} so far, {next}. */
+    readonly and: string;
+    readonly kinds: Readonly<Record<SaidKind, KindWords>>;
+    /** A hazard of another kind. */
+    readonly hazard: KindWords;
+  };
+  readonly plays: {
+    /** Under a figure, short. {length}, {spread} */
+    readonly figure: string;
+    /** One leg: {rise}, {length}, {spread}, and {drift} by the wind. */
+    readonly leg: string;
+    readonly legDriftLeft: string;
+    readonly legDriftRight: string;
+    /** {height} */
+    readonly up: string;
+    readonly down: string;
+    readonly level: string;
+    /** {leg} */
+    readonly there: string;
+    readonly on: Readonly<Record<Third, string>>;
+    /** {degrees} */
+    readonly still: string;
+    readonly wind: string;
+  };
+  readonly own: {
+    /** On the map: {drive}, {width} without their unit. */
+    readonly label: string;
+    readonly labelOff: string;
+    /** {drive}, {width}, {left} */
+    readonly said: Readonly<Record<Third, string>>;
+    readonly saidOff: Readonly<Record<Third, string>>;
+  };
+  readonly chain: {
+    /** {tee} */
+    readonly hint: string;
+    /** Labels of figures. {number} */
+    readonly shot: string;
+    readonly left: string;
+    /** {number}, {length} */
+    readonly shotSaid: string;
+    /** {length} */
+    readonly leftSaid: Readonly<Record<Third, string>>;
+    readonly onGreenSaid: string;
+    readonly most: string;
+    readonly undo: string;
+    readonly clear: string;
+    readonly cleared: string;
+  };
+  readonly me: {
+    readonly explain: string;
+    readonly agree: string;
+    readonly refuse: string;
+    readonly asking: string;
+    /** {length} */
+    readonly accuracy: string;
+    readonly coarse: string;
+    /** {length}, {accuracy} */
+    readonly outside: string;
+    readonly faults: Readonly<Record<LocateFault, string>>;
+    readonly plain: string;
+    readonly allFigures: string;
+    /** {number}: always more than one. */
+    readonly kilometres: string;
+    readonly miles: string;
+  };
+}
+
+/** All that a map is worded with. */
+export interface Speech {
+  readonly say: MapWords;
+  readonly units: UnitWords;
+  /** Thirds of a green, as the page's settings and its glance name them. */
+  readonly thirds: Readonly<Record<Third, string>>;
+  /** Language tag for writing numbers. */
+  readonly locale: string;
+}
 
 /** A pattern with its {names} filled in. */
 export const fill = (pattern: string, values: Readonly<Record<string, string | number>>): string =>
   pattern.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
 
-export type Failure = keyof typeof WORDS.failed;
-
-/** Why a map is not shown; its cause says the rest. */
-export class MapFailure extends Error {
-  readonly failure: Failure;
-
-  constructor(failure: Failure, cause: unknown) {
-    super(WORDS.failed[failure], { cause });
-    this.name = "MapFailure";
-    this.failure = failure;
-  }
-}
+/**
+ * Things told one after another: "a; b; c". At least one.
+ *
+ * @param pattern with {list} for what is told so far and {next}
+ */
+export const chained = (pattern: string, things: readonly string[]): string =>
+  things.reduce((list, next) => fill(pattern, { list, next }));
