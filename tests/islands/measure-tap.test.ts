@@ -21,20 +21,20 @@ const CENTIMETRES = 1;
 
 describe("a tapped point", () => {
   test("on the line is so far from the tee and so far from the green", () => {
-    const reading = measure.read(at(0, 200), "back");
+    const reading = measure.read(at(0, 200), "back", "middle");
     expect(reading.startMetres).toBeCloseTo(200, CENTIMETRES);
     expect(reading.toFrontMetres).toBeCloseTo(185, CENTIMETRES);
-    expect(reading.toMiddleMetres).toBeCloseTo(200, CENTIMETRES);
+    expect(reading.toHoleMetres).toBeCloseTo(200, CENTIMETRES);
     expect(reading.toBackMetres).toBeCloseTo(215, CENTIMETRES);
   });
 
   test("is measured from the tee that is asked for", () => {
-    expect(measure.read(at(0, 200), "forward").startMetres).toBeCloseTo(150, CENTIMETRES);
-    expect(() => measure.read(at(0, 200), "gold")).toThrow(/no gold tee: choose one of back, forward/);
+    expect(measure.read(at(0, 200), "forward", "middle").startMetres).toBeCloseTo(150, CENTIMETRES);
+    expect(() => measure.read(at(0, 200), "gold", "middle")).toThrow(/no gold tee: choose one of back, forward/);
   });
 
   test("beside the line is measured straight, green along the line from there", () => {
-    const reading = measure.read(at(100, 400), "back");
+    const reading = measure.read(at(100, 400), "back", "middle");
     expect(reading.startMetres).toBeCloseTo(Math.hypot(100, 400), CENTIMETRES);
     // The green is 20 wide: seen from its right, 10 to each side of its middle.
     expect(reading.toFrontMetres).toBeCloseTo(90, CENTIMETRES);
@@ -42,39 +42,39 @@ describe("a tapped point", () => {
   });
 
   test("on the tee marker gives the build's own green figures", () => {
-    const reading = measure.read(data.tees[0]!.marker, "back");
+    const reading = measure.read(data.tees[0]!.marker, "back", "middle");
     expect(reading.startMetres).toBeCloseTo(0, CENTIMETRES);
     expect(reading.toFrontMetres).toBeCloseTo(back.green.frontMetres, CENTIMETRES);
-    expect(reading.toMiddleMetres).toBeCloseTo(back.green.middleMetres, CENTIMETRES);
+    expect(reading.toHoleMetres).toBeCloseTo(back.green.middleMetres, CENTIMETRES);
     expect(reading.toBackMetres).toBeCloseTo(back.green.backMetres, CENTIMETRES);
   });
 
   test("anywhere agrees with the build measuring from there", () => {
     for (const [x, y] of [[40, 60], [-30, 250], [12, 330], [-80, 420]] as const) {
       const built = measureFrom(measured, measured.frame.toPlane(at(x, y))).green;
-      const reading = measure.read(at(x, y), "back");
+      const reading = measure.read(at(x, y), "back", "middle");
       expect(reading.toFrontMetres).toBeCloseTo(built.frontMetres, CENTIMETRES);
-      expect(reading.toMiddleMetres).toBeCloseTo(built.middleMetres, CENTIMETRES);
+      expect(reading.toHoleMetres).toBeCloseTo(built.middleMetres, CENTIMETRES);
       expect(reading.toBackMetres).toBeCloseTo(built.backMetres, CENTIMETRES);
     }
   });
 
   test("on the green has only its middle ahead", () => {
-    const reading = measure.read(at(3, 404), "back");
+    const reading = measure.read(at(3, 404), "back", "middle");
     expect(reading.toFrontMetres).toBeUndefined();
     expect(reading.toBackMetres).toBeUndefined();
-    expect(reading.toMiddleMetres).toBeCloseTo(5, CENTIMETRES);
+    expect(reading.toHoleMetres).toBeCloseTo(5, CENTIMETRES);
   });
 
   test("is joined to tee and green by two legs", () => {
-    const { legs } = measure.read(at(0, 200), "back");
+    const { legs } = measure.read(at(0, 200), "back", "middle");
     expect(legs[0]).toEqual(data.tees[0]!.marker);
     expect(legs[1]).toEqual(at(0, 200));
     expect(FRAME.toPlane(legs[2])[1]).toBeCloseTo(400, 1);
   });
 
   test("in a hazard names it, with the build's reach and carry", () => {
-    const { under } = measure.read(at(0, 90), "back");
+    const { under } = measure.read(at(0, 90), "back", "middle");
     expect(under?.properties.name).toBe("The Gully");
     const built = back.hazards.find(({ id }) => id === "gully")!;
     expect(under?.hazards.map(({ reach, carry }) => [reach.metres, carry?.metres])).toEqual([
@@ -83,13 +83,13 @@ describe("a tapped point", () => {
   });
 
   test("in a bunker within a fairway is in the bunker; on the fairway alone in nothing with a name", () => {
-    expect(measure.read(at(11, 203), "back").under?.properties.id).toBe("pot");
-    expect(measure.read(at(-10, 203), "back").under).toBeUndefined();
+    expect(measure.read(at(11, 203), "back", "middle").under?.properties.id).toBe("pot");
+    expect(measure.read(at(-10, 203), "back", "middle").under).toBeUndefined();
   });
 
   test("a burn drawn as a line answers within a fingertip, not beyond", () => {
-    expect(measure.read(at(0, 303), "back").under?.properties.name).toBe("The Burn");
-    expect(measure.read(at(0, 306), "back").under).toBeUndefined();
+    expect(measure.read(at(0, 303), "back", "middle").under?.properties.name).toBe("The Burn");
+    expect(measure.read(at(0, 306), "back", "middle").under).toBeUndefined();
   });
 });
 

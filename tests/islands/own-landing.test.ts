@@ -11,7 +11,7 @@ const plane = holePlane(data);
 const tee = data.tees[0]!;
 
 describe("the golfer's own drive", () => {
-  const landing = ownLanding(plane, tee, 200)!;
+  const landing = ownLanding(plane, tee, "middle", 200)!;
   const points = landing.arc.map((position) => FRAME.toPlane(position));
 
   test("is as far from the tee all along its arc, across the whole corridor", () => {
@@ -29,13 +29,13 @@ describe("the golfer's own drive", () => {
   });
 
   test("short of the fairway says so", () => {
-    const short = ownLanding(plane, tee, 100)!;
+    const short = ownLanding(plane, tee, "middle", 100)!;
     expect(short.fairwayMetres).toBe(0);
     expect(short.fairwayArc).toBeUndefined();
   });
 
   test("as long as the hole lands nowhere", () => {
-    expect(ownLanding(plane, tee, 400)).toBeUndefined();
-    expect(ownLanding(plane, tee, 0)).toBeUndefined();
+    expect(ownLanding(plane, tee, "middle", 400)).toBeUndefined();
+    expect(ownLanding(plane, tee, "middle", 0)).toBeUndefined();
   });
 });

@@ -10,6 +10,7 @@ import { whereabouts } from "../../src/islands/map/whereabouts.ts";
 import { fill } from "../../src/islands/map/words.ts";
 import { FRAME } from "../support/flat-course.ts";
 import { sample } from "./sample.ts";
+import { ENGLISH } from "./speech.ts";
 
 const data = holeData(sample().holes[0]!, "yards");
 const measure = tapMeasure(data);
@@ -22,10 +23,10 @@ const shown = ({ figures, lines }: ReturnType<typeof shotsOut>) => [...figures.m
 
 describe("how a reading plays", () => {
   const leg = (riseMetres: number, lengthMetres: number, driftMetres: number) => ({ riseMetres, plays: { lengthMetres, plusMinusMetres: 1.2, driftMetres } });
-  const reading = measure.read(at(0, 200), "back");
+  const reading = measure.read(at(0, 200), "back", "middle");
 
   test("stands under the figure it belongs to, with what ground and wind do in a line", () => {
-    const { figures, lines, spoken } = readOut(reading, "metres", { legs: [leg(6, 207, -4), leg(-3.4, 195, 0.3)], wind: true, temperatureCelsius: 12.4 });
+    const { figures, lines, spoken } = readOut(reading, "metres", ENGLISH, { legs: [leg(6, 207, -4), leg(-3.4, 195, 0.3)], wind: true, temperatureCelsius: 12.4 });
     expect(figures.map(({ note }) => note)).toEqual(["plays 207 ±2", undefined, "plays 195 ±2", undefined]);
     const line = "There: 6 m up, plays 207 ±2, the wind takes it 4 m left. On to the middle: 3 m down, plays 195 ±2. In the wind you set, at 12 °C.";
     expect(lines.map((text) => text.replaceAll("\u00a0", " "))).toContain(line);
@@ -34,20 +35,20 @@ describe("how a reading plays", () => {
 
   test("is left out for a leg no stroke covers, and altogether when neither is", () => {
     const none = { riseMetres: 2, plays: undefined };
-    expect(readOut(reading, "metres", { legs: [none, leg(0, 200, 0)], wind: false, temperatureCelsius: 15 }).lines.at(-1)).toBe("On to the middle: level, plays 200 ±2. In still air at 15 °C.");
-    expect(readOut(reading, "metres", { legs: [none, none], wind: false, temperatureCelsius: 15 })).toEqual(readOut(reading, "metres"));
+    expect(readOut(reading, "metres", ENGLISH, { legs: [none, leg(0, 200, 0)], wind: false, temperatureCelsius: 15 }).lines.at(-1)).toBe("On to the middle: level, plays 200 ±2. In still air at 15 °C.");
+    expect(readOut(reading, "metres", ENGLISH, { legs: [none, none], wind: false, temperatureCelsius: 15 })).toEqual(readOut(reading, "metres", ENGLISH));
   });
 
   test("a reading from the golfer's own place says so", () => {
-    const mine = readOut(measure.read(at(0, 300), "back", at(0, 200)), "metres");
+    const mine = readOut(measure.read(at(0, 300), "back", "middle", at(0, 200)), "metres", ENGLISH);
     expect(mine.figures[0]).toEqual({ label: "From you", value: "100" });
     expect(mine.spoken).toMatch(/^From you 100 metres, 109 yards\./);
   });
 });
 
 test("as it opens: what to do, the golfer's drive, what the tee shot meets", () => {
-  const own = ownLanding(measure.plane, tee, 200);
-  const { lines, spoken } = openingOut(hazardsFromTee(data, tee), own, "metres");
+  const own = ownLanding(measure.plane, tee, "middle", 200);
+  const { lines, spoken } = openingOut(hazardsFromTee(data, tee), own, "middle", "metres", ENGLISH);
   expect(lines.join("\n").replaceAll("\u00a0", " ")).toBe([
     "Tap anywhere to measure from the tee and on to the green.",
     "Your drive of 200 m: the fairway is 30 m wide there, 200 m left to the middle.",
@@ -57,7 +58,7 @@ test("as it opens: what to do, the golfer's drive, what the tee shot meets", () 
 });
 
 describe("own shots", () => {
-  const out = (...places: LonLat[]) => shotsOut(shotChain(measure.plane, tee, places), tee, undefined, false, "metres");
+  const out = (...places: LonLat[]) => shotsOut({ chain: shotChain(measure.plane, tee, "middle", places), tee, third: "middle", under: undefined, full: false }, "metres", ENGLISH);
 
   test("are told leg by leg with what is left", () => {
     expect(shown(out(at(0, 190), at(0, 310)))).toBe("Shot 1 190\nShot 2 120\nLeft 90");
@@ -73,7 +74,7 @@ describe("own shots", () => {
 describe("where the golfer is", () => {
   const me = (x: number, y: number, accuracyMetres: number, plainTurned = false) => {
     const where = whereabouts({ position: at(x, y), accuracyMetres }, data.courseBounds, FRAME);
-    return meOut(where, where.state === "on-course" ? measure.read(where.position, "back", where.position) : undefined, plainTurned, "yards");
+    return meOut(where, where.state === "on-course" ? measure.read(where.position, "back", "middle", where.position) : undefined, plainTurned, "yards", ENGLISH);
   };
 
   test("on the hole: front, middle and back, how well it is known, what lies ahead", () => {
@@ -89,10 +90,10 @@ describe("where the golfer is", () => {
 
   test("far off is told in miles or kilometres", () => {
     // The international mile is 1,609.344 m exactly.
-    expect(farText(16_093.44, "yards")).toBe("10 miles");
-    expect(farText(4023.36, "yards")).toBe("2.5 miles");
-    expect(farText(2500, "metres")).toBe("2.5 km");
-    expect(farText(1999, "metres")).toBe("1999\u00a0m");
+    expect(farText(16_093.44, "yards", ENGLISH)).toBe("10 miles");
+    expect(farText(4023.36, "yards", ENGLISH)).toBe("2.5 miles");
+    expect(farText(2500, "metres", ENGLISH)).toBe("2.5 km");
+    expect(farText(1999, "metres", ENGLISH)).toBe("1999\u00a0m");
   });
 });
 

@@ -4,20 +4,21 @@ import { tapMeasure } from "../../src/islands/map/measure-tap.ts";
 import { readOut } from "../../src/islands/map/read-out.ts";
 import { FRAME } from "../support/flat-course.ts";
 import { sample } from "./sample.ts";
+import { ENGLISH } from "./speech.ts";
 
 const measure = tapMeasure(holeData(sample().holes[0]!, "yards"));
 const at = (x: number, y: number): LonLat => {
   const [longitude, latitude] = FRAME.toPosition([x, y]);
   return [longitude, latitude];
 };
-const say = (x: number, y: number, units: "yards" | "metres") => readOut(measure.read(at(x, y), "back"), units);
+const say = (x: number, y: number, units: "yards" | "metres") => readOut(measure.read(at(x, y), "back", "middle"), units, ENGLISH);
 
 describe("a reading in words", () => {
   test("shows whole figures in the golfer's unit", () => {
     expect(say(0, 200, "metres").figures).toEqual([
       { label: "Back tee", value: "200" },
       { label: "Front", value: "185" },
-      { label: "Middle", value: "200" },
+      { label: "Middle", value: "200", counts: true },
       { label: "Back", value: "215" },
     ]);
     // 200 m is 218.7 yd and 185 m 202.3 yd at 0.9144 m to the yard.

@@ -15,7 +15,7 @@ const at = (x: number, y: number): LonLat => {
 
 describe("a chain of shots", () => {
   test("starts at the tee and tells each leg and what is left", () => {
-    const { legs, left } = shotChain(plane, tee, [at(0, 190), at(30, 230), at(0, 310)]);
+    const { legs, left } = shotChain(plane, tee, "middle", [at(0, 190), at(30, 230), at(0, 310)]);
     expect(legs.map(({ metres }) => Math.round(metres * 10) / 10)).toEqual([190, 50, 85.4]);
     expect(left!.metres).toBeCloseTo(90, 1);
     expect(legs[1]!.from).toEqual(legs[0]!.to);
@@ -23,13 +23,13 @@ describe("a chain of shots", () => {
   });
 
   test("with no shots leaves the whole way", () => {
-    const { legs, left } = shotChain(plane, tee, []);
+    const { legs, left } = shotChain(plane, tee, "middle", []);
     expect(legs).toEqual([]);
     expect(left!.metres).toBeCloseTo(400, 1);
   });
 
   test("that ends on the green leaves nothing", () => {
-    expect(shotChain(plane, tee, [at(0, 190), at(3, 404)]).left).toBeUndefined();
+    expect(shotChain(plane, tee, "middle", [at(0, 190), at(3, 404)]).left).toBeUndefined();
   });
 });
 

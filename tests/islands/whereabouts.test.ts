@@ -57,7 +57,7 @@ test("the circle of accuracy is closed and as wide as it says", () => {
 });
 
 test("a golfer far off, or known to within a country, is not drawn", () => {
-  const drawn = (x: number, y: number, accuracyMetres: number) => meDrawing(where(x, y, accuracyMetres), undefined, holePlane(data), "yards");
+  const drawn = (x: number, y: number, accuracyMetres: number) => meDrawing(where(x, y, accuracyMetres), undefined, holePlane(data), String);
   expect(drawn(0, 100, 8).map(({ geometry }) => geometry.type)).toEqual(["Polygon", "Point"]);
   expect(drawn(0, 30_000, 8)).toEqual([]);
   expect(drawn(0, 100, 150_000)).toEqual([]);

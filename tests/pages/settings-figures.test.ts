@@ -1,6 +1,10 @@
 /** Reading a figure's metres and wording a rise. Whole pages are turned in the browser tests. */
 import { expect, test } from "vitest";
-import { ENGLISH_VOICE, metresFor, riseText, teeOn, wholeLength } from "../../src/islands/settings-figures.ts";
+import { voiceOf } from "../../src/components/page-data.ts";
+import { metresFor, riseText, teeOn, wholeLength } from "../../src/islands/settings-figures.ts";
+import { english } from "../../src/site/words-english.ts";
+
+const VOICE = voiceOf(english);
 
 test("a figure holds one number, or one for each tee", () => {
   expect(metresFor("182.9", "white")).toBe(182.9);
@@ -28,15 +32,15 @@ test("a tee kept from another hole gives way where this one has it not", () => {
 
 // 3.048 m is 10 ft exactly.
 test("a rise is in feet beside yards and in metres beside metres, level when it rounds to nothing", () => {
-  expect(riseText(3.048, "yards", ENGLISH_VOICE)).toBe("10\u00a0ft up");
-  expect(riseText(-3.048, "metres", ENGLISH_VOICE)).toBe("3\u00a0m down");
-  expect(riseText(0.1, "yards", ENGLISH_VOICE)).toBe("level");
+  expect(riseText(3.048, "yards", VOICE)).toBe("10\u00a0ft up");
+  expect(riseText(-3.048, "metres", VOICE)).toBe("3\u00a0m down");
+  expect(riseText(0.1, "yards", VOICE)).toBe("level");
 });
 
 test("a total adds what is read: whole yards of each hole, not the metres between", () => {
   const half = 100.4 * 0.9144;
   const holes = metresFor(JSON.stringify([half, half, half]), "white")!;
-  expect(wholeLength(half, "yards", ENGLISH_VOICE.units).value).toBe("100");
-  expect(wholeLength(holes, "yards", ENGLISH_VOICE.units).text).toBe("300\u00a0yd");
-  expect(wholeLength(holes, "metres", ENGLISH_VOICE.units).value).toBe("276");
+  expect(wholeLength(half, "yards", VOICE.units).value).toBe("100");
+  expect(wholeLength(holes, "yards", VOICE.units).text).toBe("300\u00a0yd");
+  expect(wholeLength(holes, "metres", VOICE.units).value).toBe("276");
 });
