@@ -9,6 +9,15 @@ export type Cover =
   | "open" | "rough" | "heath" | "scrub" | "wood" | "rock" | "strand" | "water"
   | "fairway" | "green" | "tee" | "bunker" | "built" | "taken";
 
+/** Where a cover may be, roughly: true wherever it is, and somewhat around. */
+export interface CoverMask {
+  readonly empty: boolean;
+  holds(x: number, y: number): boolean;
+}
+
+/** Side of a mask's cells, in those of the cover. */
+const MASK_CELLS = 2;
+
 const COVERS: readonly Cover[] = [
   "open", "rough", "heath", "scrub", "wood", "rock", "strand", "water", "fairway", "green", "tee", "bunker", "built", "taken",
 ];
@@ -87,6 +96,36 @@ export class CoverGrid {
       allowed(this.at([x, y])) && allowed(this.at([x - reach, y])) && allowed(this.at([x + reach, y])) &&
       allowed(this.at([x, y - reach])) && allowed(this.at([x, y + reach]))
     );
+  }
+
+  /** Places no further than `reach`, and not much further, from those for which `allowed` holds. */
+  mask(reach: number, allowed: (cover: Cover) => boolean): CoverMask {
+    const wanted = COVERS.map(allowed);
+    const side = this.cell * MASK_CELLS;
+    // Cells of the mask lie on those of the cover, with room for the reach all round.
+    const border = Math.ceil(reach / side);
+    const columns = Math.ceil(this.columns / MASK_CELLS) + 2 * border;
+    const rows = Math.ceil(this.rows / MASK_CELLS) + 2 * border;
+    const marks = new Uint8Array(columns * rows);
+    let empty = true;
+    for (let row = 0; row < this.rows; row++) {
+      for (let column = 0; column < this.columns; column++) {
+        if (!wanted[this.codes[row * this.columns + column]!]) continue;
+        empty = false;
+        const [across, down] = [Math.floor(column / MASK_CELLS) + border, Math.floor(row / MASK_CELLS) + border];
+        // The next cell of the cover in the same cell of the mask marks the same.
+        column = (across - border + 1) * MASK_CELLS - 1;
+        for (let r = down - border; r <= down + border; r++) marks.fill(1, r * columns + across - border, r * columns + across + border + 1);
+      }
+    }
+    const [left, top] = [this.box[0] - border * side, this.box[1] - border * side];
+    return {
+      empty,
+      holds: (x, y) => {
+        const [column, row] = [Math.floor((x - left) / side), Math.floor((y - top) / side)];
+        return column >= 0 && row >= 0 && column < columns && row < rows && marks[row * columns + column] === 1;
+      },
+    };
   }
 
   eachCell(box: Box, visit: (index: number, x: number, y: number) => void): void {

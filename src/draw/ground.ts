@@ -1,5 +1,6 @@
 /** Ground cover, water, and what is mown: everything under the figures, bottom up. */
 import type { Point } from "../geo/position.ts";
+import type { Cover } from "./cover.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { crescents, LIGHT, evenly, roundedLine, shifted, simplified } from "./curves.ts";
 import { dotPath, element, polyPath, polyPaths, smoothPath } from "./svg.ts";
@@ -38,11 +39,10 @@ export function drawCover({ scene, paint, composition: c, sheet, cover, id }: Pl
   if (rocks.length > 0) out += element("path", { ...paint("rock"), "stroke-width": c.fine, "fill-rule": "evenodd", d: areaPath(rocks) });
   if (c.keep.stipple && scene.areas("sand").length > 0) {
     const gap = 3.4 * c.drawing;
-    const onSand = (kind: string): boolean => kind === "strand";
+    const onSand = (kind: Cover): boolean => kind === "strand";
     // Dots crowd at the edge of the sand and thin out over it, as a stipple engraver shades.
-    const dots = strew(sheet, gap, 71, (p) =>
-      cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1,
-    );
+    const spacing = (p: Point): number => (cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1);
+    const dots = strew(sheet, gap, 71, spacing, { cover, on: onSand });
     const share = Math.min(1, c.mostDots / dots.length);
     out += stipple(dots.filter(({ lot }) => lot < share).map(({ point }) => point), 0.9 * c.drawing, paint);
   }
@@ -188,7 +188,7 @@ export function drawBunkers({ scene, paint, composition: c, sheet, cover, px }: 
   const shade = outer.flatMap((ring) => crescents(ring, LIGHT, Math.min(lip * 1.5, spanOf(ring) * 0.3)));
   const lit = outer.flatMap((ring) => crescents(ring, DARK_SIDE, Math.min(lip, spanOf(ring) * 0.22)));
   const gap = 2.5 * c.drawing;
-  const dots = c.keep.stipple ? strew(sheet, gap, 37, (p) => (cover.at(p) === "bunker" ? gap : 0)) : [];
+  const dots = c.keep.stipple ? strew(sheet, gap, 37, (p) => (cover.at(p) === "bunker" ? gap : 0), { cover, on: (kind) => kind === "bunker" }) : [];
   return (
     element("path", { ...paint("bunker"), "fill-rule": "evenodd", d }) +
     stipple(dots.map(({ point }) => point), 0.62 * c.drawing, paint) +

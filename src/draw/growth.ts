@@ -30,9 +30,9 @@ export function drawGrowth(context: PlateContext, keepOff: readonly Box[], fromP
     const depth = Math.max(0, Math.min(1, (fromPlay(p) - near) / (far - near)));
     return c.tuftSpacing * (1.75 - 0.75 * depth);
   });
-  const heather = strew(sheet, c.tuftSpacing * 0.5, 23, (p) => (cover.clear(p, 2, isHeath) ? c.tuftSpacing * 0.5 : 0));
-  const gorse = strew(sheet, c.crownSpacing, 31, (p) => (cover.clear(p, 2.4 * c.drawing, isScrub) ? c.crownSpacing : 0));
-  const wood = strew(sheet, c.crownSpacing * 1.15, 41, (p) => (cover.clear(p, 2.4 * c.drawing, isWood) ? c.crownSpacing * 1.15 : 0));
+  const heather = strew(sheet, c.tuftSpacing * 0.5, 23, (p) => (cover.clear(p, 2, isHeath) ? c.tuftSpacing * 0.5 : 0), { cover, on: isHeath });
+  const gorse = strew(sheet, c.crownSpacing, 31, (p) => (cover.clear(p, 2.4 * c.drawing, isScrub) ? c.crownSpacing : 0), { cover, on: isScrub });
+  const wood = strew(sheet, c.crownSpacing * 1.15, 41, (p) => (cover.clear(p, 2.4 * c.drawing, isWood) ? c.crownSpacing * 1.15 : 0), { cover, on: isWood });
   const lone = scene.points("tree").map(({ point }): Strewn => ({ point, lot: 0.2 }));
   const rows = scene.lines("wood", "tree").flatMap(({ line }) =>
     evenly(line, Math.max(c.crownSpacing, px(6)), false).map((point, i): Strewn => ({ point, lot: (i % 3) / 3 })),

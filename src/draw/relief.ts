@@ -5,6 +5,7 @@ import type { Contour } from "../terrain/contours.ts";
 import { gradientAt } from "../terrain/slope.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { clipLine } from "./clip.ts";
+import type { Cover } from "./cover.ts";
 import { evenly, LIGHT } from "./curves.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
@@ -127,6 +128,9 @@ const SCARP_PERCENT = 26;
 /** Where it falls more than this contours would run together, and give way to the hachures. */
 const CLIFF_PERCENT = 42;
 
+/** Ground on which hachures are drawn. */
+const mayFall = (cover: Cover): boolean => cover === "open" || cover === "rough" || cover === "strand" || cover === "heath";
+
 /** Hachures down the slope of scarps and dunes: longer and heavier the steeper, lighter where the light falls. */
 export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateContext, ground: PlateGround | undefined): string {
   const grid = ground?.grid;
@@ -145,11 +149,10 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
     return { percent, down: [x / size, y / size] };
   };
   const places = strew(sheet, gap, 53, (p) => {
-    const here = cover.at(p);
-    if (here !== "open" && here !== "rough" && here !== "strand" && here !== "heath") return 0;
+    if (!mayFall(cover.at(p))) return 0;
     const slope = slopeAt(p);
     return slope && slope.percent > SCARP_PERCENT ? gap * Math.max(1, 1.8 - slope.percent / 90) : 0;
-  });
+  }, { cover, on: mayFall });
   // Steep sheets are thinned evenly, by lot, and what is left is drawn longer.
   const share = Math.min(1, c.mostHachures / places.length);
   for (const { point, lot } of places) {

@@ -1,7 +1,7 @@
 /** The parts of a polyline that lie inside an area, holes left out. */
 import { contains } from "../geo/area.ts";
+import { boxAround } from "../geo/box.ts";
 import type { Area, Point } from "../geo/position.ts";
-import { cross } from "../geo/vector.ts";
 
 /**
  * Parts of a line inside an area, in the line's order and direction. A closed line (first
@@ -14,9 +14,15 @@ export function clipLine(points: readonly Point[], area: Area): Point[][] {
     if (part.length > 1) parts.push(part);
     part = [];
   };
+  const [west, south, east, north] = boxAround(area[0]!);
   for (let i = 1; i < points.length; i++) {
     const a = points[i - 1]!;
     const b = points[i]!;
+    // Most of a long line runs far from the area.
+    if ((a[0] < west && b[0] < west) || (a[0] > east && b[0] > east) || (a[1] < south && b[1] < south) || (a[1] > north && b[1] > north)) {
+      finish();
+      continue;
+    }
     const cuts = [0, ...crossings(a, b, area), 1];
     for (let k = 1; k < cuts.length; k++) {
       const [t0, t1] = [cuts[k - 1]!, cuts[k]!];
@@ -44,19 +50,18 @@ const between = (a: Point, b: Point, t: number): Point =>
   t === 0 ? a : t === 1 ? b : [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
 
 /** Shares of the segment at which it crosses the area's rings, in order. */
-function crossings(a: Point, b: Point, area: Area): number[] {
-  const direction: Point = [b[0] - a[0], b[1] - a[1]];
+function crossings([ax, ay]: Point, [bx, by]: Point, area: Area): number[] {
+  const [dx, dy] = [bx - ax, by - ay];
   const shares: number[] = [];
   for (const ring of area) {
     for (let i = 1; i < ring.length; i++) {
-      const p = ring[i - 1]!;
-      const q = ring[i]!;
-      const edge: Point = [q[0] - p[0], q[1] - p[1]];
-      const denominator = cross(direction, edge);
+      const [px, py] = ring[i - 1]!;
+      const [qx, qy] = ring[i]!;
+      const [ex, ey] = [qx - px, qy - py];
+      const denominator = dx * ey - dy * ex;
       if (denominator === 0) continue;
-      const toEdge: Point = [p[0] - a[0], p[1] - a[1]];
-      const t = cross(toEdge, edge) / denominator;
-      const u = cross(toEdge, direction) / denominator;
+      const t = ((px - ax) * ey - (py - ay) * ex) / denominator;
+      const u = ((px - ax) * dy - (py - ay) * dx) / denominator;
       if (t > 0 && t < 1 && u >= 0 && u <= 1) shares.push(t);
     }
   }

@@ -12,8 +12,9 @@
  */
 import { contours as marchingSquares } from "d3-contour";
 import type { Area, Point } from "../geo/position.ts";
+import { boxAround } from "../geo/box.ts";
 import { clipLine } from "./clip-line.ts";
-import type { HeightGrid } from "./grid.ts";
+import { columnRowOf, type HeightGrid } from "./grid.ts";
 import { simplifyLine } from "./simplify-line.ts";
 
 export interface Contour {
@@ -48,9 +49,10 @@ export function contoursOf(grid: HeightGrid, options: ContourOptions): Contour[]
   const { intervalMetres, baseMetres = 0, within, toleranceMetres = 0, leastLengthMetres = 0 } = options;
   if (!(intervalMetres > 0)) throw new RangeError(`Contours need an interval above 0 m, not ${intervalMetres}.`);
   const found = new Map<number, Fragment[]>();
+  const range = within ? heightsAbout(grid, within) : EVERY_HEIGHT;
   for (let row = 0; row < grid.rows - 1; row += BLOCK) {
     for (let column = 0; column < grid.columns - 1; column += BLOCK) {
-      contourBlock(grid, column, row, intervalMetres, baseMetres, found);
+      contourBlock(grid, column, row, intervalMetres, baseMetres, range, found);
     }
   }
   const result: Contour[] = [];
@@ -68,6 +70,26 @@ export function contoursOf(grid: HeightGrid, options: ContourOptions): Contour[]
     }
   }
   return result;
+}
+
+type HeightRange = readonly [lowest: number, highest: number];
+
+const EVERY_HEIGHT: HeightRange = [-Infinity, Infinity];
+
+/** Lowest and highest height on and around an area: contours of other heights do not run inside it. */
+function heightsAbout(grid: HeightGrid, area: Area): HeightRange {
+  const [west, south, east, north] = boxAround(area[0]!);
+  const [left, top] = columnRowOf(grid, [west, north]);
+  const [right, bottom] = columnRowOf(grid, [east, south]);
+  let [lowest, highest] = [Infinity, -Infinity];
+  for (let row = Math.max(0, Math.floor(top) - 1); row <= Math.min(grid.rows - 1, Math.ceil(bottom) + 1); row++) {
+    for (let column = Math.max(0, Math.floor(left) - 1); column <= Math.min(grid.columns - 1, Math.ceil(right) + 1); column++) {
+      const height = grid.heights[row * grid.columns + column]!;
+      if (height < lowest) lowest = height;
+      if (height > highest) highest = height;
+    }
+  }
+  return [lowest, highest];
 }
 
 /** Whether a contour is one of the stronger, numbered ones: each fifth level. */
@@ -89,6 +111,7 @@ function contourBlock(
   row0: number,
   interval: number,
   base: number,
+  [least, most]: HeightRange,
   found: Map<number, Fragment[]>,
 ): void {
   const columns = Math.min(BLOCK + 1, grid.columns - column0);
@@ -111,7 +134,8 @@ function contourBlock(
   const firstLevel = Math.floor((lowest - base) / interval) + 1;
   for (let level = firstLevel; base + level * interval <= highest; level++) {
     const height = base + level * interval;
-    if (height <= lowest) continue;
+    if (height <= lowest || height < least) continue;
+    if (height > most) break;
     const { coordinates } = squares.contour(values, height);
     let fragments = found.get(level);
     if (!fragments) found.set(level, (fragments = []));
