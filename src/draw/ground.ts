@@ -4,8 +4,8 @@ import type { Cover } from "./cover.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { crescents, LIGHT, evenly, roundedLine, shifted, simplified } from "./curves.ts";
 import { dotPath, element, polyPath, polyPaths, smoothPath } from "./svg.ts";
-import { strew } from "./scatter.ts";
-import { ribbon, waterLines } from "./water.ts";
+import { strew, type Strewn } from "./scatter.ts";
+import { ribbon, waterLines, type WaterLine } from "./water.ts";
 import type { SceneArea } from "./scene.ts";
 
 const DARK_SIDE: Point = [-LIGHT[0], -LIGHT[1]];
@@ -16,8 +16,18 @@ export const areaPath = (areas: readonly SceneArea[], smooth = true): string =>
 
 const polygons = (shapes: readonly (readonly Point[])[]): string => polyPaths(shapes, true);
 
+/** Dots of bare sand: they crowd at its edge and thin out over it, as a stipple engraver shades. */
+export function sandDots({ scene, composition: c, sheet, cover }: PlateContext): Strewn[] {
+  if (!c.keep.stipple || scene.areas("sand").length === 0) return [];
+  const gap = 3.4 * c.drawing;
+  const onSand = (kind: Cover): boolean => kind === "strand";
+  const spacing = (p: Point): number => (cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1);
+  return strew(sheet, gap, 71, spacing, { cover, on: onSand });
+}
+
 /** Tints of open ground, sand and rock. */
-export function drawCover({ scene, paint, composition: c, sheet, cover, id }: PlateContext): string {
+export function drawCover(context: PlateContext, dots: readonly Strewn[] = sandDots(context)): string {
+  const { scene, paint, composition: c, sheet, id } = context;
   const { map } = sheet;
   let out = element("rect", { ...paint("ground"), x: map[0], y: map[1], width: map[2] - map[0], height: map[3] - map[1] });
   const tint = (mark: "rough" | "heath" | "scrub" | "wood" | "strand", areas: readonly SceneArea[]): void => {
@@ -37,15 +47,8 @@ export function drawCover({ scene, paint, composition: c, sheet, cover, id }: Pl
   tint("wood", scene.areas("wood"));
   const rocks = scene.areas("rock");
   if (rocks.length > 0) out += element("path", { ...paint("rock"), "stroke-width": c.fine, "fill-rule": "evenodd", d: areaPath(rocks) });
-  if (c.keep.stipple && scene.areas("sand").length > 0) {
-    const gap = 3.4 * c.drawing;
-    const onSand = (kind: Cover): boolean => kind === "strand";
-    // Dots crowd at the edge of the sand and thin out over it, as a stipple engraver shades.
-    const spacing = (p: Point): number => (cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1);
-    const dots = strew(sheet, gap, 71, spacing, { cover, on: onSand });
-    const share = Math.min(1, c.mostDots / dots.length);
-    out += stipple(dots.filter(({ lot }) => lot < share).map(({ point }) => point), 0.9 * c.drawing, paint);
-  }
+  const share = Math.min(1, c.mostDots / dots.length);
+  out += stipple(dots.filter(({ lot }) => lot < share).map(({ point }) => point), 0.9 * c.drawing, paint);
   return out;
 }
 
@@ -59,12 +62,19 @@ export function streamRibbons({ scene, composition, px }: PlateContext): Point[]
   );
 }
 
-/** Sea, ponds and burns: one shore, flat tint, the bank's shadow, and lines that thin out from the shore. */
-export function drawWater(context: PlateContext): string {
+/** Lines in the water that follow the shore. */
+export const shoreLines = ({ scene, composition: c }: PlateContext): WaterLine[] =>
+  waterLines(scene.water.map(({ rings }) => rings), scene.box, c.waterLines, c.knots);
+
+/**
+ * Sea, ponds and burns: one shore, flat tint, the bank's shadow, and lines that thin out from the shore.
+ *
+ * @param lines of this composition, or of one with more of them
+ */
+export function drawWater(context: PlateContext, lines: readonly WaterLine[] = shoreLines(context)): string {
   const { scene, paint, composition: c } = context;
   const burns = streamRibbons(context);
-  const waters = scene.water.map(({ rings }) => rings);
-  if (waters.length === 0 && burns.length === 0) return "";
+  if (scene.water.length === 0 && burns.length === 0) return "";
   const d = areaPath(scene.water) + burns.map((ring) => smoothPath(ring, true)).join("");
   const id = context.id("water");
   let out =
@@ -74,7 +84,6 @@ export function drawWater(context: PlateContext): string {
   const shade = [
     ...scene.water.flatMap(({ rings }) => rings.flatMap((ring, i) => (i === 0 ? crescents(ring.length > 60 ? ring.filter((_, k) => k % 2 === 0) : ring, LIGHT, 5 * c.drawing) : []))),
   ];
-  const lines = waterLines(waters, scene.box, c.waterLines, c.knots);
   const ranks = c.waterLines.map((_, rank) => lines.filter((line) => line.rank === rank));
   const count = ranks.length;
   out += element(

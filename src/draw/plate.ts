@@ -14,7 +14,7 @@ import type { MeasuredHole } from "../measure/types.ts";
 import { COMPOSITIONS, thinned, type Composition, type CompositionName } from "./composition.ts";
 import { drawTeeFigures, hazardsInPlay } from "./figures.ts";
 import { drawFrame, drawGraduation, drawNorth, drawPaper, inBothUnits, NORTH_REACH } from "./furniture.ts";
-import { drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater } from "./ground.ts";
+import { drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater, sandDots, shoreLines } from "./ground.ts";
 import { drawGrowth, drawHachures } from "./growth.ts";
 import { drawLineOfPlay, drawTeeMarkers, group } from "./line-of-play.ts";
 import { LabelPlacer } from "./labels.ts";
@@ -22,7 +22,7 @@ import { drawLandmarks, drawNames, type NamesDrawn } from "./names.ts";
 import { painter, type PlateTheme } from "./palette.ts";
 import { drawPhotoMarks } from "./photo-marks.ts";
 import type { PlateContext } from "./plate-context.ts";
-import { drawContours, drawGreenContours, drawRelief, drawScarps, type PlateGround } from "./relief.ts";
+import { contourRuns, drawContours, drawGreenContours, drawRelief, drawScarps, scarpMarks, type PlateGround } from "./relief.ts";
 import { layCover, stageOf, teePlates } from "./stage.ts";
 import { defaultTeeOf, layHole, sheetBearingDegrees } from "./sheet.ts";
 import { flag } from "./symbols.ts";
@@ -85,16 +85,18 @@ const THINNING = [1, 0.85, 0.65, 0.4, 0.2] as const;
  */
 export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
   const composition = typeof options.composition === "string" ? COMPOSITIONS[options.composition] : options.composition;
+  const draw = layOut(hole, options, composition);
   let plate: Plate | undefined;
   for (const share of THINNING) {
-    plate = drawWith(hole, options, thinned(composition, share));
+    plate = draw(thinned(composition, share));
     // A relief picture handed in as a data address is not the drawing's own weight.
     if (plate.svg.length - (options.ground?.relief?.href.length ?? 0) <= mostCharacters(composition)) break;
   }
   return plate!;
 }
 
-function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Composition): Plate {
+/** Everything but the texture, found and drawn once; then the plate with as much texture as one likes. */
+function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composition): (texture: Composition) => Plate {
   const words = options.words ?? ENGLISH;
   const theme = options.theme ?? "light";
   const paint = painter(theme);
@@ -166,20 +168,19 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
   const clip = context.id("map");
   const [minX, minY, maxX, maxY] = sheet.map;
   const window = element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }));
-  const map =
-    drawCover(context) +
-    drawFairways(context, lineOnSheet) +
-    drawRelief(context, options.ground) +
-    // Over the fairways, since burns cross them; over the relief, since water is level.
-    drawWater(context) +
-    drawContours(context, options.ground, placer.taken) +
-    drawScarps(context, options.ground) +
-    drawHachures(context) +
+  const titleId = context.id("title");
+  const descriptionId = context.id("description");
+  const head =
+    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.plateTitle(hole.hole.number, hole.hole.name)))) +
+    (options.describedBy ? "" : element("desc", { id: descriptionId }, escapeXml(words.plateDescription))) +
+    element("defs", {}, window) +
+    drawPaper(sheet, paint);
+  const mown =
     drawTeeingGrounds(context, plates) +
     drawGreens(context, drawGreenContours(context, options.ground)) +
     drawBunkers(context) +
-    drawWorks(context) +
-    drawGrowth(context, [...lettering.labels, ...lettering.blocked], (p) => Math.abs(locate(longest.line, sheet.toPlane(p)).offset) * sheet.pxPerMetre) +
+    drawWorks(context);
+  const figures =
     drawBounds(context, lineOnSheet, context.px(95)) +
     lines +
     groups.join("") +
@@ -189,20 +190,34 @@ function drawWith(hole: MeasuredHole, options: PlateOptions, composition: Compos
     landmarks.svg +
     element("g", { transform: `translate(${num(flagAt[0])} ${num(flagAt[1])})` }, flag(paint, flagScale)) +
     (north ? drawNorth(north, sheet, Math.sqrt(composition.drawing), paint, words.north) : "");
-  const titleId = context.id("title");
-  const descriptionId = context.id("description");
-  const body =
-    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.plateTitle(hole.hole.number, hole.hole.name)))) +
-    (options.describedBy ? "" : element("desc", { id: descriptionId }, escapeXml(words.plateDescription))) +
-    element("defs", {}, window) +
-    drawPaper(sheet, paint) +
-    element("g", { "clip-path": `url(#${clip})` }, map) +
+  const fairways = drawFairways(context, lineOnSheet) + drawRelief(context, options.ground);
+  const hachures = drawHachures(context);
+  const furniture =
     (composition.keep.everyTee ? inBothUnits(options.unit, (unit) => drawGraduation(sheet, composition, unit, paint)) : drawGraduation(sheet, composition, options.unit, paint)) +
     drawFrame(sheet, composition, paint) +
     drawTitleBlock(hole, first, sheet, composition, options.unit, paint, words);
-  const svg =
-    `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="${PLATE_FAMILY}">${body}</svg>`;
-  return { svg, body, unplaced, width: sheet.width, height: sheet.height, lettering };
+  const dots = sandDots(context);
+  const shores = shoreLines(context);
+  const contours = contourRuns(context, options.ground);
+  const scarps = scarpMarks(context, options.ground);
+  const offPlay = (p: Point): number => Math.abs(locate(longest.line, sheet.toPlane(p)).offset) * sheet.pxPerMetre;
+  return (texture) => {
+    const textured = { ...context, composition: texture };
+    const map =
+      drawCover(textured, dots) +
+      fairways +
+      // Over the fairways, since burns cross them; over the relief, since water is level.
+      drawWater(textured, shores) +
+      drawContours(textured, options.ground, placer.taken, contours) +
+      drawScarps(textured, scarps) +
+      hachures +
+      mown +
+      drawGrowth(textured, [...lettering.labels, ...lettering.blocked], offPlay) +
+      figures;
+    const body = head + element("g", { "clip-path": `url(#${clip})` }, map) + furniture;
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="${PLATE_FAMILY}">${body}</svg>`;
+    return { svg, body, unplaced, width: sheet.width, height: sheet.height, lettering };
+  };
 }
 
 /** Today's hole, where the content gives it. */

@@ -9,7 +9,7 @@ import type { Cover } from "./cover.ts";
 import { evenly, LIGHT } from "./curves.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
-import { strew } from "./scatter.ts";
+import { strew, type Strewn } from "./scatter.ts";
 import { element, escapeXml, num, polyPaths, smoothPath } from "./svg.ts";
 
 export interface PlateGround {
@@ -46,46 +46,63 @@ export function drawRelief({ sheet }: PlateContext, ground: PlateGround | undefi
   return element("image", { class: "plate-relief", href, width: side, height: side, preserveAspectRatio: "none", transform: `matrix(${matrix.join(" ")})` });
 }
 
+/** A stretch of a contour that is drawn. */
+export interface ContourRun {
+  readonly heightMetres: number;
+  readonly knots: readonly Point[];
+}
+
+/** Contours on the sheet where they are drawn: not in water, and not where hachures say it better. */
+export function contourRuns({ sheet, scene, composition: c, cover }: PlateContext, ground: PlateGround | undefined): ContourRun[] {
+  const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground?.grid && slopePercentAt(ground.grid, sheet.toPlane(p)) > CLIFF_PERCENT);
+  return (ground?.contours ?? []).flatMap(({ heightMetres, points }) =>
+    clipLine(evenly(points.map(sheet.toSheet), c.knots * 3.2, false), scene.box)
+      .flatMap((piece) => partsWhere(piece, kept))
+      .filter((knots) => knots.length >= 4)
+      .map((knots) => ({ heightMetres, knots })),
+  );
+}
+
 /** Contours hair-thin, each fifth stronger and numbered where there is room. */
-export function drawContours({ sheet, scene, composition: c, paint, cover }: PlateContext, ground: PlateGround | undefined, keepOff: readonly Box[]): string {
-  if (!ground?.contours) return "";
-  const interval = ground.intervalMetres ?? 1;
-  const plain: Point[][] = [];
+export function drawContours(
+  context: PlateContext,
+  ground: PlateGround | undefined,
+  keepOff: readonly Box[],
+  runs: readonly ContourRun[] = contourRuns(context, ground),
+): string {
+  const { sheet, composition: c, paint } = context;
+  const interval = ground?.intervalMetres ?? 1;
+  const plain: (readonly Point[])[] = [];
   const plainLevels: number[] = [];
-  const index: Point[][] = [];
+  const index: (readonly Point[])[] = [];
   const figures: string[] = [];
   const numbered: Point[] = [];
-  for (const { heightMetres, points } of ground.contours) {
+  for (const { heightMetres, knots } of runs) {
     const strong = Math.round(heightMetres / interval) % 5 === 0;
-    const onSheet = evenly(points.map(sheet.toSheet), c.knots * 3.2, false);
-    const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground.grid && slopePercentAt(ground.grid, sheet.toPlane(p)) > CLIFF_PERCENT);
-    for (const knots of clipLine(onSheet, scene.box).flatMap((piece) => partsWhere(piece, kept))) {
-      if (knots.length < 4) continue;
-      (strong ? index : plain).push(knots);
-      if (!strong) plainLevels.push(Math.round(heightMetres / interval));
-      if (!strong || knots.length < 8) continue;
-      for (let i = 4; i < knots.length - 4; i += 3) {
-        const p = knots[i]!;
-        const [minX, minY, maxX, maxY] = sheet.map;
-        const clear =
-          p[0] > minX + 14 && p[0] < maxX - 14 && p[1] > minY + 12 && p[1] < maxY - 12 &&
-          !keepOff.some((box) => p[0] > box[0] - 12 && p[0] < box[2] + 12 && p[1] > box[1] - 10 && p[1] < box[3] + 10) &&
-          !numbered.some((q) => Math.hypot(q[0] - p[0], q[1] - p[1]) < 130 * c.drawing);
-        if (!clear) continue;
-        const [a, b] = [knots[i - 1]!, knots[i + 1]!];
-        let angle = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
-        if (angle > 90) angle -= 180;
-        if (angle < -90) angle += 180;
-        const text: TextLine = { text: num(heightMetres), mark: "contour-figure", size: c.text.note * 0.86, weight: "regular", italic: true };
-        figures.push(element("text", { transform: `translate(${num(p[0])} ${num(p[1])}) rotate(${num(angle)})`, y: num(text.size * 0.32), "text-anchor": "middle", ...textAttributes(text, paint, 2.5) }, escapeXml(text.text)));
-        numbered.push(p);
-        break;
-      }
+    (strong ? index : plain).push(knots);
+    if (!strong) plainLevels.push(Math.round(heightMetres / interval));
+    if (!strong || knots.length < 8) continue;
+    for (let i = 4; i < knots.length - 4; i += 3) {
+      const p = knots[i]!;
+      const [minX, minY, maxX, maxY] = sheet.map;
+      const clear =
+        p[0] > minX + 14 && p[0] < maxX - 14 && p[1] > minY + 12 && p[1] < maxY - 12 &&
+        !keepOff.some((box) => p[0] > box[0] - 12 && p[0] < box[2] + 12 && p[1] > box[1] - 10 && p[1] < box[3] + 10) &&
+        !numbered.some((q) => Math.hypot(q[0] - p[0], q[1] - p[1]) < 130 * c.drawing);
+      if (!clear) continue;
+      const [a, b] = [knots[i - 1]!, knots[i + 1]!];
+      let angle = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
+      if (angle > 90) angle -= 180;
+      if (angle < -90) angle += 180;
+      const text: TextLine = { text: num(heightMetres), mark: "contour-figure", size: c.text.note * 0.86, weight: "regular", italic: true };
+      figures.push(element("text", { transform: `translate(${num(p[0])} ${num(p[1])}) rotate(${num(angle)})`, y: num(text.size * 0.32), "text-anchor": "middle", ...textAttributes(text, paint, 2.5) }, escapeXml(text.text)));
+      numbered.push(p);
+      break;
     }
   }
-  const d = (lines: readonly Point[][]): string => lines.map((line) => smoothPath(line, false)).join("");
+  const d = (lines: readonly (readonly Point[])[]): string => lines.map((line) => smoothPath(line, false)).join("");
   // Hilly ground would be a thicket of lines: there only the stronger contours are kept.
-  const length = (lines: readonly Point[][]): number => lines.reduce((sum, line) => sum + line.length * c.knots * 3.2, 0);
+  const length = (lines: readonly (readonly Point[])[]): number => lines.reduce((sum, line) => sum + line.length * c.knots * 3.2, 0);
   const crowded = length(plain) + length(index) > c.mostContour;
   const lines = crowded ? plain.filter((_, i) => plainLevels[i]! % 2 === 0) : plain;
   const fewer = crowded && length(lines) + length(index) > c.mostContour ? [] : lines;
@@ -131,13 +148,17 @@ const CLIFF_PERCENT = 42;
 /** Ground on which hachures are drawn. */
 const mayFall = (cover: Cover): boolean => cover === "open" || cover === "rough" || cover === "strand" || cover === "heath";
 
-/** Hachures down the slope of scarps and dunes: longer and heavier the steeper, lighter where the light falls. */
-export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateContext, ground: PlateGround | undefined): string {
+/** A place on a scarp, and how steeply it falls which way on the sheet. */
+interface ScarpMark extends Strewn {
+  readonly percent: number;
+  readonly down: Point;
+}
+
+/** Places on scarps and dunes that hachures may begin at. */
+export function scarpMarks({ sheet, composition: c, cover }: PlateContext, ground: PlateGround | undefined): ScarpMark[] {
   const grid = ground?.grid;
-  if (!grid) return "";
+  if (!grid) return [];
   const gap = 4.8 * c.drawing;
-  // Too small for their taper to be seen: strokes of three weights, at half the bytes of a wedge.
-  const strokes: [Point[][], Point[][], Point[][]] = [[], [], []];
   const [origin, east, north] = [sheet.toSheet([0, 0]), sheet.toSheet([1, 0]), sheet.toSheet([0, 1])];
   const slopeAt = (p: Point): { percent: number; down: Point } | undefined => {
     const gradient = gradientAt(grid, sheet.toPlane(p));
@@ -148,19 +169,26 @@ export function drawScarps({ sheet, composition: c, paint, cover, px }: PlateCon
     const size = Math.hypot(x, y) || 1;
     return { percent, down: [x / size, y / size] };
   };
-  const places = strew(sheet, gap, 53, (p) => {
+  const spacing = (p: Point): number => {
     if (!mayFall(cover.at(p))) return 0;
-    const slope = slopeAt(p);
-    return slope && slope.percent > SCARP_PERCENT ? gap * Math.max(1, 1.8 - slope.percent / 90) : 0;
-  }, { cover, on: mayFall });
+    const percent = slopePercentAt(grid, sheet.toPlane(p));
+    return percent > SCARP_PERCENT ? gap * Math.max(1, 1.8 - percent / 90) : 0;
+  };
+  return strew(sheet, gap, 53, spacing, { cover, on: mayFall }).map((place) => ({ ...place, ...slopeAt(place.point)! }));
+}
+
+/** Hachures down the slope: longer and heavier the steeper, lighter where the light falls. */
+export function drawScarps(context: PlateContext, marks: readonly ScarpMark[]): string {
+  const { composition: c, paint, cover, px } = context;
+  // Too small for their taper to be seen: strokes of three weights, at half the bytes of a wedge.
+  const strokes: [Point[][], Point[][], Point[][]] = [[], [], []];
   // Steep sheets are thinned evenly, by lot, and what is left is drawn longer.
-  const share = Math.min(1, c.mostHachures / places.length);
-  for (const { point, lot } of places) {
+  const share = Math.min(1, c.mostHachures / marks.length);
+  for (const { point, lot, percent, down } of marks) {
     if (lot >= share) continue;
-    const slope = slopeAt(point)!;
-    const shade = 0.5 - 0.5 * (slope.down[0] * LIGHT[0] + slope.down[1] * LIGHT[1]);
-    const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + slope.percent / 140) * (1 + 0.5 * (1 - share));
-    const foot: Point = [point[0] + slope.down[0] * length, point[1] + slope.down[1] * length];
+    const shade = 0.5 - 0.5 * (down[0] * LIGHT[0] + down[1] * LIGHT[1]);
+    const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + percent / 140) * (1 + 0.5 * (1 - share));
+    const foot: Point = [point[0] + down[0] * length, point[1] + down[1] * length];
     if (cover.at(foot) === "water") continue;
     const weight = shade < 0.36 ? 0 : shade < 0.68 ? 1 : 2;
     strokes[weight].push([point, foot]);
