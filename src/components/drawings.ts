@@ -7,15 +7,18 @@ import type { Club } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { keptCourse, keptPlate, keptStills } from "../site/kept-drawings.ts";
 import { plateGround } from "../site/plate-ground.ts";
-import { coursePath, holePath } from "../site/routes.ts";
+import { originalCourse, originalHole } from "../site/language-view.ts";
+import { coursePath, holePath, type Spoken } from "../site/routes.ts";
 import { words as wordsOf } from "../site/words.ts";
 import { courseGround } from "./course-ground.ts";
-import { holeHref, href } from "./links.ts";
+import { holeHref, href, pageHref } from "./links.ts";
 
 /** A hole's ground serves its plates one after another, and is costly to make. */
 const grounds = new WeakMap<MeasuredHole, { ground: PlateGround | undefined }>();
 
-function groundOf(course: MeasuredCourse, hole: MeasuredHole): PlateGround | undefined {
+function groundOf(course: MeasuredCourse, seen: MeasuredHole): PlateGround | undefined {
+  // The same in every language.
+  const hole = originalHole(seen);
   const found = grounds.get(hole) ?? {
     ground: plateGround(course, hole, href(`${holePath(course.course.id, hole.hole.number)}relief.webp`)),
   };
@@ -51,20 +54,21 @@ const courseGrounds = new WeakMap<MeasuredCourse, { ground: PlateGround | undefi
 /** A course's map, each hole on it a link to its page. */
 export function courseSvg(club: Club, measured: MeasuredCourse, size: "phone" | "desk"): string {
   const { id } = measured.course;
-  const found = courseGrounds.get(measured) ?? { ground: courseGround(measured, href(`${coursePath(id)}relief.webp`)) };
-  courseGrounds.set(measured, found);
+  const original = originalCourse(measured);
+  const found = courseGrounds.get(original) ?? { ground: courseGround(measured, href(`${coursePath(id)}relief.webp`)) };
+  courseGrounds.set(original, found);
   return keptCourse(measured, {
     idPrefix: `map-${id}-${size}`,
     unit: club.units,
     size,
-    href: ({ hole }) => holeHref(id, hole.number),
+    href: ({ hole }) => holeHref(club, id, hole.number),
     words: wordsOf(club.language).draw,
     ...(found.ground ? { ground: found.ground } : {}),
-  }, href(coursePath(id))).svg;
+  }, pageHref(club, coursePath(id))).svg;
 }
 
 /** Where the desk's map of a course is fetched. */
-export const courseMapHref = (courseId: string): string => href(`${coursePath(courseId)}map.svg`);
+export const courseMapHref = (club: Spoken, courseId: string): string => pageHref(club, `${coursePath(courseId)}map.svg`);
 
 /** A hole as a small sign; decoration beside its name. */
 export const thumbnailSvg = (hole: MeasuredHole): string => drawHoleThumbnail(hole, { width: 56, height: 78 });

@@ -3,13 +3,13 @@ import { groundBounds, type GroundData } from "../islands/hole-data.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
 import { TERRAIN_ZOOMS } from "../read/terrain-tiles.ts";
 
-/** @param up from the data file's folder to the course's: `""` or `"../"` */
-export const groundData = ({ ground, frame }: MeasuredCourse, up: "" | "../"): { ground?: GroundData } =>
+/** @param folder from the data file's folder to the course's, where all languages share tiles: `""`, `"../"` … */
+export const groundData = ({ ground, frame }: MeasuredCourse, folder: string): { ground?: GroundData } =>
   ground === undefined
     ? {}
     : {
         ground: {
-          tiles: `${up}ground/{z}/{x}/{y}.webp`,
+          tiles: `${folder}ground/{z}/{x}/{y}.webp`,
           encoding: "terrarium",
           minimumZoom: Math.min(...TERRAIN_ZOOMS),
           maximumZoom: Math.max(...TERRAIN_ZOOMS),

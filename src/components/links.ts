@@ -1,5 +1,5 @@
 /** Addresses of the guide's pages under the path it is served from. */
-import { bookPath, cardPath, coverPath, figuresPath, flyoverPath, holePath, mapPath, tourPath } from "../site/routes.ts";
+import { bookPath, cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, languageFolder, mapPath, tourPath, type Spoken } from "../site/routes.ts";
 
 /** An address within the guide, from the site's own root: `tarvay/7/` under the base path. */
 export function href(path: string): string {
@@ -7,12 +7,25 @@ export function href(path: string): string {
   return `${base.endsWith("/") ? base : `${base}/`}${path.replace(/^\/+/, "")}`;
 }
 
-export const homeHref = (): string => href("");
-export const coverHref = (courseId: string): string => href(coverPath(courseId));
-export const holeHref = (courseId: string, hole: number): string => href(holePath(courseId, hole));
-export const cardHref = (courseId: string): string => href(cardPath(courseId));
-export const mapHref = (courseId: string): string => href(mapPath(courseId));
-export const figuresHref = (courseId: string): string => href(figuresPath(courseId));
-export const flyoverHref = (courseId: string, hole: number): string => href(flyoverPath(courseId, hole));
-export const tourHref = (courseId: string): string => href(tourPath(courseId));
-export const bookHref = (courseId: string): string => href(bookPath(courseId));
+/** A page's address in the language a club is seen in. */
+export const pageHref = (club: Spoken, path: string): string => href(`${languageFolder(club)}${path}`);
+
+/**
+ * From a language's file to where all languages share pictures of a course.
+ *
+ * @param up from the file's folder to the course's
+ */
+export function sharedFolder(club: Spoken, courseId: string, up: "" | "../"): string {
+  const folder = languageFolder(club);
+  return folder === "" ? up : `${up}../../${coursePath(courseId)}`;
+}
+
+export const homeHref = (club: Spoken): string => pageHref(club, "");
+export const coverHref = (club: Spoken, courseId: string): string => pageHref(club, coverPath(courseId));
+export const holeHref = (club: Spoken, courseId: string, hole: number): string => pageHref(club, holePath(courseId, hole));
+export const cardHref = (club: Spoken, courseId: string): string => pageHref(club, cardPath(courseId));
+export const mapHref = (club: Spoken, courseId: string): string => pageHref(club, mapPath(courseId));
+export const figuresHref = (club: Spoken, courseId: string): string => pageHref(club, figuresPath(courseId));
+export const flyoverHref = (club: Spoken, courseId: string, hole: number): string => pageHref(club, flyoverPath(courseId, hole));
+export const tourHref = (club: Spoken, courseId: string): string => pageHref(club, tourPath(courseId));
+export const bookHref = (club: Spoken, courseId: string): string => pageHref(club, bookPath(courseId));

@@ -5,7 +5,7 @@ import { coverPath, holePath, mapPath } from "../site/routes.ts";
 import { SHARE_FILE } from "../site/share-size.ts";
 import type { Words } from "../site/words.ts";
 import { golfCourseData, jsonForScript } from "../tell/structured-data.ts";
-import { href } from "./links.ts";
+import { pageHref } from "./links.ts";
 import { firstParagraph } from "./markdown.ts";
 
 export interface SharedPicture {
@@ -14,15 +14,15 @@ export interface SharedPicture {
 }
 
 /** A hole's share card. There is one only where the guide knows its own address, since links elsewhere need it whole. */
-export const sharedPicture = (courseId: string, { hole }: MeasuredHole, words: Words): SharedPicture => ({
-  address: href(`${holePath(courseId, hole.number)}${SHARE_FILE}`),
+export const sharedPicture = (club: Club, courseId: string, { hole }: MeasuredHole, words: Words): SharedPicture => ({
+  address: pageHref(club, `${holePath(courseId, hole.number)}${SHARE_FILE}`),
   alt: words.draw.plateTitle(hole.number, hole.name),
 });
 
 /** JSON-LD of a course for its cover. */
 export function courseJson(club: Club, measured: MeasuredCourse, words: Words, site: URL | undefined): string {
   const { id, name, description } = measured.course;
-  const full = (path: string): string | undefined => site && new URL(href(path), site).href;
+  const full = (path: string): string | undefined => site && new URL(pageHref(club, path), site).href;
   const first = measured.holes[0];
   return jsonForScript(golfCourseData(club, measured, firstParagraph(description) || words.guideTo(name), {
     page: full(coverPath(id)),

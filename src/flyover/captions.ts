@@ -4,6 +4,8 @@ export interface Cue {
   readonly startSeconds: number;
   readonly endSeconds: number;
   readonly text: string;
+  /** BCP 47 tag, where it is in another language than the captions around it. */
+  readonly language?: string;
 }
 
 /**
@@ -19,7 +21,7 @@ const SENTENCE = /(?<=[.!?…]["'”’)]?)\s+(?=["'“‘(]?[\p{Lu}\p{N}])/u;
 const SPACE = String.raw`[^\S\u00a0]`;
 
 /** Where a long sentence may be cut, the better places first. */
-const BREAKS = [`(?<=[;:])${SPACE}`, `(?<=,)${SPACE}`, `${SPACE}(?=(?:and|but|or|so|then|which|where|when|if|because)\\s)`, SPACE].map((pattern) => new RegExp(pattern, "giu"));
+const BREAKS = [`(?<=[;:])${SPACE}`, `(?<=,)${SPACE}`, `${SPACE}(?=(?:and|but|or|so|then|which|where|when|if|because|und|aber|oder|denn|sondern|dann|wo|wenn|weil|dass|sonst)\\s)`, SPACE].map((pattern) => new RegExp(pattern, "giu"));
 
 /** Text short enough for one caption, cut at the best place near its middle. */
 function pieces(sentence: string): string[] {

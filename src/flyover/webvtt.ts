@@ -15,11 +15,14 @@ export function timestamp(seconds: number): string {
 const cueText = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replace(/\n\s*\n/g, "\n");
 
+/** The format's own mark for words in another language. */
+const inLanguage = (text: string, language: string | undefined): string => (language === undefined ? text : `<lang ${language}>${text}</lang>`);
+
 /** A whole file. @param title goes behind the signature; one line. */
 export function webVtt(cues: readonly Cue[], title = ""): string {
   const heading = title.replaceAll("-->", " ").replace(/\s+/g, " ").trim();
   const blocks = cues.map(
-    ({ startSeconds, endSeconds, text }, i) => `${i + 1}\n${timestamp(startSeconds)} --> ${timestamp(endSeconds)}\n${cueText(text)}\n`,
+    ({ startSeconds, endSeconds, text, language }, i) => `${i + 1}\n${timestamp(startSeconds)} --> ${timestamp(endSeconds)}\n${inLanguage(cueText(text), language)}\n`,
   );
   return [`WEBVTT${heading === "" ? "" : ` ${heading}`}\n`, ...blocks].join("\n");
 }

@@ -5,8 +5,8 @@ import { currentGuide } from "../site/guide.ts";
 import { words } from "../site/words.ts";
 
 export const getStaticPaths = (() => {
-  const { language } = currentGuide().club;
-  return [{ params: { language }, props: { language } }];
+  const { languages } = currentGuide().club;
+  return languages.map((language) => ({ params: { language }, props: { language } }));
 }) satisfies GetStaticPaths;
 
 export const GET: APIRoute = ({ props }) => Response.json(islandWordsOf(words(props["language"])));

@@ -9,6 +9,8 @@ import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.
 import { formatLength } from "../tell/format.ts";
 import { renderTip, shownTee } from "../tell/tip.ts";
 import { playerOfTee } from "./ground-players.ts";
+import { otherLanguage } from "./language-view.ts";
+import { tipWords } from "./tip-words.ts";
 import { words as wordsOf } from "./words.ts";
 
 /** Between poses, at most: fine enough to follow every turn of a hole within a few centimetres. */
@@ -39,7 +41,7 @@ export function holeFlyover(club: Club, course: MeasuredCourse, measured: Measur
 }
 
 const tipText = (club: Club, measured: MeasuredHole): string =>
-  renderTip(measured, { units: club.units, idPrefix: "said", words: wordsOf(club.language).tell }).text;
+  renderTip(measured, { units: club.units, idPrefix: "said", words: tipWords(club, measured.hole) }).text;
 
 const filmed = (course: MeasuredCourse, measured: MeasuredHole, text: string): HoleFilm => {
   const tee = shownTee(measured, undefined);
@@ -58,7 +60,7 @@ function makeHole(club: Club, course: MeasuredCourse, measured: MeasuredHole): H
       origin: measured.frame.origin,
       track: trackOf(film.flight, HOLE_STEP_SECONDS),
       chapters: film.chapters.map(({ kind, seconds }): FilmChapter => ({ kind, seconds: hundredths(seconds), title: words.chapters[kind] })),
-      cues: film.cues.map(writtenCue),
+      cues: film.cues.map((cue) => writtenCue(cue, otherLanguage(club, measured.hole, "tip"))),
     },
   };
 }
@@ -74,11 +76,12 @@ export function roundFlyover(club: Club, course: MeasuredCourse): RoundFlyover {
 
 function makeRound(club: Club, course: MeasuredCourse): RoundFlyover {
   const words = wordsOf(club.language);
-  const texts = course.holes.map((measured) => {
+  const openings = course.holes.map((measured) => {
     const { number, name, par } = measured.hole;
     const length = formatLength(shownTee(measured, undefined).lengthMetres, club.units, words.tell.units).text;
-    return `${words.film.holeBegins(number, name, par.men === par.women ? `${par.men}` : `${par.men}/${par.women}`, length)}\n${tipText(club, measured)}`;
+    return words.film.holeBegins(number, name, par.men === par.women ? `${par.men}` : `${par.men}/${par.women}`, length);
   });
+  const texts = course.holes.map((measured, i) => `${openings[i]!}\n${tipText(club, measured)}`);
   const tour = tourOf(course.holes.map((measured, i) => filmed(course, measured, texts[i]!).flight), groundOf(course.ground));
   const starts = course.holes.map((_, i) => tour.parts.find(({ hole }) => hole === i)!.startSeconds);
   return {
@@ -87,15 +90,20 @@ function makeRound(club: Club, course: MeasuredCourse): RoundFlyover {
       origin: course.frame.origin,
       track: trackOf(tour, TOUR_STEP_SECONDS),
       chapters: course.holes.map(({ hole }, i): FilmChapter => ({ kind: "hole", seconds: hundredths(starts[i]!), title: words.holeTitle(hole.number, hole.name) })),
-      cues: course.holes.flatMap((_, i) => cuesOf(texts[i]!, starts[i]! + LEAD_SECONDS)).map(writtenCue),
+      cues: course.holes.flatMap(({ hole }, i) => {
+        // A line of the text is a caption of its own, so the opening's are the first.
+        const opening = cuesOf(openings[i]!).length;
+        return cuesOf(texts[i]!, starts[i]! + LEAD_SECONDS).map((cue, n) => writtenCue(cue, n < opening ? undefined : otherLanguage(club, hole, "tip")));
+      }),
     },
   };
 }
 
 const hundredths = (seconds: number): number => Math.round(seconds * 100) / 100;
 
-const writtenCue = ({ startSeconds, endSeconds, text }: Cue): Cue => ({
+const writtenCue = ({ startSeconds, endSeconds, text }: Cue, language: string | undefined): Cue => ({
   startSeconds: hundredths(startSeconds),
   endSeconds: hundredths(endSeconds),
   text,
+  ...(language === undefined ? {} : { language }),
 });

@@ -4,6 +4,7 @@
  */
 import { deserialize, serialize } from "node:v8";
 import { gunzipSync, gzipSync } from "node:zlib";
+import type { Translatable } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { cached, cachedSync, cacheKey, keep, keepSync } from "./cache.ts";
 import { codeVersion } from "./code-version.ts";
@@ -78,12 +79,22 @@ const bare = new WeakMap<MeasuredHole, MeasuredHole>();
 export function drawnHole(hole: MeasuredHole): MeasuredHole {
   const found = bare.get(hole) ?? {
     ...hole,
-    hole: { ...hole.hole, tip: { ...hole.hole.tip, markdown: aims(hole.hole.tip.markdown) }, silence: [], notices: [], translations: {} },
-    course: { ...hole.course, description: "", holes: [], features: [], silence: [], notices: [], translations: {} },
+    hole: {
+      ...told(hole.hole),
+      tip: { ...hole.hole.tip, language: "", markdown: aims(hole.hole.tip.markdown) },
+      photos: hole.hole.photos.map((photo) => ({ ...told(photo), alt: "", caption: undefined, credit: undefined })),
+      silence: [],
+      notices: [],
+      translations: {},
+    },
+    course: { ...told(hole.course), description: "", holes: [], features: [], sources: [], silence: [], notices: [], translations: {} },
   };
   bare.set(hole, found);
   return found;
 }
+
+/** Whether something is translated shows beside a drawing and not in it. */
+const told = <T extends Translatable>({ untranslated: _, ...rest }: T): Omit<T, "untranslated"> => rest;
 
 const aims = (markdown: string): string => [...markdown.matchAll(/:aim\[[^\]]+\]/g)].map(([aim]) => aim).join(" ");
 
@@ -93,7 +104,7 @@ const bareCourses = new WeakMap<MeasuredCourse, MeasuredCourse>();
 export function drawnCourse(course: MeasuredCourse): MeasuredCourse {
   const found = bareCourses.get(course) ?? {
     ...course,
-    course: { ...course.course, description: "", silence: [], notices: [], holes: [], translations: {} },
+    course: { ...told(course.course), description: "", sources: [], silence: [], notices: [], holes: [], translations: {} },
     holes: course.holes.map(drawnHole),
   };
   bareCourses.set(course, found);

@@ -6,7 +6,7 @@ export interface ShownNotice extends Omit<Notice, "place" | "holes"> {
   readonly holes: readonly number[];
 }
 
-const shown = ({ from, until, text, holes }: Notice): ShownNotice => ({ from, until, text, holes: [...new Set(holes ?? [])].sort((a, b) => a - b) });
+const shown = ({ from, until, text, holes, untranslated = [] }: Notice): ShownNotice => ({ from, until, text, untranslated, holes: [...new Set(holes ?? [])].sort((a, b) => a - b) });
 
 /** What begins first stands first; what has begun already, in the order written. */
 const byDay = (notices: readonly ShownNotice[]): ShownNotice[] => [...notices].sort((a, b) => (a.from ?? "") < (b.from ?? "") ? -1 : (a.from ?? "") > (b.from ?? "") ? 1 : 0);

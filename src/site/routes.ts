@@ -3,14 +3,23 @@
  * path the guide is served from before them.
  *
  * A club with one course opens on that course's cover; one with several lists them at the
- * root and keeps each cover in the course's own folder.
+ * root and keeps each cover in the course's own folder. Pages in the club's first language
+ * stand at the root, those of each further one at the same addresses below its folder.
  */
+import type { Club } from "../course/types.ts";
 import { currentGuide, type Guide } from "./guide.ts";
 
 /** What addresses depend on. */
 export interface Addressed {
+  readonly club: Pick<Club, "languages">;
   readonly courses: readonly { readonly course: { readonly id: string; readonly holes: readonly { readonly number: number }[] } }[];
 }
+
+/** A club seen in one of its languages. */
+export type Spoken = Pick<Club, "language" | "languages">;
+
+/** What stands before the addresses of a language's pages: `de/`, nothing for the first language. */
+export const languageFolder = ({ language, languages }: Spoken): string => (language === languages[0] ? "" : `${language.toLowerCase()}/`);
 
 /** The cover of a course; the root itself for a club's only course. */
 export const coverPath = (courseId: string, guide: Addressed = currentGuide()): string =>
@@ -32,7 +41,7 @@ export const bookPath = (courseId: string): string => `${courseId}/book/`;
 /** Every page a guide must have, root first; `404.html` is beside them. */
 export function pagePaths(guide: Addressed | Guide): string[] {
   const several = guide.courses.length > 1;
-  return ["", ...guide.courses.flatMap(({ course: { id, holes } }) => [
+  const inOne = ["", ...guide.courses.flatMap(({ course: { id, holes } }) => [
     ...(several ? [coverPath(id, guide)] : []),
     ...holes.flatMap(({ number }) => [holePath(id, number), flyoverPath(id, number)]),
     tourPath(id),
@@ -41,6 +50,8 @@ export function pagePaths(guide: Addressed | Guide): string[] {
     figuresPath(id),
     bookPath(id),
   ])];
+  const { languages } = guide.club;
+  return languages.flatMap((language) => inOne.map((path) => `${languageFolder({ language, languages })}${path}`));
 }
 
 /** A base path as the whole guide writes it: one slash at each end. */

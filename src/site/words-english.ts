@@ -59,6 +59,7 @@ export const english: Words = {
 
   nav: {
     main: "Guide",
+    languages: "Languages",
     holes: "Holes",
     previousHole: "Previous hole",
     nextHole: "Next hole",

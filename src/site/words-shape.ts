@@ -74,6 +74,7 @@ export interface Words {
 
   readonly nav: {
     readonly main: string;
+    readonly languages: string;
     readonly holes: string;
     readonly previousHole: string;
     readonly nextHole: string;

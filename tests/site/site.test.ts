@@ -9,10 +9,10 @@ import { currentGuide, setCurrentGuide, type Guide } from "../../src/site/guide.
 import { loadGuide } from "../../src/site/load.ts";
 import { builtPages, pageFaults } from "../../src/site/page-check.ts";
 import { reportLines, summary } from "../../src/site/report.ts";
-import { cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, mapPath, pagePaths, tidyBase, tourPath } from "../../src/site/routes.ts";
+import { cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, languageFolder, mapPath, pagePaths, tidyBase, tourPath } from "../../src/site/routes.ts";
 import { hole, plant, withClub } from "../fixtures/marked.ts";
 
-const guide = (...ids: string[]) => ({ courses: ids.map((id) => ({ course: { id, holes: [{ number: 1 }, { number: 2 }] } })) });
+const guide = (...ids: string[]) => ({ club: { languages: ["en"] }, courses: ids.map((id) => ({ course: { id, holes: [{ number: 1 }, { number: 2 }] } })) });
 
 describe("addresses", () => {
   test("of a course's pages", () => {
@@ -23,6 +23,14 @@ describe("addresses", () => {
   test("of covers: the root for a club's only course", () => {
     expect(coverPath("links", guide("links"))).toBe("");
     expect(coverPath("links", guide("links", "dunes"))).toBe("links/");
+  });
+
+  test("of a further language's pages: the same below its folder", () => {
+    const both = pagePaths({ ...guide("links"), club: { languages: ["en", "de-AT"] } });
+    const first = pagePaths(guide("links"));
+    expect(both).toEqual([...first, ...first.map((path) => `de-at/${path}`)]);
+    expect(languageFolder({ language: "en", languages: ["en", "de"] })).toBe("");
+    expect(languageFolder({ language: "de", languages: ["en", "de"] })).toBe("de/");
   });
 
   test("of every page, none twice", () => {

@@ -61,12 +61,17 @@ export async function openPlayer({ parts, words, film, course, address, fonts, c
     delete parts.root.dataset["settled"];
     map.show(flight.poseAt(seconds));
     const chapter = begunBy(film.chapters, seconds)?.title ?? "";
-    const caption = cueAt(film.cues, seconds)?.text ?? "";
+    const cue = cueAt(film.cues, seconds);
+    const caption = cue?.text ?? "";
     parts.place.value = String(seconds);
     parts.time.textContent = `${clockTime(seconds)} / ${clockTime(flight.seconds)}`;
     parts.place.setAttribute("aria-valuetext", fill(words.placeIs, { time: clockTime(seconds), length: clockTime(flight.seconds), chapter }));
     if (parts.chapter.textContent !== chapter) parts.chapter.textContent = chapter;
     if (parts.caption.textContent !== caption) parts.caption.textContent = caption;
+    for (const line of [parts.caption, parts.spoken]) {
+      if (cue?.language === undefined) line.removeAttribute("lang");
+      else line.lang = cue.language;
+    }
     parts.caption.hidden = caption === "" || !parts.captions.checked;
     if (caption !== spoken) {
       spoken = caption;

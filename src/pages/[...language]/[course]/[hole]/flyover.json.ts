@@ -1,0 +1,8 @@
+/** What the player of a hole's flyover fetches. */
+import type { APIRoute } from "astro";
+import { holeFlyover } from "../../../../site/film.ts";
+import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
+
+export const getStaticPaths = holePaths;
+
+export const GET: APIRoute<HoleProps> = ({ props: { club, course, measured } }) => Response.json(holeFlyover(club, course, measured).data);

@@ -1,0 +1,10 @@
+/** The picture a link to a hole is shown with; made where the guide knows its address, which such links need. */
+import type { APIRoute } from "astro";
+import { shareCard } from "../../../../site/share-card.ts";
+import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
+import { words } from "../../../../site/words.ts";
+
+export const getStaticPaths = () => (import.meta.env.SITE === undefined ? [] : holePaths());
+
+export const GET: APIRoute<HoleProps> = async ({ props: { club, course, measured } }) =>
+  new Response(await shareCard(club.units, course, measured, words(club.language)), { headers: { "Content-Type": "image/jpeg" } });
