@@ -19,17 +19,18 @@ const CLASS_WORD: Readonly<Record<string, string>> = {
 
 const standIn = (thing: Thing, index: number): string => `named_${CLASS_WORD[thing.classes[0]!]!}_${index}`;
 
+const wordsIn = (name: string): string[] => [...name.matchAll(/\d+|[\p{L}\p{M}]+(?:['’][\p{L}\p{M}]+)*/gu)].map((match) => match[0].replaceAll("’", "'"));
+
 function naming(facts: HoleFacts, lexicon: Lexicon): Naming {
-  const spelled = (name: string): string[] =>
-    [...name.toLowerCase().matchAll(/\d+|[\p{L}]+(?:['’][\p{L}]+)*/gu)].flatMap((match) => lexicon.spell(match[0].replaceAll("’", "'")));
   return {
+    prepare: (markdown) => lexicon.prepare(markdown),
     spell: (word) => lexicon.spell(word),
     figure: (_name, target) => {
       const at = facts.things.findIndex(({ id }) => id === target);
       return at < 0 ? ["#"] : [standIn(facts.things[at]!, at)];
     },
     names: facts.things
-      .flatMap((thing, i) => (thing.name === undefined ? [] : [{ words: spelled(thing.name), standsFor: standIn(thing, i) }]))
+      .flatMap((thing, i) => (thing.name === undefined ? [] : [{ words: lexicon.nameWords(wordsIn(thing.name).flatMap((word) => lexicon.spell(word))), standsFor: standIn(thing, i) }]))
       .filter(({ words }) => words.length > 0)
       // "Long Tom's Burn" before "Long Tom".
       .sort((a, b) => b.words.length - a.words.length),

@@ -37,7 +37,15 @@ export interface ClaimPattern {
 export interface Lexicon {
   /** BCP 47 primary language. */
   readonly language: string;
+  /** A tip with the full stops of ordinals and abbreviations put away; as long as it was, so that places stay. */
+  prepare(markdown: string): string;
+  /**
+   * A word as written, but for a straight apostrophe, as patterns know it: lower case, short
+   * forms written out; where words are inflected, in their plain form.
+   */
   spell(word: string): readonly string[];
+  /** The words of a feature's name, spelled, by which a tip is sure to call it: without an article that changes. */
+  nameWords(words: readonly string[]): readonly string[];
   /** Longest and most particular first: of two matches of a kind that overlap the first counts. */
   readonly patterns: readonly ClaimPattern[];
   /** A word without which a kind is not said at all: spares the longer expressions. */

@@ -16,7 +16,9 @@ export interface Segment {
 }
 
 export interface Naming {
-  /** A word as it is spelled for matching: lower case, short forms written out. */
+  /** The source with what only looks like the end of a sentence put away; as long as it was. */
+  prepare(markdown: string): string;
+  /** A word, as written but for its apostrophe, as it is spelled for matching: lower case, short forms written out. */
   spell(word: string): readonly string[];
   /** What a figure in the tip reads as. */
   figure(name: string, target: string | undefined): readonly string[];
@@ -31,7 +33,8 @@ interface Word {
 }
 
 const FIGURE = /(?<![\p{L}\p{N}:]):([a-z]+)(?:\[([^\]\n]*)\])?(?:\{[^}\n]*\})?/gu;
-const TOKEN = /\d+(?:[.]\d+)?(?:st|nd|rd|th)?|[\p{L}]+(?:['’][\p{L}]+)*|[,.;:!?()—–\u0001]/gu;
+/** Letters may be written with marks of their own (NFD); `º` is an ordinal's full stop put away. */
+const TOKEN = /\d+(?:[.]\d+)?(?:st|nd|rd|th|º)?|[\p{L}\p{M}]+(?:['’][\p{L}\p{M}]+)*|[,.;:!?()—–\u0001]/gu;
 
 const blank = (text: string): string => " ".repeat(text.length);
 
@@ -51,7 +54,7 @@ function wordsOf(markdown: string, naming: Naming): Word[] {
   const figures = [...markdown.matchAll(FIGURE)].filter((match) => match[2] !== undefined || match[0].includes("{") || match[1] !== "");
   let text = markdown;
   for (const match of figures) text = text.slice(0, match.index) + blank(match[0]) + text.slice(match.index + match[0].length);
-  const plain = bare(text);
+  const plain = bare(naming.prepare(text));
   const found: { start: number; end: number; as: readonly string[] }[] = figures.map((match) => ({
     start: match.index,
     end: match.index + match[0].length,
@@ -59,7 +62,7 @@ function wordsOf(markdown: string, naming: Naming): Word[] {
   }));
   for (const match of plain.matchAll(TOKEN)) {
     const token = match[0];
-    const as = /^[\p{L}\d]/u.test(token) ? naming.spell(token.replaceAll("’", "'").toLowerCase()) : [token];
+    const as = /^[\p{L}\d]/u.test(token) ? naming.spell(token.replaceAll("’", "'")) : [token];
     found.push({ start: match.index, end: match.index + token.length, as });
   }
   found.sort((a, b) => a.start - b.start);

@@ -1,7 +1,8 @@
 /** How English speaks of a hole's way: up and down, bends, lengths, how it plays, what is seen. */
 import type { ClaimKind } from "../claim.ts";
 import type { ClaimPattern } from "../lexicon.ts";
-import { PARTS, phrase } from "./words.ts";
+import { phrase } from "../phrase.ts";
+import { PARTS } from "./words.ts";
 
 const make = (kind: ClaimKind, text: string, rest: Partial<ClaimPattern> = {}): ClaimPattern => ({ kind, expression: phrase(text, PARTS), ...rest });
 

@@ -19,7 +19,9 @@ const TEE_SHOT_IS = new RegExp(`\\b(?:tee shot|drive)${IS}`);
 
 export const ENGLISH: Lexicon = {
   language: "en",
+  prepare: (markdown) => markdown,
   spell,
+  nameWords: (words) => words,
   patterns: [...THINGS, ...HOLE, ...GREEN_AND_TEE],
   anchors: ANCHORS,
   sides: SIDES,

@@ -2,7 +2,8 @@
 import type { ClaimKind } from "../claim.ts";
 import type { ClaimPattern } from "../lexicon.ts";
 import type { ThingClass } from "../../facts.ts";
-import { PARTS, phrase } from "./words.ts";
+import { phrase } from "../phrase.ts";
+import { PARTS } from "./words.ts";
 
 /** What a side may be said of: "left of the bunker" is no place of the hole. */
 const OF_HOLE =

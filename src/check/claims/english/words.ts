@@ -1,20 +1,5 @@
 /** English words the patterns are made of. */
 
-/** Builds an expression of whole words: `{name}` puts in a part, and a capturing part gets a group of its own each time. */
-export function phrase(text: string, parts: Readonly<Record<string, string>>): RegExp {
-  let count = 0;
-  const fill = (source: string): string =>
-    source.replace(/\{([a-z-]+)\}/gi, (_, name: string) => {
-      const part = parts[name];
-      if (part === undefined) throw new Error(`No part of speech is called ${name}.`);
-      const inner = fill(part);
-      return CAPTURED.has(name) ? `(?<${name}_${++count}>${inner})` : `(?:${inner})`;
-    });
-  return new RegExp(`(?<![a-z0-9_])(?:${fill(text)})(?![a-z0-9_])`, "g");
-}
-
-const CAPTURED: ReadonlySet<string> = new Set(["no", "not", "lat", "dep", "clat", "cdep", "both", "way", "num", "name", "strong", "compass", "unit"]);
-
 export const NUMBERS: Readonly<Record<string, number>> = {
   half: 0.5,
   "half a": 0.5,
@@ -95,7 +80,8 @@ const SHORT_FORMS: Readonly<Record<string, readonly string[]>> = {
   southwest: ["south", "west"],
 };
 
-export function spell(word: string): readonly string[] {
+export function spell(written: string): readonly string[] {
+  const word = written.toLowerCase();
   const short = SHORT_FORMS[word];
   if (short) return short;
   if (word.endsWith("n't")) return [word.slice(0, -3), "not"];
