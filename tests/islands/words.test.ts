@@ -1,0 +1,139 @@
+/** No island speaks by itself: what the browser says is the dictionary's, in whatever language. */
+import { globSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import type { LengthUnit } from "../../src/geo/units.ts";
+import { holeData, type HoleData, type LonLat } from "../../src/islands/hole-data.ts";
+import { hazardsFromTee } from "../../src/islands/map/ahead.ts";
+import { figuresIn, playDrawing } from "../../src/islands/map/hole-drawing.ts";
+import { tapMeasure } from "../../src/islands/map/measure-tap.ts";
+import { ownLanding } from "../../src/islands/map/own-landing.ts";
+import { featureWords, readOut } from "../../src/islands/map/read-out.ts";
+import { farText, meOut, openingOut, shotsOut } from "../../src/islands/map/read-out-more.ts";
+import { shotChain } from "../../src/islands/map/shots.ts";
+import { whereabouts } from "../../src/islands/map/whereabouts.ts";
+import { chained, type MapWords } from "../../src/islands/map/words.ts";
+import type { Third } from "../../src/islands/settings-third.ts";
+import { islandWordsOf } from "../../src/site/island-words.ts";
+import { english } from "../../src/site/words-english.ts";
+import { englishMap } from "../../src/site/words-map-english.ts";
+import { germanMap } from "../../src/site/words-map-german.ts";
+import { FRAME } from "../support/flat-course.ts";
+import { sample } from "./sample.ts";
+import { ENGLISH, foreign, speechOf, throughJson } from "./speech.ts";
+
+/** A language with no Latin letter in it, and a hole whose names have none either. */
+const SPEECH = { ...foreign(speechOf(throughJson(islandWordsOf(english)))), locale: "ru" };
+const built = holeData(sample().holes[0]!, "yards");
+const data: HoleData = {
+  ...built,
+  features: { ...built.features, features: built.features.features.map(({ properties: { name, ...others }, ...feature }) => ({ ...feature, properties: { ...others, ...(name !== undefined && { name: "Юю" }) } })) },
+  tees: built.tees.map((tee) => ({ ...tee, name: "Щщ" })),
+};
+const measure = tapMeasure(data);
+const tee = data.tees[0]!;
+const at = (x: number, y: number): LonLat => {
+  const [longitude, latitude] = FRAME.toPosition([x, y]);
+  return [longitude, latitude];
+};
+const LATIN = /\p{Script=Latin}|\{/u;
+
+const THIRDS: readonly Third[] = ["front", "middle", "back"];
+const UNITS: readonly LengthUnit[] = ["yards", "metres"];
+const CASES = THIRDS.flatMap((third) => UNITS.map((unit) => [third, unit] as const));
+/** Nothing, gully, bunker, boundary, landmark, green, bay. */
+const PLACES = [at(0, 200), at(0, 90), at(11, 203), at(50, 120), at(30, 480), at(3, 404), at(-200, 100)];
+
+describe("in a language with other letters, nothing is left of ours", () => {
+  test.each(CASES)("in what a reading says: %s third, %s", (third, unit) => {
+    const leg = (riseMetres: number, driftMetres: number) => ({ riseMetres, plays: { lengthMetres: 150, plusMinusMetres: 1, driftMetres } });
+    const plays = [[6, -4], [-6, 4], [0, 0]].flatMap(([rise, drift]) => [true, false].map((wind) => ({ legs: [leg(rise!, drift!), leg(-rise!, -drift!)], wind, temperatureCelsius: -2 })));
+    for (const place of PLACES) {
+      for (const me of [undefined, at(0, 20)]) {
+        for (const played of [undefined, ...plays]) {
+          const { figures, lines, unit: symbol, spoken } = readOut(measure.read(place, tee.id, third, me), unit, SPEECH, played);
+          expect([...figures.flatMap(({ label, value, note = "" }) => [label, value, note]), ...lines, symbol, spoken].join("\n")).not.toMatch(LATIN);
+        }
+      }
+    }
+  });
+
+  test.each(CASES)("as the map opens, of own shots, of where the golfer is: %s third, %s", (third, unit) => {
+    const outs = [
+      ...[100, 200].map((drive) => openingOut(hazardsFromTee(data, tee), ownLanding(measure.plane, tee, third, drive), third, unit, SPEECH)),
+      ...[[], [at(0, 190)], [at(0, 190), at(0, 400)]].map((places) =>
+        shotsOut({ chain: shotChain(measure.plane, tee, third, places), tee, third, under: "Юю", full: places.length > 1 }, unit, SPEECH)),
+      ...[[0, 200, 9], [3, 404, 5], [0, 200, 90], [0, 1480, 10], [0, 9480, 10]].map(([x, y, accuracyMetres]) => {
+        const where = whereabouts({ position: at(x!, y!), accuracyMetres: accuracyMetres! }, data.courseBounds, FRAME);
+        return meOut(where, where.state === "on-course" ? measure.read(where.position, tee.id, third, where.position) : undefined, true, unit, SPEECH);
+      }),
+    ];
+    expect(outs.every(({ spoken }) => spoken !== "")).toBe(true);
+    expect(outs.flatMap(({ figures, lines, unit: symbol, spoken }) => [...figures.flatMap(({ label, value }) => [label, value]), ...lines, symbol, spoken]).join("\n")).not.toMatch(LATIN);
+  });
+
+  test("in what is drawn on the map", () => {
+    const own = ownLanding(measure.plane, tee, "middle", 100);
+    const { features } = playDrawing(data, { tee, cut: undefined, ahead: hazardsFromTee(data, tee), own }, figuresIn("yards", SPEECH), SPEECH.say);
+    const texts = features.flatMap(({ properties }) => [properties?.["figure"], properties?.["ownLabel"]]).filter((text) => text !== undefined);
+    expect(texts.length).toBeGreaterThan(2);
+    expect(texts.join("\n")).not.toMatch(LATIN);
+  });
+});
+
+describe("what islands are given", () => {
+  test("is plain data: it is the same out of its JSON", () => {
+    const words = islandWordsOf(english);
+    expect(throughJson(words)).toStrictEqual(words);
+  });
+
+  const patterns = (value: unknown, path = ""): [string, string][] =>
+    typeof value === "string" ? [[path, value]] : Object.entries(value as object).flatMap(([key, one]) => patterns(one, `${path}.${key}`));
+  /** A language may turn a sentence as it needs, but not leave a figure out of it. */
+  const names = (words: MapWords): Record<string, readonly string[]> =>
+    Object.fromEntries(patterns(words).map(([path, text]) => [path, [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!).sort()]));
+
+  test("in German names the same figures as in English, and says every word", () => {
+    expect(names(germanMap)).toEqual(names(englishMap));
+    expect(patterns(germanMap).filter(([, text]) => text.trim() === "")).toEqual([]);
+  });
+});
+
+test("things told one after another are chained by the language's own pattern", () => {
+  expect(chained("{list} & {next}", ["a", "b", "c"])).toBe("a & b & c");
+  expect(chained("{list} & {next}", ["a"])).toBe("a");
+});
+
+test("a decimal is written as the language writes it", () => {
+  // 2.5 international miles of 1,609.344 m.
+  expect(farText(4023.36, "yards", { ...ENGLISH, say: germanMap, locale: "de-DE" })).toBe("2,5 Meilen");
+});
+
+test("a kind after a name is worded for its place, not lower-cased", () => {
+  const bunker = { id: "pot", kind: "bunker", name: "Topf" } as const;
+  expect(featureWords(bunker, germanMap)).toBe("Topf (Bunker)");
+  expect(featureWords(bunker, englishMap)).toBe("Topf (bunker)");
+});
+
+describe("the source of islands", () => {
+  const sources = globSync("src/islands/**/*.ts").map((file) =>
+    [file, readFileSync(file, "utf8").replaceAll(/\/\*[^]*?\*\//g, "").replaceAll(/^\s*\/\/.*$/gm, "")] as const);
+  /** The live map's and the flyover's, and what turns the page's figures. */
+  const ours = sources.filter(([file]) => !/islands\/conditions/.test(file));
+
+  test("takes no dictionary and no English along", () => {
+    const taken = ours.flatMap(([file, text]) => (/\bENGLISH|\benglish[A-Z]|from "[./]*\/site\//.test(text) ? [file] : []));
+    expect(ours.length).toBeGreaterThan(50);
+    expect(taken).toEqual([]);
+  });
+
+  test("holds no sentence but in errors and the console", () => {
+    const sentence = /^[A-Z][a-z’']+ [a-z’']|[a-z’']{2,} [a-z’']+ [a-z’']{2,}/;
+    const found = ours.flatMap(([file, text]) =>
+      text.split("\n").filter((line) => !/Error\(|console\.|^import /.test(line)).flatMap((line) =>
+        [...line.matchAll(/"([^"\n]*)"|`([^`\n]*)`/g)].flatMap(([, plain, template]) => {
+          const words = (plain ?? template ?? "").replaceAll(/\$\{[^}]*\}/g, "");
+          return sentence.test(words) ? [`${file}: ${words}`] : [];
+        })));
+    expect(found).toEqual([]);
+  });
+});
