@@ -86,7 +86,7 @@ function nineTable({ measured, tees, unit, words, theme, players }: CardOptions,
     );
   };
   rows.push(...perGender(say.par, "par", ({ hole }, gender) => hole.par[gender], (some, gender) => `${parOf(some)[gender]}`));
-  rows.push(...perGender(say.strokeIndex, "index", ({ hole }, gender) => hole.strokeIndex[gender], () => ""));
+  rows.push(...perGender(words.paper.card.strokeIndex, "index", ({ hole }, gender) => hole.strokeIndex[gender], () => ""));
   for (let i = 0; i < MOST_PLAYERS; i++) {
     const strokes = received[i];
     const cells = holes.map((hole) => (strokes ? `<span class="strokes">${strokeMarks(strokes[all.indexOf(hole)] ?? 0)}</span>` : ""));

@@ -56,6 +56,7 @@ export const englishPaper: PaperWords = {
     date: "Date",
     competition: "Competition",
     tees: "Tees",
+    strokeIndex: "Stroke index",
     marker: "Marker",
     markerSignature: "Marker’s signature",
     playerSignature: "Player’s signature",

@@ -42,6 +42,8 @@ export interface PaperWords {
     readonly date: string;
     readonly competition: string;
     readonly tees: string;
+    /** Heads a narrow row. */
+    readonly strokeIndex: string;
     readonly marker: string;
     readonly markerSignature: string;
     readonly playerSignature: string;

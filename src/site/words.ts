@@ -1,11 +1,12 @@
 /** The dictionaries there are, and which one serves a language. Their shape is in words-shape.ts. */
 import { english } from "./words-english.ts";
+import { german } from "./words-german.ts";
 import type { Words } from "./words-shape.ts";
 
 export type { CautionKind } from "./caution-kind.ts";
 export type { FigureDefinition, Words } from "./words-shape.ts";
 
-const DICTIONARIES: readonly Words[] = [english];
+const DICTIONARIES: readonly Words[] = [english, german];
 
 /** Tags of the languages there are words in. */
 export const LANGUAGES: readonly string[] = DICTIONARIES.map(({ language }) => language);
