@@ -2,6 +2,7 @@
 import { mkdir, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { primarySubtag } from "../course/guide-languages.ts";
 import type { Club } from "../course/types.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
 import { BOOK_COMPOSITION, SIGN_COMPOSITION } from "../draw/paper-composition.ts";
@@ -15,7 +16,8 @@ import { ContentError } from "../site/content-error.ts";
 import { shownFolder } from "../site/integration.ts";
 import { loadGuide } from "../site/load.ts";
 import { reportLines, summary } from "../site/report.ts";
-import { holePath } from "../site/routes.ts";
+import { guideIn } from "../site/language-view.ts";
+import { holePath, languageFolder } from "../site/routes.ts";
 import type { Words } from "../site/words.ts";
 import { readBase, readSite } from "./address.ts";
 import { CommandError, readOptions, runCommand } from "./options.ts";
@@ -33,7 +35,7 @@ const USAGE = `Usage: npm run paper -- book|card|signs --out FILE [options]
   --course ID          which course, where the club has several
   --tees ID,ID         tee sets whose figures are printed (default: all that fit)
   --unit NAME          yards or metres (default: the club's)
-  --language TAG       language of the words around the content (default: the club's)
+  --language TAG       language, one of the club's or of the guide's own words (default: the club's first)
   --ink                black and white
   --marks              keep the bleed, with crop marks around it (book and card)
  book:
@@ -107,7 +109,7 @@ async function signs({ options, club, measured, unit, words, ink }: Job): Promis
   const { title, leaves } = composeSigns({
     club, measured, teeIds, unit, words, theme: ink ? "ink" : "light",
     groundOf: await groundsOf(measured, SIGN_COMPOSITION, ink),
-    addressOf: ({ hole }) => `${site}${base}${holePath(measured.course.id, hole.number)}`,
+    addressOf: ({ hole }) => `${site}${base}${languageFolder(club)}${holePath(measured.course.id, hole.number)}`,
   });
   return { title, leaves, page, bleedMm: 0, css: `:root{--sign-zoom:${zoom}}`, finish };
 }
@@ -140,6 +142,10 @@ async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
+/** The club's own tag for a language asked for: `de` finds `de-AT`. */
+const spokenBy = ({ language, languages }: Club, wanted: string | undefined): string =>
+  wanted === undefined ? language : (languages.find((tag) => tag.toLowerCase() === wanted.toLowerCase()) ?? languages.find((tag) => primarySubtag(tag) === primarySubtag(wanted)) ?? wanted);
+
 await runCommand(async () => {
   const [wanted = "", ...rest] = process.argv.slice(2);
   if (wanted === "--help") {
@@ -160,9 +166,9 @@ await runCommand(async () => {
     for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);
     throw new ContentError(`${summary(diagnostics)}. Nothing was printed: put these right first.`);
   }
-  const { club } = guide;
-  const measured = readCourse(guide.courses, options.course);
-  const words = readWords(options.language, club.language);
+  const words = readWords(options.language, guide.club.language);
+  const { club, courses } = guideIn(guide, spokenBy(guide.club, options.language));
+  const measured = readCourse(courses, options.course);
   const ink = options.ink ?? false;
   const sheets = await MAKERS[kind]({ kind, options, club, measured, unit: readUnit(options.unit, club.units), words, ink });
   const html = paperDocument({ ...sheets, language: words.language, css: `${await paperCss()}${sheets.css}`, kind: `${kind}${ink ? " ink" : ""}` });

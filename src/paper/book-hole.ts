@@ -17,11 +17,13 @@ import { keptGreenSheet, keptPlate } from "../site/kept-drawings.ts";
 import { keptGreenLie } from "../site/kept-figures.ts";
 import { featureName } from "../site/ground-names.ts";
 import { greenSentences } from "../site/ground-text.ts";
+import { otherLanguage } from "../site/language-view.ts";
+import { tipWords } from "../site/tip-words.ts";
 import type { Words } from "../site/words.ts";
 import { renderTip } from "../tell/tip.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { linesOf } from "./flow.ts";
-import { denominator, escape, figure, inOneInk, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
+import { denominator, escape, figure, inOneInk, langAttribute, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
 import { bookLandings, type BookLanding } from "./landings.ts";
 import type { Size } from "./sizes.ts";
 
@@ -93,7 +95,7 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
   );
 }
 
-function figuresPage({ measured, teeIds, unit, words, theme, heights }: HoleInBook): string {
+function figuresPage({ club, measured, teeIds, unit, words, theme, heights }: HoleInBook): string {
   const { hole } = measured;
   const say = words.paper.book;
   const tees = chosenTees(measured, teeIds);
@@ -105,7 +107,7 @@ function figuresPage({ measured, teeIds, unit, words, theme, heights }: HoleInBo
   const green = keptGreenSheet(measured, {
     idPrefix: `book-green-${hole.number}`, unit, tee: shown.tee.id, theme, words: words.drawGround, ...(heights ? { ground: { grid: heights, lie } } : {}),
   });
-  const tip = renderTip(measured, { units: unit, idPrefix: "unused", tee: shown.tee.id, words: words.tell }).text.split("\n").filter((line) => line !== "");
+  const tip = renderTip(measured, { units: unit, idPrefix: "unused", tee: shown.tee.id, words: tipWords(club, measured.hole) }).text.split("\n").filter((line) => line !== "");
   const told = lie ? greenSentences(lie, shown.green.approach, unit, words).join(" ") : "";
 
   const tipMm = tip.reduce((sum, line) => sum + linesOf(line, COLUMN_MM, TIP.fontMm) * TIP.lineMm + 0.8, 2.5);
@@ -121,7 +123,7 @@ function figuresPage({ measured, teeIds, unit, words, theme, heights }: HoleInBo
     teesTable(tees, unit, words, ink) +
     troubleTable(measured, trouble, tees, unit, words, ink) +
     landingTable(measured, landings, unit, words, ink) +
-    (tells ? `<div class="book-tip">${tip.map((line) => `<p>${escape(line)}</p>`).join("")}</div>` : "") +
+    (tells ? `<div class="book-tip"${langAttribute(otherLanguage(club, measured.hole, "tip"))}>${tip.map((line) => `<p>${escape(line)}</p>`).join("")}</div>` : "") +
     `<div class="book-green${broad ? " broad" : ""}"><figure>${sized(green.svg, size.widthMm, size.heightMm)}<figcaption>${escape(say.greenScale(denominator(size.scale, words.locale)))}</figcaption></figure>` +
     `<div class="green-side"><dl><div><dt>${escape(words.holePage.depth)}</dt><dd>${figure(shown.green.depthMetres, unit, words)}</dd></div><div><dt>${escape(words.holePage.width)}</dt><dd>${figure(shown.green.widthMetres, unit, words)}</dd></div></dl>` +
     (told ? `<p>${escape(told)}</p>` : "") +

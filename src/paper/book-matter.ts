@@ -13,10 +13,11 @@ import { lengthsFrom, parOf } from "../components/totals.ts";
 import { renderInlineMarkdown } from "../tell/markdown.ts";
 import { decimal } from "../tell/numbers.ts";
 import type { PaperWords } from "../site/words-paper.ts";
+import { otherLanguage } from "../site/language-view.ts";
 import type { Words } from "../site/words.ts";
 import { COLUMN_MM, TEXT_HEIGHT_MM } from "./book-hole.ts";
 import { paginate, type Block, type FlowStyle } from "./flow.ts";
-import { CREST, escape, figure, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
+import { CREST, escape, figure, langAttribute, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
 
 export interface BookMatter {
   readonly club: Club;
@@ -96,7 +97,7 @@ export function cautionPages({ club, words }: BookMatter): string[] {
     { html: `<p><b>${escape(cautions.lead)}</b></p>`, text: cautions.lead },
     ...cautions.general.map(({ title, text }): Block => ({ html: `<p><b>${escape(title)}.</b> ${escape(text)}</p>`, text: `${title}. ${text}` })),
     ...(club.cautions.length > 0 ? [{ html: `<p class="h3"><b>${escape(cautions.club)}</b></p>`, text: cautions.club, heading: true }] : []),
-    ...club.cautions.map((text): Block => ({ html: `<p>${escape(text)}</p>`, text })),
+    ...club.cautions.map((text): Block => ({ html: `<p${langAttribute(otherLanguage(club, club, "cautions"))}>${escape(text)}</p>`, text })),
   ];
   return flowing(cautions.title, blocks, words, (html) => `<div class="book-cautions">${html}</div>`);
 }
@@ -105,7 +106,7 @@ export function localRulePages({ club, words }: BookMatter): string[] {
   if (club.localRules.length === 0) return [];
   const blocks = club.localRules.map((rule): Block => {
     const html = renderInlineMarkdown(rule);
-    return { html: `<li>${html}</li>`, text: plain(html), indentMm: 6 };
+    return { html: `<li${langAttribute(otherLanguage(club, club, "localRules"))}>${html}</li>`, text: plain(html), indentMm: 6 };
   });
   return flowing(words.cover.localRules, blocks, words, (html, first) => `<ol class="book-rules" start="${first}">${html}</ol>`);
 }

@@ -8,6 +8,9 @@ import type { Words } from "../site/words.ts";
 
 export const escape = escapeXml;
 
+/** ` lang="en"` where a text is in another language than what is around it. */
+export const langAttribute = (language: string | undefined): string => (language === undefined ? "" : ` lang="${escape(language)}"`);
+
 /** A number as the guide's pages print it; a dash where there is none. */
 export const figure = (metres: Metres | undefined, unit: LengthUnit, words: Words): string =>
   metres === undefined ? "–" : wholeLength(metres, unit, words.tell.units).value;

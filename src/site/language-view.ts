@@ -11,10 +11,9 @@ export const guideViews = (guide: Guide): Guide[] => guide.club.languages.map((l
 
 const views = new WeakMap<Guide, Map<string, Guide>>();
 
-/** @param language one of the club's; any other gives the guide as it is */
+/** @param language one of the club's, or another, in which only the guide's own words will be */
 export function guideIn(guide: Guide, language: string): Guide {
-  const { club } = guide;
-  if (language === club.language || !club.languages.includes(language)) return guide;
+  if (language === guide.club.language) return guide;
   const made = views.get(guide) ?? new Map<string, Guide>();
   views.set(guide, made);
   const view = made.get(language) ?? translated(guide, language);

@@ -18,8 +18,8 @@ export interface Addressed {
 /** A club seen in one of its languages. */
 export type Spoken = Pick<Club, "language" | "languages">;
 
-/** What stands before the addresses of a language's pages: `de/`, nothing for the first language. */
-export const languageFolder = ({ language, languages }: Spoken): string => (language === languages[0] ? "" : `${language.toLowerCase()}/`);
+/** What stands before the addresses of a language's pages: `de/`; nothing for the first language, and for one the guide is not published in. */
+export const languageFolder = ({ language, languages }: Spoken): string => (language === languages[0] || !languages.includes(language) ? "" : `${language.toLowerCase()}/`);
 
 /** The cover of a course; the root itself for a club's only course. */
 export const coverPath = (courseId: string, guide: Addressed = currentGuide()): string =>
