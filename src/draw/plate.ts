@@ -24,7 +24,7 @@ import { drawPhotoMarks } from "./photo-marks.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { contourRuns, drawContours, drawGreenContours, drawRelief, drawScarps, scarpMarks, type PlateGround } from "./relief.ts";
 import { layCover, stageOf, teePlates } from "./stage.ts";
-import { defaultTeeOf, layHole, sheetBearingDegrees } from "./sheet.ts";
+import { defaultTeeOf, layHole, sheetBearingDegrees, type Sheet } from "./sheet.ts";
 import { flag } from "./symbols.ts";
 import { element, escapeXml, num } from "./svg.ts";
 import { drawTitleBlock } from "./title-block.ts";
@@ -215,9 +215,15 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
       drawGrowth(textured, [...lettering.labels, ...lettering.blocked], offPlay) +
       figures;
     const body = head + element("g", { "clip-path": `url(#${clip})` }, map) + furniture;
-    const svg = `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="${PLATE_FAMILY}">${body}</svg>`;
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" data-plane="${planeOf(sheet)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="${PLATE_FAMILY}">${body}</svg>`;
     return { svg, body, unplaced, width: sheet.width, height: sheet.height, lettering };
   };
+}
+
+/** The sheet's place on the measuring plane, six numbers of an affine transform: so a browser can draw on it what it measures. */
+function planeOf({ toSheet }: Sheet): string {
+  const [[e, f], [a, b], [c, d]] = [toSheet([0, 0]), toSheet([1, 0]), toSheet([0, 1])] as const;
+  return [a - e, b - f, c - e, d - f].map((part) => part.toFixed(5)).concat([e, f].map(num)).join(" ");
 }
 
 /** Today's hole, where the content gives it. */

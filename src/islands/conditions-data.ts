@@ -1,7 +1,7 @@
-/** What a hole's `ground.json` holds: the landing ground and approach of every drive length worked out. Fetched only when a golfer gives a carry. */
+/** What a hole's `ground.json` holds: the landing ground and approach of every drive length worked out, and what a stroke from each tee meets. Fetched only when a golfer gives a length. */
 import type { ShotNumbers } from "./conditions-model.ts";
 
-export const GROUND_DATA_VERSION = 1;
+export const GROUND_DATA_VERSION = 2;
 
 export interface OwnDrive {
   /** To the middle of the green along the line of play. */
@@ -16,7 +16,35 @@ export interface OwnDrive {
   readonly seen?: boolean;
   readonly seesGreen?: boolean;
   /** To the front, middle and back of the green; absent without heights. */
-  readonly green?: readonly [front: ShotNumbers, middle: ShotNumbers, back: ShotNumbers];
+  readonly green?: GreenShots;
+}
+
+/** To the front, middle and back of the green. */
+export type GreenShots = readonly [front: ShotNumbers, middle: ShotNumbers, back: ShotNumbers];
+
+/** A hazard within the shot corridor and short of the green. */
+export interface AheadHazard {
+  readonly name: string;
+  /** To its nearest edge. */
+  readonly reach: ShotNumbers;
+  /** Safely past it, to the height of the highest ground just past it; absent of what no stroke to the green gets past. */
+  readonly past?: ShotNumbers;
+  /** Whether the line of play runs through it, so that it must be carried. */
+  readonly across: boolean;
+}
+
+/** A point of the measuring plane, metres. */
+export type PlanePoint = readonly [x: number, y: number];
+
+/** What a stroke from a tee set meets. */
+export interface FromTee {
+  /** In order of reach; none without heights. */
+  readonly ahead: readonly AheadHazard[];
+  /** On a hole reached in one, with heights. */
+  readonly green?: GreenShots;
+  readonly marker: PlanePoint;
+  /** Line of play. */
+  readonly line: readonly PlanePoint[];
 }
 
 export interface GroundData {
@@ -24,4 +52,6 @@ export interface GroundData {
   readonly drivesMetres: readonly number[];
   /** By tee set, one for each drive length; null where the drive is as long as the hole. */
   readonly tees: Readonly<Record<string, readonly (OwnDrive | null)[]>>;
+  readonly from: Readonly<Record<string, FromTee>>;
+  readonly corridorMetres: number;
 }

@@ -8,6 +8,7 @@ import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../flight/family.ts
 import type { FlightResult } from "../flight/result.ts";
 import { MAXIMUM_WIND_METRES_PER_SECOND, type Wind } from "../flight/wind.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
+import type { GreenShots, GroundData, OwnDrive } from "./conditions-data.ts";
 import type { Conditions } from "./conditions-store.ts";
 
 /** The international mile per hour in metres per second, exact. */
@@ -79,19 +80,58 @@ export interface Today {
   readonly plusMinusMetres: number;
   /** By the wind, positive to the right. */
   readonly driftMetres: number;
+  /** On a level fairway after the first touch; in no other figure. */
+  readonly runMetres: number;
 }
 
 /** How long a shot plays on a day. */
 export function todayOf([distanceMetres, riseMetres, bearingDegrees]: ShotNumbers, day: DayConditions): FlightResult<Today> {
   const answer = effectiveLength({ distanceMetres, riseMetres, bearingDegrees }, day);
   return answer.ok
-    ? { ok: true, lengthMetres: answer.lengthMetres, plusMinusMetres: answer.plusMinusMetres, driftMetres: answer.drift.metres }
+    ? { ok: true, lengthMetres: answer.lengthMetres, plusMinusMetres: answer.plusMinusMetres, driftMetres: answer.drift.metres, runMetres: answer.run.metres }
     : answer;
 }
 
 /** Index of the worked-out drive length nearest to a golfer's own. */
 export const nearestDrive = (drivesMetres: readonly number[], carryMetres: number): number =>
   drivesMetres.reduce((best, drive, i) => (Math.abs(drive - carryMetres) < Math.abs(drivesMetres[best]! - carryMetres) ? i : best), 0);
+
+const between = (a: number, b: number, share: number): number => a + (b - a) * share;
+
+/** A shot part of the way from one to another; bearings by the shorter turn. */
+export const shotBetween = ([distance, rise, bearing]: ShotNumbers, [toDistance, toRise, toBearing]: ShotNumbers, share: number): ShotNumbers => [
+  between(distance, toDistance, share),
+  between(rise, toRise, share),
+  (bearing + ((((toBearing - bearing) % 360) + 540) % 360 - 180) * share + 360) % 360,
+];
+
+/**
+ * A golfer's own drive from a tee set: what is left and the shots to the green between the
+ * two lengths worked out about it, the ground underfoot at the nearer of them. Beyond the
+ * lengths worked out, the last of them. Undefined where that drive is as long as the hole.
+ */
+export function driveOf({ drivesMetres, tees }: Pick<GroundData, "drivesMetres" | "tees">, tee: string, carryMetres: number): { readonly metres: number; readonly own: OwnDrive } | undefined {
+  const drives = tees[tee] ?? [];
+  const near = nearestDrive(drivesMetres, carryMetres);
+  const nearest = drives[near];
+  if (!nearest) return undefined;
+  const nearMetres = drivesMetres[near]!;
+  const other = near + Math.sign(carryMetres - nearMetres);
+  const [next, nextMetres] = [drives[other], drivesMetres[other]];
+  if (!next || nextMetres === undefined || other === near) return { metres: nearMetres, own: nearest };
+  const share = (carryMetres - nearMetres) / (nextMetres - nearMetres);
+  const part = (a: ShotNumbers, b: ShotNumbers): ShotNumbers => shotBetween(a, b, share);
+  const [from, to] = [nearest.green, next.green];
+  const green: GreenShots | undefined = from && to && [part(from[0], to[0]), part(from[1], to[1]), part(from[2], to[2])];
+  return {
+    metres: carryMetres,
+    own: {
+      ...nearest,
+      leavesMetres: between(nearest.leavesMetres, next.leavesMetres, share),
+      ...(green ? { green } : {}),
+    },
+  };
+}
 
 /** The point of the compass a bearing is nearest to, of as many as there are words, from north clockwise. */
 export const compassPoint = (degrees: number, points: readonly string[]): string =>

@@ -1,9 +1,9 @@
-/** The golfer's own drive: where it comes down, and what it leaves. Fetches the hole's `ground.json` when first needed. */
+/** The golfer's own drive: where it comes down, and what it leaves. */
 import type { DayConditions } from "../flight/effective.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
-import { ENGLISH_UNITS, formatLength } from "../tell/format.ts";
-import type { GroundData, OwnDrive } from "./conditions-data.ts";
-import { nearestDrive, todayOf } from "./conditions-model.ts";
+import { formatLength, type UnitWords } from "../tell/format.ts";
+import type { OwnDrive } from "./conditions-data.ts";
+import { todayOf, type driveOf } from "./conditions-model.ts";
 import type { PanelWords } from "./conditions-words.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";
 import type { PageSettings } from "./settings.ts";
@@ -13,63 +13,28 @@ const LEVEL_LIE_PERCENT = 1.5;
 
 export class OwnFigures {
   private readonly words: PanelWords;
-  private data: GroundData | undefined;
-  private asked = false;
+  private readonly unitWords: UnitWords;
   /** What is written now: the same drive is not worked out again with every turn of the wind. */
   private written = "";
-  private ready: () => void = () => undefined;
 
-  constructor(words: PanelWords) {
+  constructor(words: PanelWords, unitWords: UnitWords) {
     this.words = words;
+    this.unitWords = unitWords;
   }
 
-  whenReady(ready: () => void): void {
-    this.ready = ready;
-  }
-
-  show(table: HTMLTableElement, carryMetres: number | undefined, { tee, units }: PageSettings, still: DayConditions): void {
+  /** @param drive undefined hides what is the golfer's own */
+  show(table: HTMLTableElement, drive: ReturnType<typeof driveOf>, { tee, units }: PageSettings, still: DayConditions): void {
     const body = table.querySelector<HTMLElement>("[data-own]");
     const card = document.querySelector<HTMLElement>("[data-own-landing]");
-    const drive = carryMetres === undefined ? undefined : this.driveFor(tee, carryMetres);
     body?.toggleAttribute("hidden", drive === undefined || drive.own.green === undefined);
     card?.toggleAttribute("hidden", drive === undefined);
     if (drive === undefined) return;
     const key = `${tee} ${units} ${drive.metres}`;
     if (key === this.written) return;
     this.written = key;
-    const text = formatLength(drive.metres, units, ENGLISH_UNITS).text;
+    const text = formatLength(drive.metres, units, this.unitWords).text;
     if (body !== null) this.fillRows(body, drive.own, text, units, still);
     if (card !== null) this.fillCard(card, drive.own, text, units);
-  }
-
-  private driveFor(tee: string, carryMetres: number): { readonly metres: number; readonly own: OwnDrive } | undefined {
-    if (this.data === undefined) {
-      this.fetch();
-      return undefined;
-    }
-    const at = nearestDrive(this.data.drivesMetres, carryMetres);
-    const own = this.data.tees[tee]?.[at];
-    return own ? { metres: this.data.drivesMetres[at]!, own } : undefined;
-  }
-
-  private fetch(): void {
-    if (this.asked) return;
-    this.asked = true;
-    fetch(new URL("ground.json", document.baseURI))
-      .then((response) => {
-        if (!response.ok) throw new Error(`${response.status}`);
-        return response.json() as Promise<GroundData>;
-      })
-      .then((data) => {
-        this.data = data;
-        this.ready();
-      })
-      .catch(() => {
-        // Asked again with the next change; until then the page's own figures stand.
-        this.asked = false;
-        const note = document.querySelector("[data-conditions-now]");
-        if (note !== null) note.textContent = this.words.failed;
-      });
   }
 
   private fillRows(body: HTMLElement, { green }: OwnDrive, drive: string, units: LengthUnit, still: DayConditions): void {

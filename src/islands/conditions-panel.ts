@@ -3,18 +3,25 @@ import type { DayConditions } from "../flight/effective.ts";
 import type { Wind } from "../flight/wind.ts";
 import { fromUnit, inUnit } from "../geo/units.ts";
 import { placeOf, keyTurn, turnedBy, windAt } from "./conditions-dial.ts";
-import { compassPoint, dayOf, isWind, limitsOf, readField, speedFrom, speedIn, shotOf, STATED_TEMPERATURE_CELSIUS, todayOf, type Field } from "./conditions-model.ts";
+import { compassPoint, dayOf, driveOf, isWind, limitsOf, readField, speedFrom, speedIn, shotOf, STATED_TEMPERATURE_CELSIUS, todayOf, type Field } from "./conditions-model.ts";
 import { OwnFigures } from "./conditions-own.ts";
-import { CONDITIONS_EVENT, CONDITIONS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
+import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
 import { showToday, type Shown } from "./conditions-today.ts";
 import { currentSettings, SETTINGS_EVENT, type PageSettings } from "./settings.ts";
 import { store, stored } from "./settings-store.ts";
-import type { PanelWords } from "./conditions-words.ts";
+import { knownRungs, ladderOf, type OwnLengths } from "../measure/ladder.ts";
+import { GroundFile } from "./ground-file.ts";
+import { islandWords } from "./island-words.ts";
+import type { LengthsPanel } from "./lengths-panel.ts";
+import { readLengths, writeLengths } from "./lengths-store.ts";
+import { showOwnArc } from "./own-plate.ts";
+import { OwnShots } from "./own-shots.ts";
 
 const DIAL_RADIUS = 104;
 
-export function startPanel(panel: HTMLDetailsElement): void {
-  const words = JSON.parse(panel.dataset["words"] ?? "{}") as PanelWords;
+/** @throws when the words of the page cannot be fetched */
+export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
+  const { conditions: words, lengths: lengthsWords, units: unitWords } = await islandWords();
   const bearing = Number(panel.dataset["bearing"]);
   const heightMetres = Number(panel.dataset["height"]);
   const find = <E extends Element>(selector: string): E => {
@@ -29,10 +36,16 @@ export function startPanel(panel: HTMLDetailsElement): void {
   for (const input of panel.querySelectorAll<HTMLInputElement>("input[data-field]")) inputs.set(input.dataset["field"] as Field, input);
   const notes = new Map([...inputs.keys()].map((field) => [field, find<HTMLElement>(`[data-note="${field}"]`)]));
   const hints = new Map([...notes].map(([field, note]) => [field, note.textContent ?? ""]));
-  const own = new OwnFigures(words);
+  const own = new OwnFigures(words, unitWords);
+  const ownShots = new OwnShots(lengthsWords, unitWords);
+  const ground = new GroundFile(() => compute(), () => {
+    now.textContent = words.failed;
+  });
+  let ladder: LengthsPanel | undefined;
 
   let settings: PageSettings = currentSettings() ?? { tee: "", units: "yards", third: "middle" };
   let conditions: Conditions = readConditions(stored(CONDITIONS_KEY), Date.now());
+  let lengths: OwnLengths = readLengths(stored(LENGTHS_KEY));
 
   const names: Readonly<Record<Field, string>> = { speed: words.windSpeed, from: words.windFrom, temperature: words.temperature, carry: words.carry };
 
@@ -108,7 +121,16 @@ export function startPanel(panel: HTMLDetailsElement): void {
     const calm = still();
     if (table === null || calm === undefined) return;
     const shown = shownDay();
-    own.show(table, conditions.carryMetres, settings, calm);
+    const { carryMetres } = conditions;
+    const rungs = ladderOf(carryMetres, lengths);
+    const known = knownRungs(rungs);
+    const data = known.length > 0 ? ground.now() : undefined;
+    const drive = data && carryMetres !== undefined ? driveOf(data, settings.tee, carryMetres) : undefined;
+    own.show(table, drive, settings, calm);
+    const from = data?.from[settings.tee];
+    ownShots.show(from && { from, drive, third: settings.third }, known, settings, shown?.day ?? calm);
+    showOwnArc(from && data && { from, corridorMetres: data.corridorMetres, carryMetres }, settings.units, lengthsWords, unitWords);
+    ladder?.show(rungs, settings.units, shown && { day: shown.day, bearingDegrees: bearing });
     showToday(table, shown, calm, conditions.carryMetres, settings.units, words);
     const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, shown?.day ?? calm)}`;
     if (now.textContent !== said) now.textContent = said;
@@ -200,12 +222,28 @@ export function startPanel(panel: HTMLDetailsElement): void {
     compute();
   });
   window.addEventListener("storage", ({ key, newValue }) => {
-    if (key !== CONDITIONS_KEY) return;
-    conditions = readConditions(newValue, Date.now());
+    if (key === CONDITIONS_KEY) conditions = readConditions(newValue, Date.now());
+    else if (key === LENGTHS_KEY) lengths = readLengths(newValue);
+    else return;
     fill();
     compute();
   });
-  own.whenReady(compute);
+  const lengthsPlace = find<HTMLDetailsElement>("[data-lengths]");
+  const openLadder = (): void => {
+    if (ladder !== undefined || !lengthsPlace.open) return;
+    void import("./lengths-panel.ts").then(({ LengthsPanel }) => {
+      ladder ??= new LengthsPanel(lengthsPlace, words, lengthsWords, unitWords, () => lengths, (next) => {
+        lengths = next;
+        store(LENGTHS_KEY, writeLengths(lengths));
+        changed();
+      });
+      compute();
+    }).catch(() => {
+      now.textContent = words.failed;
+    });
+  };
+  lengthsPlace.addEventListener("toggle", openLadder);
+  openLadder();
   fill();
   compute();
   // The first wind would be worked out by code the browser has not made fast yet; a golfer dragging the mark would feel it.

@@ -15,8 +15,10 @@ export const WEATHER_KEPT_MILLISECONDS = 12 * 3600 * 1000;
 
 export const CONDITIONS_KEY = "marram.conditions";
 export const PLAIN_KEY = "marram.plain";
+/** Lengths given by hand: see lengths-store.ts, which is not fetched before they are wanted. */
+export const LENGTHS_KEY = "marram.lengths";
 
-/** Sent on `document` after the golfer has changed wind, temperature or carry. */
+/** Sent on `document` after the golfer has changed wind, temperature or a length. */
 export const CONDITIONS_EVENT = "marram:conditions";
 
 /** @param now milliseconds since 1970 */

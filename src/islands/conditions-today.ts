@@ -18,7 +18,7 @@ const spread = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Ma
 const LEAST_DRIFT_METRES = 1;
 
 /** A cell's content: figure, spread, and which way the wind moves the ball. */
-export function answeredParts(answer: FlightResult<Today>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
+export function answeredParts(answer: FlightResult<Omit<Today, "runMetres">>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
   if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : words.unreachable] };
   const { lengthMetres, plusMinusMetres, driftMetres } = answer;
   const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight).replace("{}", whole(Math.abs(driftMetres), unit))];

@@ -1,4 +1,4 @@
-/** Words the wind's script fills in; a page carries them, in its own language. */
+/** Words the wind's script fills in: part of what islands fetch, in the page's language. */
 
 /** Words a browser fills in; `{}` marks where. */
 export interface ConditionWords {
@@ -29,8 +29,6 @@ export interface ConditionWords {
   readonly driftRight: string;
   /** After a drive of the golfer's own. `{drive}`. */
   readonly afterYours: string;
-  /** `{carry}` today's carry of the golfer's driver. */
-  readonly carriesToday: string;
   /** Whether it clears a carry, in words beside the figure. */
   readonly withinYours: string;
   readonly beyondYours: string;
@@ -52,5 +50,5 @@ export interface LandingPatterns {
   readonly greenHidden: string;
 }
 
-/** What a page hands to the script. */
+/** What the script is handed. */
 export type PanelWords = ConditionWords & { readonly landing: LandingPatterns };

@@ -1,9 +1,9 @@
 /**
  * Plain figures, and the way to wind and own carry. This part is small and always there;
- * the dial and the flight code are fetched when the golfer opens them, or when a wind is
- * kept from earlier.
+ * the dial and the flight code are fetched when the golfer opens them, or when a wind or a
+ * length is kept from earlier.
  */
-import { CONDITIONS_KEY, isSet, PLAIN_KEY, readConditions } from "./conditions-store.ts";
+import { CONDITIONS_KEY, isSet, LENGTHS_KEY, PLAIN_KEY, readConditions } from "./conditions-store.ts";
 import { isPlain, keptPlain, setPlain, showPlain } from "./plain.ts";
 import { stored } from "./settings-store.ts";
 
@@ -27,11 +27,11 @@ if (panel !== null) {
   const soon = (): void => void load().catch(() => {
     asked = undefined;
     const note = panel.querySelector("[data-conditions-now]");
-    if (note !== null) note.textContent = (JSON.parse(panel.dataset["words"] ?? "{}") as { failed?: string }).failed ?? "";
+    if (note !== null) note.textContent = panel.dataset["failed"] ?? "";
   });
   panel.addEventListener("toggle", () => panel.open && soon());
   panel.querySelector("summary")?.addEventListener("pointerenter", soon, { once: true });
-  if (isSet(readConditions(stored(CONDITIONS_KEY), Date.now()))) whenIdle(soon);
+  if (isSet(readConditions(stored(CONDITIONS_KEY), Date.now())) || stored(LENGTHS_KEY) !== null) whenIdle(soon);
 }
 
 function whenIdle(work: () => void): void {

@@ -1,7 +1,9 @@
 /** What islands say, in the page's language: one small file, fetched when the first of them is opened. */
 import type { UnitWords } from "../tell/format.ts";
 import type { FilmPlayerWords } from "./flyover/words.ts";
+import type { PanelWords } from "./conditions-words.ts";
 import type { KeepWords } from "./keep/words.ts";
+import type { LengthsWords } from "./lengths-words.ts";
 import type { MapWords } from "./map/words.ts";
 import type { Third } from "./settings-third.ts";
 
@@ -9,6 +11,8 @@ export interface IslandWords {
   readonly keep: KeepWords;
   readonly liveMap: MapWords;
   readonly film: FilmPlayerWords;
+  readonly conditions: PanelWords;
+  readonly lengths: LengthsWords;
   readonly units: UnitWords;
   /** Thirds of a green, as the settings name them. */
   readonly thirds: Readonly<Record<Third, string>>;

@@ -1,8 +1,6 @@
 /** The golfer's own lengths as this device keeps them: only those typed by hand, whatever the driver carries. */
 import { isCarryLength, RUNG_IDS, type DerivedRungId, type OwnLengths } from "../measure/ladder.ts";
 
-export const LENGTHS_KEY = "marram.lengths";
-
 const DERIVED: readonly DerivedRungId[] = RUNG_IDS.filter((id): id is DerivedRungId => id !== "driver");
 
 /** What was kept; nothing of a text that is not ours, and no length that no stroke has. */

@@ -1,10 +1,13 @@
 /** What a golfer's own drive needs, for every length worked out. */
 import type { LengthUnit } from "../geo/units.ts";
-import { GROUND_DATA_VERSION, type GroundData, type OwnDrive } from "../islands/conditions-data.ts";
+import { bearingDegrees, directionTo, distanceMetres } from "../geo/vector.ts";
+import type { Point } from "../geo/position.ts";
+import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint } from "../islands/conditions-data.ts";
 import type { ShotNumbers } from "../islands/conditions-model.ts";
-import { DRIVE_LENGTHS_METRES, landingAt } from "../measure/landing.ts";
-import { shotsOf, type Shot } from "../measure/shots.ts";
-import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
+import { DRIVE_LENGTHS_METRES, landingAt, riseBetween } from "../measure/landing.ts";
+import { canBePassed } from "../measure/passable.ts";
+import { risePast, shotsOf, type Shot } from "../measure/shots.ts";
+import type { HazardFigures, MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { reachedInOne } from "./ground-figures.ts";
 import { featureName } from "./ground-names.ts";
 import { drawnHole, kept } from "./kept.ts";
@@ -17,7 +20,7 @@ export const driveLengths = (unit: LengthUnit): readonly number[] =>
 const rounded = (value: number, decimals = 1): number => Number(value.toFixed(decimals));
 
 /** A shot as a page carries it: to the decimetre and tenth of a degree. */
-export const shotNumbers = ({ distanceMetres, riseMetres, bearingDegrees }: Shot): ShotNumbers => [
+export const shotNumbers = ({ distanceMetres, riseMetres, bearingDegrees }: Pick<Shot, "distanceMetres" | "riseMetres" | "bearingDegrees">): ShotNumbers => [
   rounded(distanceMetres, 2),
   rounded(riseMetres, 2),
   rounded(bearingDegrees, 1),
@@ -31,15 +34,57 @@ export function groundData(course: MeasuredCourse, hole: MeasuredHole, unit: Len
     tees: Object.fromEntries(
       hole.tees.map((tee) => [tee.tee.id, reachedInOne(hole) ? [] : drivesMetres.map((drive) => ownDrive(course, drawnHole(hole), tee, drive, words))]),
     ),
+    from: Object.fromEntries(hole.tees.map((tee) => [tee.tee.id, fromTee(course, drawnHole(hole), tee, words)])),
+    corridorMetres: hole.corridorMetres,
   }));
+}
+
+const planePoint = ([x, y]: Point): PlanePoint => [rounded(x, 2), rounded(y, 2)];
+
+function fromTee(course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, words: Words): FromTee {
+  const { ground } = course;
+  // Nothing is behind the green that a stroke to it should be measured by.
+  const before = tee.hazards
+    .filter(({ inCorridor, reachMetres }) => inCorridor && reachMetres < tee.green.frontMetres)
+    .sort((a, b) => a.reachMetres - b.reachMetres);
+  const green = ground && reachedInOne(hole) ? greenOf(shotsOf(hole, tee, ground, 0)) : undefined;
+  return {
+    ahead: before.flatMap((hazard) => aheadHazard(course, hole, tee, hazard, words)),
+    ...(green ? { green } : {}),
+    marker: planePoint(tee.marker),
+    line: tee.line.points.map(planePoint),
+  };
+}
+
+/** Nothing over unknown ground. */
+function aheadHazard({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, hazard: HazardFigures, words: Words): AheadHazard[] {
+  const { marker, green } = tee;
+  const { id, stretch, stretches, position, reachPoint, carryPoint, carryMetres } = hazard;
+  const rise = ground && riseBetween(ground, marker, reachPoint);
+  if (ground === undefined || rise === undefined) return [];
+  const name = featureName(hole, id, words);
+  const bearing = bearingDegrees(directionTo(marker, carryPoint));
+  const past = risePast(ground, marker, bearing, distanceMetres(marker, carryPoint));
+  const passed = past !== undefined && (position !== "across" || carryMetres <= green.middleMetres) && canBePassed(hazard, tee, hole.placed.get(id)?.feature.kind);
+  return [{
+    name: stretches > 1 ? words.stretch(name, stretch) : name,
+    reach: shotNumbers({ distanceMetres: distanceMetres(marker, reachPoint), riseMetres: rise, bearingDegrees: bearingDegrees(directionTo(marker, reachPoint)) }),
+    across: position === "across",
+    ...(passed ? { past: shotNumbers({ distanceMetres: distanceMetres(marker, carryPoint), riseMetres: past, bearingDegrees: bearing }) } : {}),
+  }];
+}
+
+/** From shots in the order front, middle, back; undefined where one of them is over unknown ground. */
+function greenOf(shots: readonly Shot[]): GreenShots | undefined {
+  const [front, middle, back] = shots.filter(({ purpose }) => purpose !== "carry").map(shotNumbers);
+  return front && middle && back ? [front, middle, back] : undefined;
 }
 
 function ownDrive({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, driveMetres: number, words: Words): OwnDrive | null {
   const landing = landingAt(hole, tee, driveMetres, ground);
   if (!landing) return null;
   const { left, right, lie, seenFromTee, seesGreen, fairway } = landing;
-  const shots = ground ? shotsOf(hole, tee, ground, driveMetres).filter(({ purpose }) => purpose !== "carry").map(shotNumbers) : [];
-  const [front, middle, back] = shots;
+  const green = ground && greenOf(shotsOf(hole, tee, ground, driveMetres));
   return {
     leavesMetres: rounded(landing.leavesMetres),
     fairwayMetres: rounded(fairway.widthMetres),
@@ -48,6 +93,6 @@ function ownDrive({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigure
     ...(lie ? { lie: [rounded(lie.awayPercent), rounded(lie.rightPercent)] as const } : {}),
     ...(seenFromTee === undefined ? {} : { seen: seenFromTee }),
     ...(seesGreen === undefined ? {} : { seesGreen }),
-    ...(front && middle && back ? { green: [front, middle, back] as const } : {}),
+    ...(green ? { green } : {}),
   };
 }

@@ -1,5 +1,6 @@
 /** The ground, the wind and plain figures, in English. */
 import type { GroundWords } from "./words-ground.ts";
+import { englishLengths } from "./words-lengths-english.ts";
 import type { FigureDefinition } from "./words-shape.ts";
 
 export const englishGround: GroundWords = {
@@ -122,7 +123,7 @@ export const englishGround: GroundWords = {
   players: { "scratch-men": "Scratch men", "bogey-men": "Bogey men", "scratch-women": "Scratch women", "bogey-women": "Bogey women" },
 
   conditions: {
-    open: "Wind, temperature, my driver",
+    open: "Wind, temperature, my lengths",
     compass: "Wind blows from",
     compassHint: "Drag the mark to where the wind comes from; farther out is stronger. Arrow keys turn it.",
     from: "From, degrees from north",
@@ -130,6 +131,8 @@ export const englishGround: GroundWords = {
     temperature: "Temperature",
     carry: "My driver carries",
     carryHint: "On level ground in still air.",
+    lengths: englishLengths,
+    openLengths: "My other full shots",
     holeUp: "The hole runs up the dial.",
     clear: "Back to still air",
     todayNote: "Under Today stands how long a shot plays in this air, and which way and how far the wind moves the ball.",
@@ -154,7 +157,6 @@ export const englishGround: GroundWords = {
       driftLeft: "{} left",
       driftRight: "{} right",
       afterYours: "Green after your drive of {drive}",
-      carriesToday: "Your driver carries {carry} today along the first leg.",
       withinYours: "within your carry",
       beyondYours: "beyond your carry",
       failed: "The wind could not be worked out: the page's data did not arrive. Try again when you are connected.",
@@ -226,6 +228,12 @@ export const englishGroundDefinitions: readonly FigureDefinition[] = [
     term: "Landing ground",
     meaning: "The fairway square to the line of play where a drive ends; the first hazard, gorse, wood, wall or edge within 60 m to each side; the slope of the ground 8 m about; what is then left. Reference players are the World Handicap System's: men 250 and 200 yards, women 210 and 150, scratch and bogey. Scratch players are taken to use the longest tees rated for them, bogey players the course's usual tees.",
     formula: undefined,
+  },
+  {
+    id: "own-lengths",
+    term: "Your lengths",
+    meaning: "From what your driver carries, the other full shots follow in the proportion of the average carries by club on a professional men's tour: driver 269, fairway woods 243 and 230, hybrid 225, long irons 212 and 203, mid irons 194, 183 and 172, short irons 160 and 148, pitching wedge 136 yards; of each group the mean. The sand wedge is two fifths of the driver (common practice, no source). The World Handicap System's reference players agree for the longest shot off the ground: 0.85 to 0.90 of the drive. A length you type over stays as you gave it. What a place asks is its effective length; the shortest of your shots that clears it even with the worse of the two balls carries it, and the longest that with its run stays short even with the nearer of the two is short of it.",
+    formula: "length = driver × mean of the group ÷ 269",
   },
   {
     id: "corner",

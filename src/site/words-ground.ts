@@ -1,5 +1,6 @@
 /** What a hole page says of the ground, the wind and plain figures. Lengths and heights come in ready for reading. */
 import type { ConditionWords } from "../islands/conditions-words.ts";
+import type { LengthsWords } from "../islands/lengths-words.ts";
 import type { PlayerId } from "../measure/players.ts";
 import type { Side } from "../measure/types.ts";
 import type { GreenSide } from "../terrain/green-ground.ts";
@@ -133,6 +134,9 @@ export interface GroundWords {
     readonly temperature: string;
     readonly carry: string;
     readonly carryHint: string;
+    readonly lengths: LengthsWords;
+    /** Opens the ladder of full shots. */
+    readonly openLengths: string;
     readonly holeUp: string;
     readonly clear: string;
     /** What stands in the day's column. */

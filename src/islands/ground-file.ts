@@ -1,0 +1,41 @@
+/** The hole's `ground.json`, fetched when a golfer's length first needs it. */
+import type { GroundData } from "./conditions-data.ts";
+
+export class GroundFile {
+  private readonly arrived: () => void;
+  private readonly failed: () => void;
+  private data: GroundData | undefined;
+  private asked = false;
+
+  /**
+   * @param arrived called once, when there is data
+   * @param failed called when it did not come; it is asked for again with the next need
+   */
+  constructor(arrived: () => void, failed: () => void) {
+    this.arrived = arrived;
+    this.failed = failed;
+  }
+
+  /** What is there now; the first call fetches it. */
+  now(): GroundData | undefined {
+    if (this.data === undefined && !this.asked) this.fetch();
+    return this.data;
+  }
+
+  private fetch(): void {
+    this.asked = true;
+    fetch(new URL("ground.json", document.baseURI))
+      .then((response) => {
+        if (!response.ok) throw new Error(`${response.status}`);
+        return response.json() as Promise<GroundData>;
+      })
+      .then((data) => {
+        this.data = data;
+        this.arrived();
+      })
+      .catch(() => {
+        this.asked = false;
+        this.failed();
+      });
+  }
+}
