@@ -103,7 +103,7 @@ export const german: Words = {
     aimOnLine: "auf der Linie",
     aimLeft: "links der Linie",
     aimRight: "rechts der Linie",
-    aimCorner: "Der Knick",
+    aimCorner: "Knick",
     aimGreen: "Direkt aufs Grün",
     green: "Grün",
     front: "Anfang",
@@ -201,7 +201,7 @@ export const german: Words = {
     uncertaintyText: [
       "Gerechnet wird auf den Millimeter genau. Die Grenze setzt die Vermessung: wie genau jede Position aufgenommen wurde und was sich seither am Boden verändert hat.",
       "Abschlagmarkierungen werden täglich versetzt; gemessen ist von den festen Messpunkten aus. Auch das Loch wird versetzt: Anfang, Mitte und Ende sagen, wo das Grün liegt, nicht, wo heute die Fahne steht.",
-      "Sand, Ginster und Ufer wandern mit den Jahreszeiten. Bei jedem Carry sind ein paar Meter mehr oder weniger möglich.",
+      "Sand, Ginster und Ufer wandern mit den Jahreszeiten. Rechnen Sie bei jedem Carry mit ein paar Metern mehr oder weniger.",
       "Entfernungen gelten für ebenen Boden und Windstille; „Spielt wie“ berücksichtigt Höhenunterschied und Luft, „Heute“ den Wind, den Sie angeben. Regen, Boden und Spieler sind nirgends eingerechnet.",
     ],
     survey: "Vermessung",
@@ -263,7 +263,7 @@ export const german: Words = {
       {
         id: "plane",
         term: "Wie Entfernungen berechnet werden",
-        meaning: "Positionen liegen auf dem WGS-84-Ellipsoid und werden für jeden Platz in eine Ebene abgebildet, durch eine transversale Mercator-Projektion um den eigenen Meridian des Platzes mit dem Maßstab 1. Bis neun Kilometer davon entfernt ist ein Kilometer in dieser Ebene auf einen Millimeter genau ein Kilometer auf dem Ellipsoid.",
+        meaning: "Positionen auf dem WGS-84-Ellipsoid werden für jeden Platz in eine Ebene abgebildet: mit einer transversalen Mercator-Projektion um den Meridian des Platzes, auf dem der Maßstab 1 ist. Bis neun Kilometer von ihm entfernt ist ein Kilometer in der Ebene auf einen Millimeter genau ein Kilometer auf dem Ellipsoid.",
         formula: "1 Yard = 0,9144\u00a0m, genau",
       },
     ],

@@ -54,8 +54,8 @@ export const germanGround: GroundWords = {
     carry: (name) => `Carry: ${name}`,
     overCorner: "Über die Ecke",
     moreThanOne: "mehr als ein Schlag",
-    note: (temperature) => `Spielt wie: der Carry, der auf ebenem Boden so lang wäre, bei Windstille und ${temperature} auf der Höhe des Platzes. ± ist der halbe Unterschied zwischen zwei veröffentlichten Bällen, keine Fehlergrenze.`,
-    runNote: "Roll: etwa so weit läuft ein Ball nach der Landung auf ebenem, gemähtem Fairway noch aus. Er steckt in keiner anderen Angabe; rechnen Sie ihn nicht zu einem Carry hinzu.",
+    note: (temperature) => `Spielt wie: So lang ist auf ebenem Boden der Carry, der genau dort herunterkommt, bei Windstille und ${temperature} auf der Höhe des Platzes. ± ist der halbe Unterschied zwischen zwei Bällen mit veröffentlichten Flugdaten, keine Fehlergrenze.`,
+    runNote: "Roll: etwa so weit läuft ein Ball nach der Landung auf ebenem, gemähtem Fairway noch aus. Der Roll steckt in keiner anderen Angabe; rechnen Sie ihn nicht zu einem Carry hinzu.",
   },
 
   green: {
@@ -67,10 +67,10 @@ export const germanGround: GroundWords = {
     highRight: "liegt rechts höher",
     lies: (ways) => (ways.length === 0 ? "Im Ganzen ist das Grün nahezu eben." : `Das Grün ${ways.join(" und ")}.`),
     below: {
-      short: "Unterhalb der Fahne heißt vor der Fahne: Von dort geht der Putt bergauf.",
-      long: "Unterhalb der Fahne heißt hinter der Fahne: Von hinten geht der Putt bergauf.",
-      left: "Unterhalb der Fahne heißt links der Fahne: Von dort geht der Putt bergauf.",
-      right: "Unterhalb der Fahne heißt rechts der Fahne: Von dort geht der Putt bergauf.",
+      short: "Unterhalb der Fahne liegt man vor ihr: Von dort geht der Putt bergauf.",
+      long: "Unterhalb der Fahne liegt man hinter ihr: Von hinten geht der Putt bergauf.",
+      left: "Unterhalb der Fahne liegt man links von ihr: Von dort geht der Putt bergauf.",
+      right: "Unterhalb der Fahne liegt man rechts von ihr: Von dort geht der Putt bergauf.",
     },
     tiers: (step, upper) => `Zwei Plateaus mit ${step} Höhenunterschied: Das obere liegt ${upper}.`,
     tierSides: { short: "vorn", long: "hinten", left: "links", right: "rechts" },
@@ -126,7 +126,7 @@ export const germanGround: GroundWords = {
     open: "Wind, Temperatur, meine Längen",
     compass: "Der Wind kommt aus",
     compassHint: "Ziehen Sie die Marke dorthin, woher der Wind kommt; weiter außen ist er stärker. Die Pfeiltasten drehen sie.",
-    from: "Aus, in Grad von Norden",
+    from: "Kommt aus (Grad, Norden = 0)",
     speed: "Windgeschwindigkeit",
     temperature: "Temperatur",
     carry: "Carry meines Drivers",
@@ -184,7 +184,7 @@ export const germanGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "plays",
     term: "Spielt wie (effektive Länge)",
-    meaning: "Der Carry, den der Schlag, der bei der angegebenen Luft und dem angegebenen Wind gerade am Ziel herunterkommt, auf ebenem Boden bei Windstille in Normluft hätte (15\u00a0°C, 101.325\u00a0Pa, Meereshöhe). Aus einem Flugmodell: ein Massenpunkt unter Schwerkraft, Luftwiderstand und Auftrieb, mit zwei veröffentlichten Sätzen von Beiwerten (Bearman und Harvey 1976; Smits und Smith 1994); der Wind nimmt mit der Höhe logarithmisch zu. ± ist der halbe Unterschied zwischen beiden Sätzen: die Spanne zwischen zwei Bällen, keine Fehlergrenze. Ein auf einen halben Meter bekannter Höhenunterschied verschiebt den Wert um etwa ebenso viel. Gerechnet wird mit vollen Schlägen einer gleichmäßigen Reihe vom Wedge bis zum Driver; ein flach gehaltener oder hoch gespielter Ball fliegt anders.",
+    meaning: "Gesucht ist der Schlag, der bei der angegebenen Luft und dem angegebenen Wind genau am Ziel in dessen Höhe herunterkommt; angegeben ist sein Carry auf ebenem Boden bei Windstille in Normluft (15\u00a0°C, 101.325\u00a0Pa, Meereshöhe). Aus einem Flugmodell: ein Massenpunkt unter Schwerkraft, Luftwiderstand und Auftrieb, mit zwei veröffentlichten Sätzen von Beiwerten (Bearman und Harvey 1976; Smits und Smith 1994); der Wind nimmt mit der Höhe logarithmisch zu. ± ist der halbe Unterschied zwischen beiden Sätzen: die Spanne zwischen zwei Bällen, keine Fehlergrenze. Ein auf einen halben Meter bekannter Höhenunterschied verschiebt den Wert um etwa ebenso viel. Gerechnet wird mit vollen Schlägen einer gleichmäßigen Reihe vom Wedge bis zum Driver; ein flach gehaltener oder hoch gespielter Ball fliegt anders.",
     formula: "in erster Näherung: Spielt wie = Entfernung + Höhenunterschied ÷ tan(Landewinkel)",
   },
   {
@@ -226,7 +226,7 @@ export const germanGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "landing",
     term: "Landezone",
-    meaning: "Das Fairway quer zur Spiellinie dort, wo ein Drive liegen bleibt; das erste Hindernis, Ginster, Wald, Mauer oder Kante innerhalb von 60\u00a0m zu jeder Seite; die Neigung des Bodens 8\u00a0m im Umkreis; der Rest zum Grün. Referenzspieler sind die des World Handicap Systems: Herren 250 und 200\u00a0Yards, Damen 210 und 150, jeweils Scratch und Bogey. Für Scratch-Spieler gilt der längste für sie geratete Abschlag, für Bogey-Spieler der übliche Abschlag des Platzes.",
+    meaning: "Das Fairway quer zur Spiellinie dort, wo ein Drive liegen bleibt; das erste Hindernis, Ginster, Wald, Mauer oder Kante innerhalb von 60\u00a0m zu jeder Seite; die Neigung des Bodens im Umkreis von 8\u00a0m; der Rest zum Grün. Referenzspieler sind die des World Handicap Systems: Herren 250 und 200\u00a0Yards, Damen 210 und 150, jeweils Scratch und Bogey. Für Scratch-Spieler gilt der längste für sie geratete Abschlag, für Bogey-Spieler der übliche Abschlag des Platzes.",
     formula: undefined,
   },
   {
