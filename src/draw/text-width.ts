@@ -16,7 +16,9 @@ const HEAVY = [
   52, 35, 54, 56, 39, 60, 67, 57, 67, 57, 41, 63, 69, 36, 32, 66, 35, 97, 70, 59, 67, 66, 53, 53, 39, 69, 61, 89, 62, 65,
   55, 30, 30, 30, 69,
 ];
-/** For accented letters, dashes and other scripts: wider than most. */
+/** Characters past the tilde that words are made of, from the same files: regular, then heavy. An accent adds nothing to its letter. */
+const MORE: Readonly<Record<string, readonly [number, number]>> = { "\u00a0": [REGULAR[0]!, HEAVY[0]!], "ß": [78, 81], "—": [106, 106] };
+/** For dashes, quotes and other scripts: wider than most. */
 const OTHER = 72;
 
 export type Weight = "regular" | "heavy";
@@ -27,7 +29,7 @@ export function textWidth(text: string, size: number, weight: Weight = "regular"
   let hundredths = 0;
   for (const character of text.normalize("NFD").replace(/[\u0300-\u036f]/g, "")) {
     const code = character.codePointAt(0)! - 32;
-    hundredths += table[code] ?? OTHER;
+    hundredths += table[code] ?? MORE[character]?.[weight === "heavy" ? 1 : 0] ?? OTHER;
     hundredths += spacing * 100;
   }
   return (hundredths * size) / 100;

@@ -82,8 +82,8 @@ export const germanMap: MapWords = {
     level: "eben",
     there: "Bis dorthin: {leg}.",
     on: { front: "Weiter ins vordere Drittel: {leg}.", middle: "Weiter zur Grünmitte: {leg}.", back: "Weiter ins hintere Drittel: {leg}." },
-    still: "Bei Windstille und {degrees} °C.",
-    wind: "Bei dem Wind, den Sie eingestellt haben, und {degrees} °C.",
+    still: "Bei Windstille und {degrees}\u00a0°C.",
+    wind: "Bei dem Wind, den Sie eingestellt haben, und {degrees}\u00a0°C.",
   },
   own: {
     label: "{drive}: Fairway {width}",
@@ -130,7 +130,7 @@ export const germanMap: MapWords = {
     },
     plain: "Es werden nur reine Entfernungen gezeigt: In der Runde dürfen Spieler nach Regel 4.3a der Golfregeln nur Entfernung und Richtung messen. So lesen wir die Regel; die Spielleitung kann anders entscheiden.",
     allFigures: "Alle Angaben zeigen",
-    kilometres: "{number} km",
-    miles: "{number} Meilen",
+    kilometres: "{number}\u00a0km",
+    miles: "{number}\u00a0Meilen",
   },
 };

@@ -20,7 +20,7 @@ export const germanPaper: PaperWords = {
     ],
     limits: "Innerhalb der Golfregeln",
     limitsText: [
-      "Die Seiten sind nicht größer als 4¼ × 7 Zoll, und kein Grün ist größer gezeichnet als 3/8 Zoll für 5 Yards (1:480): Das sind die Grenzen der Golfregeln für Grün-Lesematerial (Klarstellung 4.3a/1). Der Maßstab steht unter jedem Grün.",
+      "Die Seiten sind nicht größer als 4¼ × 7 Zoll, und kein Grün ist größer gezeichnet als 3/8 Zoll für 5\u00a0Yards (1:480): Das sind die Grenzen der Golfregeln für Grün-Lesematerial (Klarstellung 4.3a/1). Der Maßstab steht unter jedem Grün.",
       "Nur Sie oder Ihr Caddie dürfen etwas eintragen, und nur von Hand. Die Spielleitung darf solches Material weiter einschränken (Musterplatzregel G-11): Fragen Sie vor dem Spiel.",
       "Drucken Sie in Originalgröße. Vergrößert, ob vom Drucker oder von einer Lupe, liegt es nicht mehr in diesen Grenzen.",
     ],
