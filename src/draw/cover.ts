@@ -40,32 +40,28 @@ export class CoverGrid {
   /** Lays an area (even-odd) over what is there; cells count by their middles. */
   fill(rings: readonly (readonly Point[])[], cover: Cover): void {
     const code = COVERS.indexOf(cover);
-    let [top, bottom] = [Infinity, -Infinity];
+    // Where the outline crosses the middle of each row it reaches.
+    const hits: number[][] = [];
     for (const ring of rings) {
-      for (const [, y] of ring) {
-        if (y < top) top = y;
-        if (y > bottom) bottom = y;
-      }
-    }
-    const first = Math.max(0, Math.floor((top - this.box[1]) / this.cell) - 1);
-    const last = Math.min(this.rows - 1, Math.ceil((bottom - this.box[1]) / this.cell) + 1);
-    for (let row = first; row <= last; row++) {
-      const y = this.box[1] + (row + 0.5) * this.cell;
-      const hits: number[] = [];
-      for (const ring of rings) {
-        for (let i = 0; i < ring.length; i++) {
-          const [x1, y1] = ring[i]!;
-          const [x2, y2] = ring[(i + 1) % ring.length]!;
-          if (y1 > y !== y2 > y) hits.push(x1 + ((y - y1) / (y2 - y1)) * (x2 - x1));
+      for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+        const [x1, y1] = ring[j]!;
+        const [x2, y2] = ring[i]!;
+        const first = Math.max(0, Math.floor((Math.min(y1, y2) - this.box[1]) / this.cell) - 1);
+        const last = Math.min(this.rows - 1, Math.ceil((Math.max(y1, y2) - this.box[1]) / this.cell) + 1);
+        for (let row = first; row <= last; row++) {
+          const y = this.box[1] + (row + 0.5) * this.cell;
+          if (y1 > y !== y2 > y) (hits[row] ??= []).push(x1 + ((y - y1) / (y2 - y1)) * (x2 - x1));
         }
       }
-      hits.sort((a, b) => a - b);
-      for (let i = 0; i + 1 < hits.length; i += 2) {
-        const from = Math.max(0, Math.ceil((hits[i]! - this.box[0]) / this.cell - 0.5));
-        const to = Math.min(this.columns - 1, Math.floor((hits[i + 1]! - this.box[0]) / this.cell - 0.5));
-        for (let column = from; column <= to; column++) this.codes[row * this.columns + column] = code;
-      }
     }
+    hits.forEach((row, r) => {
+      row.sort((a, b) => a - b);
+      for (let i = 0; i + 1 < row.length; i += 2) {
+        const from = Math.max(0, Math.ceil((row[i]! - this.box[0]) / this.cell - 0.5));
+        const to = Math.min(this.columns - 1, Math.floor((row[i + 1]! - this.box[0]) / this.cell - 0.5));
+        if (from <= to) this.codes.fill(code, r * this.columns + from, r * this.columns + to + 1);
+      }
+    });
   }
 
   /** Lays a band of a width along a line. */

@@ -22,6 +22,8 @@ export interface LabelRequest {
   readonly leaderTo?: Point;
   /** Most that may be paid for what the label would cover. */
   readonly limit?: number;
+  /** Whether a place will do at all; asked only where nothing else speaks against it. */
+  readonly mayLie?: (at: Point) => boolean;
   /** Ground the label may lie on, with a little of it all round; any when left out. */
   readonly only?: (cover: Cover) => boolean;
 }
@@ -87,7 +89,7 @@ export class LabelPlacer {
   }
 
   place(request: LabelRequest): Placement | undefined {
-    const { width, height, leaderTo, limit = Infinity, only } = request;
+    const { width, height, leaderTo, limit = Infinity, only, mayLie } = request;
     let best: (Placement & { cost: number }) | undefined;
     for (const { at, cost } of request.candidates) {
       if (best && cost >= best.cost) continue;
@@ -100,6 +102,7 @@ export class LabelPlacer {
       // A leader may run out of the very mark it points at, so boxes around its foot do not count.
       if (leader && this.boxes.some((other) => crossesBox(leader[0], leader[1], other) && !holds(other, leader[1]))) continue;
       if (leader && this.leaders.some(([a, b]) => crosses(a, b, leader[0], leader[1]))) continue;
+      if (mayLie && !mayLie(at)) continue;
       if (only && !this.liesOn(box, only)) continue;
       const under = this.groundCost(box);
       const strokes = this.strokes.reduce((sum, { from, to, cost: price }) => (crossesBox(from, to, box) ? sum + price : sum), 0);

@@ -4,7 +4,7 @@ import type { Point } from "../geo/position.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { inBox } from "./clip.ts";
 import { evenly } from "./curves.ts";
-import { around, type Candidate, type LabelPlacer } from "./labels.ts";
+import { around, type Candidate, type LabelPlacer, type LabelRequest } from "./labels.ts";
 import { blockSize, Lettering, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { element, num, polyPath } from "./svg.ts";
@@ -123,9 +123,9 @@ export function drawNames(
   const boxes: Box[] = [];
   const lettering = new Lettering(paint, c.text.halo);
   const said = new Set<string>();
-  const put = (line: TextLine, candidates: readonly Candidate[], limit: number, only?: Parameters<LabelPlacer["place"]>[0]["only"], must = true): boolean => {
+  const put = (line: TextLine, candidates: readonly Candidate[], limit: number, where: Pick<LabelRequest, "only" | "mayLie"> = {}, must = true): boolean => {
     const { width, height } = blockSize([line]);
-    const placed = placer.place({ width, height, candidates, limit, ...(only ? { only } : {}) });
+    const placed = placer.place({ width, height, candidates, limit, ...where });
     if (placed) {
       boxes.push(placed.box);
       lettering.set([line], placed.at);
@@ -153,7 +153,7 @@ export function drawNames(
     sizes.some((size, i) => {
       const last = i === 2;
       const spacing = i === 0 ? 0.12 : i === 1 ? 0.04 : 0;
-      return put({ text: name, mark: "water-name", size, weight: "regular", italic: true, spacing }, room, 60, last ? undefined : (cover) => cover === "water", last);
+      return put({ text: name, mark: "water-name", size, weight: "regular", italic: true, spacing }, room, 60, last ? {} : { only: (cover) => cover === "water" }, last);
     });
   }
   for (const { feature, line } of c.keep.lesserNames ? scene.streams : []) {
@@ -182,7 +182,7 @@ export function drawNames(
       const text: TextLine = { text: name, mark: "note", size: c.text.note, weight: "regular", italic: true };
       const { width, height } = blockSize([text]);
       const near = evenly(line, 30, false).filter((p) => inBox(p, sheet.map));
-      put(text, near.flatMap((p) => around(p, width, height, [7, 12, 20], 0.8)), 40, undefined, false);
+      put(text, near.flatMap((p) => around(p, width, height, [7, 12, 20], 0.8)), 40, {}, false);
     }
     for (const { feature, rings } of scene.areas("scrub", "wood", "heath", "sand", "rock", "grassland")) {
       const name = feature.name;
@@ -190,7 +190,7 @@ export function drawNames(
       said.add(name);
       const text: TextLine = { text: name, mark: "note", size: c.text.note, weight: "regular", italic: true };
       const { width } = blockSize([text]);
-      put(text, inside(rings).filter(({ at: [x, y] }) => [-0.4, 0, 0.4].every((t) => insideRings(rings, [x + t * width, y]))), 110, undefined, false);
+      put(text, inside(rings), 110, { mayLie: ([x, y]) => [-0.4, 0, 0.4].every((t) => insideRings(rings, [x + t * width, y])) }, false);
     }
   }
   return { svg: lettering.toString(), boxes, labels: boxes, unplaced };

@@ -67,6 +67,7 @@ export function tiersOf(
   if (!plane || spots.length < 12) return undefined;
   const [x0, y0] = plane.centre;
   const planeSquares = plane.residualMetres ** 2 * spots.length;
+  const sums = sumsOf(spots, plane.centre);
   let best: { squares: number; fit: StepFit; bearing: number; at: number; breadth: number } | undefined;
   for (let bearing = 0; bearing < 180; bearing += BEARING_STEP) {
     const direction = directionOfBearing(bearing);
@@ -76,7 +77,7 @@ export function tiersOf(
     const to = sorted[Math.ceil(sorted.length * (1 - thresholds.share)) - 1]!;
     for (let at = from; at <= to; at += Math.max(0.5, (to - from) / 20)) {
       for (const breadth of BREADTHS) {
-        const fit = fitStep(spots, plane.centre, reach, at, breadth);
+        const fit = fitStep(sums, reach, at, breadth);
         if (fit && (!best || fit.squares < best.squares)) best = { squares: fit.squares, fit, bearing, at, breadth };
       }
     }
@@ -121,31 +122,60 @@ interface StepFit {
   readonly squares: number;
 }
 
+/** What every fit to the same spots shares: their places and heights about a middle, and sums of them. */
+interface Sums {
+  readonly east: readonly number[];
+  readonly north: readonly number[];
+  readonly height: readonly number[];
+  /** Upper triangle of the normal equations on 1, x, y and their right side; nothing yet of the ramp. */
+  readonly normal: readonly (readonly number[])[];
+  readonly heightSquares: number;
+}
+
+function sumsOf(spots: readonly Spot[], [x0, y0]: Point): Sums {
+  const h0 = spots[0]?.heightMetres ?? 0;
+  const east = spots.map(({ point }) => point[0] - x0);
+  const north = spots.map(({ point }) => point[1] - y0);
+  const height = spots.map(({ heightMetres }) => heightMetres - h0);
+  const sum = (value: (i: number) => number): number => {
+    let total = 0;
+    for (let i = 0; i < spots.length; i++) total += value(i);
+    return total;
+  };
+  const columns = [() => 1, (i: number) => east[i]!, (i: number) => north[i]!, () => 0, (i: number) => height[i]!];
+  return {
+    east,
+    north,
+    height,
+    normal: columns.slice(0, 4).map((row, j) => columns.map((column, k) => (k < j ? 0 : sum((i) => row(i) * column(i))))),
+    heightSquares: sum((i) => height[i]! ** 2),
+  };
+}
+
 /** Least squares of height on 1, x, y and the bank's ramp from -1/2 to 1/2. */
-function fitStep(
-  spots: readonly Spot[],
-  [x0, y0]: Point,
-  reach: readonly number[],
-  at: number,
-  breadth: number,
-): StepFit | undefined {
-  const normal = Array.from({ length: 4 }, () => [0, 0, 0, 0, 0]);
-  let heightSquares = 0;
-  const h0 = spots[0]!.heightMetres;
-  for (let i = 0; i < spots.length; i++) {
-    const { point, heightMetres } = spots[i]!;
+function fitStep({ east, north, height, normal: shared, heightSquares }: Sums, reach: readonly number[], at: number, breadth: number): StepFit | undefined {
+  let [r, rx, ry, rr, rh] = [0, 0, 0, 0, 0];
+  for (let i = 0; i < reach.length; i++) {
     const ramp = Math.min(0.5, Math.max(-0.5, (reach[i]! - at) / breadth));
-    const row = [1, point[0] - x0, point[1] - y0, ramp, heightMetres - h0];
-    for (let j = 0; j < 4; j++) for (let k = j; k < 5; k++) normal[j]![k]! += row[j]! * row[k]!;
-    heightSquares += row[4]! ** 2;
+    r += ramp;
+    rx += east[i]! * ramp;
+    ry += north[i]! * ramp;
+    rr += ramp * ramp;
+    rh += ramp * height[i]!;
   }
+  const normal = shared.map((row) => [...row]);
+  normal[0]![3] = r;
+  normal[1]![3] = rx;
+  normal[2]![3] = ry;
+  normal[3]![3] = rr;
+  normal[3]![4] = rh;
   const target = normal.map((row) => row[4]!);
   for (let j = 1; j < 4; j++) for (let k = 0; k < j; k++) normal[j]![k] = normal[k]![j]!;
   const solution = solve4(normal);
   if (!solution) return undefined;
   const explained = solution.reduce((sum, value, j) => sum + value * target[j]!, 0);
-  const [, east, north, step] = solution;
-  return { gradient: { east: east!, north: north! }, step: step!, squares: heightSquares - explained };
+  const [, eastward, northward, step] = solution;
+  return { gradient: { east: eastward!, north: northward! }, step: step!, squares: heightSquares - explained };
 }
 
 /** Gauss elimination with pivoting on 4 rows of 4 coefficients and a right side; undefined when singular. */
