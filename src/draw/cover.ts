@@ -9,10 +9,11 @@ export type Cover =
   | "open" | "rough" | "heath" | "scrub" | "wood" | "rock" | "strand" | "water"
   | "fairway" | "green" | "tee" | "bunker" | "built" | "taken";
 
-/** Where a cover may be, roughly: true wherever it is, and somewhat around. */
+/** Roughly where some covers are. */
 export interface CoverMask {
   readonly empty: boolean;
-  holds(x: number, y: number): boolean;
+  /** Distance from a place within which none of them is, sheet units; 0 where one may be. */
+  gap(x: number, y: number): number;
 }
 
 /** Side of a mask's cells, in those of the cover. */
@@ -80,6 +81,10 @@ export class CoverGrid {
   }
 
   at([x, y]: Point): Cover {
+    return this.coverAt(x, y);
+  }
+
+  private coverAt(x: number, y: number): Cover {
     const column = Math.floor((x - this.box[0]) / this.cell);
     const row = Math.floor((y - this.box[1]) / this.cell);
     if (column < 0 || row < 0 || column >= this.columns || row >= this.rows) return "taken";
@@ -89,37 +94,35 @@ export class CoverGrid {
   /** Whether a mark that reaches so far from a point stays on ground for which `allowed` holds. */
   clear([x, y]: Point, reach: number, allowed: (cover: Cover) => boolean): boolean {
     return (
-      allowed(this.at([x, y])) && allowed(this.at([x - reach, y])) && allowed(this.at([x + reach, y])) &&
-      allowed(this.at([x, y - reach])) && allowed(this.at([x, y + reach]))
+      allowed(this.coverAt(x, y)) && allowed(this.coverAt(x - reach, y)) && allowed(this.coverAt(x + reach, y)) &&
+      allowed(this.coverAt(x, y - reach)) && allowed(this.coverAt(x, y + reach))
     );
   }
 
-  /** Places no further than `reach`, and not much further, from those for which `allowed` holds. */
+  /** Where those covers are for which `allowed` holds, and what lies within `reach` of them. */
   mask(reach: number, allowed: (cover: Cover) => boolean): CoverMask {
     const wanted = COVERS.map(allowed);
     const side = this.cell * MASK_CELLS;
-    // Cells of the mask lie on those of the cover, with room for the reach all round.
-    const border = Math.ceil(reach / side);
-    const columns = Math.ceil(this.columns / MASK_CELLS) + 2 * border;
-    const rows = Math.ceil(this.rows / MASK_CELLS) + 2 * border;
-    const marks = new Uint8Array(columns * rows);
+    const columns = Math.ceil(this.columns / MASK_CELLS);
+    const rows = Math.ceil(this.rows / MASK_CELLS);
+    // Cells of the mask between each and the nearest that is marked, as a king moves.
+    const steps = new Uint16Array(columns * rows).fill(0xffff);
     let empty = true;
     for (let row = 0; row < this.rows; row++) {
       for (let column = 0; column < this.columns; column++) {
         if (!wanted[this.codes[row * this.columns + column]!]) continue;
+        steps[Math.floor(row / MASK_CELLS) * columns + Math.floor(column / MASK_CELLS)] = 0;
         empty = false;
-        const [across, down] = [Math.floor(column / MASK_CELLS) + border, Math.floor(row / MASK_CELLS) + border];
-        // The next cell of the cover in the same cell of the mask marks the same.
-        column = (across - border + 1) * MASK_CELLS - 1;
-        for (let r = down - border; r <= down + border; r++) marks.fill(1, r * columns + across - border, r * columns + across + border + 1);
       }
     }
-    const [left, top] = [this.box[0] - border * side, this.box[1] - border * side];
+    if (!empty) spread(steps, columns, rows);
     return {
       empty,
-      holds: (x, y) => {
-        const [column, row] = [Math.floor((x - left) / side), Math.floor((y - top) / side)];
-        return column >= 0 && row >= 0 && column < columns && row < rows && marks[row * columns + column] === 1;
+      gap: (x, y) => {
+        const [column, row] = [Math.floor((x - this.box[0]) / side), Math.floor((y - this.box[1]) / side)];
+        if (column < 0 || row < 0 || column >= columns || row >= rows) return 0;
+        // A place anywhere in its cell, from the near edge of the other.
+        return Math.max(0, (steps[row * columns + column]! - 1) * side - reach);
       },
     };
   }
@@ -131,6 +134,29 @@ export class CoverGrid {
       for (let column = Math.max(0, c0); column <= Math.min(this.columns - 1, c1); column++) {
         visit(row * this.columns + column, this.box[0] + (column + 0.5) * this.cell, this.box[1] + (row + 0.5) * this.cell);
       }
+    }
+  }
+}
+
+/** Turns marks (0) among unknown numbers into moves of a king from the nearest mark, in two passes. */
+function spread(steps: Uint16Array, columns: number, rows: number): void {
+  const ease = (at: number, row: number, column: number): void => {
+    if (row < 0 || column < 0 || row >= rows || column >= columns) return;
+    const from = steps[row * columns + column]!;
+    if (from + 1 < steps[at]!) steps[at] = from + 1;
+  };
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const at = row * columns + column;
+      ease(at, row, column - 1);
+      for (let c = column - 1; c <= column + 1; c++) ease(at, row - 1, c);
+    }
+  }
+  for (let row = rows - 1; row >= 0; row--) {
+    for (let column = columns - 1; column >= 0; column--) {
+      const at = row * columns + column;
+      ease(at, row, column + 1);
+      for (let c = column - 1; c <= column + 1; c++) ease(at, row + 1, c);
     }
   }
 }

@@ -9,8 +9,15 @@ export interface Isoline {
 
 /**
  * @param values row by row, `columns * rows` of them; a saddle is parted by the mean of its corners
+ * @param within where the level is crossed at all, if that is known: first and last column and row
  */
-export function isolines(values: ArrayLike<number>, columns: number, rows: number, level: number): Isoline[] {
+export function isolines(
+  values: ArrayLike<number>,
+  columns: number,
+  rows: number,
+  level: number,
+  [firstColumn, firstRow, lastColumn, lastRow]: readonly [number, number, number, number] = [0, 0, columns - 1, rows - 1],
+): Isoline[] {
   const at = (c: number, r: number): number => values[r * columns + c]! - level;
   // Edges are named by their upper left node: even for the one to the right, odd for the one down.
   const point = (edge: number): Point => {
@@ -28,8 +35,8 @@ export function isolines(values: ArrayLike<number>, columns: number, rows: numbe
       else next.set(from, [to]);
     }
   };
-  for (let r = 0; r < rows - 1; r++) {
-    for (let c = 0; c < columns - 1; c++) {
+  for (let r = firstRow; r < lastRow; r++) {
+    for (let c = firstColumn; c < lastColumn; c++) {
       const upper = r * columns + c;
       // Most cells lie wholly on one side: pass them by without making anything.
       const above = values[upper]! > level;

@@ -64,6 +64,7 @@ function candidates(sheet: Sheet, least: number, salt: number, spacing: (point: 
   // A cell's sides on the sheet: what lies off the sheet or its cover is passed by before it is worked out.
   const [origin, east, north] = [sheet.toSheet([0, 0]), sheet.toSheet([cellMetres, 0]), sheet.toSheet([0, cellMetres])];
   const [ux, uy, vx, vy] = [east[0] - origin[0], east[1] - origin[1], north[0] - origin[0], north[1] - origin[1]];
+  const side = Math.hypot(ux, uy);
   const found: Candidate[] = [];
   for (let j = j0; j <= j1; j++) {
     const [x, y] = [origin[0] + j * vx, origin[1] + j * vy];
@@ -71,7 +72,11 @@ function candidates(sheet: Sheet, least: number, salt: number, spacing: (point: 
     const [downFrom, downTo] = cellsWithin(y, uy, vy, minY, maxY);
     const last = Math.min(i1, acrossTo, downTo);
     for (let i = Math.max(i0, acrossFrom, downFrom); i <= last; i++) {
-      if (where && !where.holds(x + i * ux + (ux + vx) / 2, y + i * uy + (uy + vy) / 2)) continue;
+      const gap = where?.gap(x + i * ux + (ux + vx) / 2, y + i * uy + (uy + vy) / 2) ?? 0;
+      if (gap > 0) {
+        i += Math.floor(gap / side);
+        continue;
+      }
       const point = sheet.toSheet([
         (i + hash01(i, j, salt)) * cellMetres,
         (j + hash01(i, j, salt + 1)) * cellMetres,
@@ -103,11 +108,14 @@ function throwDarts({ map: [minX, minY, maxX, maxY] }: Sheet, bucket: number, al
   const kept: Strewn[] = [];
   const isFree = ([x, y]: Point, column: number, row: number, space: number): boolean => {
     const reach = Math.ceil(space / bucket);
+    const nearly = space * space * 1.000001;
     for (let r = Math.max(0, row - reach); r <= Math.min(rows - 1, row + reach); r++) {
       for (let c = Math.max(0, column - reach); c <= Math.min(columns - 1, column + reach); c++) {
         for (let k = first[r * columns + c]!; k >= 0; k = next[k]!) {
           const other = kept[k]!.point;
-          if (Math.hypot(other[0] - x, other[1] - y) < space) return false;
+          // A root is drawn only where the squares leave it open.
+          const [dx, dy] = [other[0] - x, other[1] - y];
+          if (dx * dx + dy * dy < nearly && Math.hypot(dx, dy) < space) return false;
         }
       }
     }

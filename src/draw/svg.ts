@@ -131,7 +131,10 @@ export function dotPath(points: readonly Point[]): string {
 }
 
 /** A number to two decimals: weights and opacities need more than a place on the sheet does. */
-const fine = (value: number): string => String(Math.round(value * 100) / 100).replace(/^(-?)0\./, "$1.");
+function fine(value: number): string {
+  const text = String(Math.round(value * 100) / 100);
+  return Math.abs(value) < 1 ? text.replace(/^(-?)0\./, "$1.") : text;
+}
 
 /** Attributes in the order given; undefined ones are left out. */
 export function attributes(values: Readonly<Record<string, string | number | undefined>>): string {

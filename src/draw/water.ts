@@ -22,6 +22,8 @@ interface ShoreField {
   readonly cell: number;
   readonly box: Box;
   readonly values: Float64Array;
+  /** Columns and rows that hold all its water, and one more on each side: first and last. */
+  readonly wet: readonly [number, number, number, number];
 }
 
 /** Nearer to the box's edge than this an outline is the cut, not a shore. */
@@ -49,9 +51,13 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
           for (let column = Math.max(0, c0); column <= Math.min(columns - 1, c1); column++) {
             const [x, y] = [box[0] + column * cell - a[0], box[1] + row * cell - a[1]];
             const t = Math.max(0, Math.min(1, (x * dx + y * dy) / squared));
-            const distance = Math.hypot(x - dx * t, y - dy * t);
+            const [offX, offY] = [x - dx * t, y - dy * t];
             const index = row * columns + column;
-            if (distance < values[index]!) values[index] = distance;
+            const known = values[index]!;
+            // A root is drawn only where the squares leave it open.
+            if (offX * offX + offY * offY > known * known * 1.000001) continue;
+            const distance = Math.hypot(offX, offY);
+            if (distance < known) values[index] = distance;
           }
         }
       }
@@ -60,10 +66,21 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
   // A grid whose cells have their middles on the nodes tells which nodes are wet, scan line by scan line.
   const wet = new CoverGrid([box[0] - cell / 2, box[1] - cell / 2, box[0] + (columns - 0.5) * cell, box[1] + (rows - 0.5) * cell], cell);
   for (const rings of waters) wet.fill(rings, "water");
-  wet.codes.forEach((code, i) => {
-    if (code === 0) values[i]! *= -1;
-  });
-  return { columns, rows, cell, box, values };
+  let [left, top, right, bottom] = [columns, rows, -1, -1];
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const i = row * columns + column;
+      if (wet.codes[i] === 0) {
+        values[i]! *= -1;
+        continue;
+      }
+      left = Math.min(left, column);
+      right = Math.max(right, column);
+      top = Math.min(top, row);
+      bottom = Math.max(bottom, row);
+    }
+  }
+  return { columns, rows, cell, box, values, wet: [Math.max(0, left - 1), Math.max(0, top - 1), Math.min(columns - 1, right + 1), Math.min(rows - 1, bottom + 1)] };
 }
 
 export interface WaterLine {
@@ -78,15 +95,15 @@ export function waterLines(waters: readonly Rings[], box: Box, distances: readon
   if (waters.length === 0) return [];
   const reach = (distances[distances.length - 1] ?? 0) + 6;
   const field = shoreField(waters, box, 3, reach);
+  // Along the cut the field ends; what runs there is no line of the water's.
+  const cut = grow(box, -CUT);
   return distances.flatMap((distance, rank) =>
-    isolines(field.values, field.columns, field.rows, distance)
+    isolines(field.values, field.columns, field.rows, distance, field.wet)
       .map(({ points, closed }) => ({
         closed,
         points: points.map(([x, y]): Point => [box[0] + x * field.cell, box[1] + y * field.cell]),
       }))
       .flatMap(({ points, closed }) => {
-        // Along the cut the field ends; what runs there is no line of the water's.
-        const cut = grow(box, -CUT);
         if (points.every((p) => inBox(p, cut))) return [{ points, closed }];
         return clipLine(closed ? [...points, points[0]!] : points, cut).map((piece) => ({ points: piece, closed: false }));
       })
