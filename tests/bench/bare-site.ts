@@ -13,10 +13,12 @@ import type { HoleData } from "../../src/islands/hole-data.ts";
 import { hazardsFromTee } from "../../src/islands/map/ahead.ts";
 import { mapColours } from "../../src/islands/map/colours.ts";
 import { groundFrom } from "../../src/islands/map/ground.ts";
-import { playDrawing } from "../../src/islands/map/hole-drawing.ts";
+import { figuresIn, playDrawing } from "../../src/islands/map/hole-drawing.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "../../src/islands/map/patterns.ts";
 import { SOURCES } from "../../src/islands/map/sources.ts";
 import { mapStyle } from "../../src/islands/map/style.ts";
+import { islandWordsOf } from "../../src/site/island-words.ts";
+import { words } from "../../src/site/words.ts";
 import type { BareMap } from "./bare-map/page.ts";
 
 /** What the guide's own map showed: its colours, font, size and camera. */
@@ -53,7 +55,9 @@ export async function bareSite(folder: string, address: URL, holeFile: string, h
     colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts: [shown.font], bunkersFromZoom: 0,
     ground: groundFrom(data.ground, holeAddress),
   });
-  style.sources[SOURCES.play] = { type: "geojson", data: playDrawing(data, tee, data.units, hazardsFromTee(data, tee), undefined) };
+  const { liveMap: say, units, thirds, locale } = islandWordsOf(words("en"));
+  const play = { tee, cut: undefined, ahead: hazardsFromTee(data, tee), own: undefined };
+  style.sources[SOURCES.play] = { type: "geojson", data: playDrawing(data, play, figuresIn(data.units, { say, units, thirds, locale }), say) };
   style.sprite = new URL("_astro/patterns", address).href;
   const map: BareMap = { width: shown.width, height: shown.height, options: { style, ...shown.camera } };
   await writeFile(join(folder, "map.json"), JSON.stringify(map));

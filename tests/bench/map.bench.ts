@@ -196,6 +196,7 @@ const lookAtOurs = (address: string): Promise<{ readonly shown: Shown; readonly 
     }, [...TINTS]);
     // The page's policy forbids a style sheet from outside, not a property set by script.
     await page.evaluate(() => {
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
       for (const over of document.querySelectorAll<HTMLElement>(".live-map-frame > :not(.live-map-view), .bar")) over.style.visibility = "hidden";
     });
     const picture = await view.screenshot();
@@ -225,11 +226,12 @@ async function compare(ours: Buffer, bare: Buffer): Promise<BenchLine> {
   const [a, b] = await Promise.all([ours, bare].map((picture) => sharp(picture).removeAlpha().raw().toBuffer({ resolveWithObject: true })));
   const { width, channels } = a!.info;
   if (b!.info.width !== width) throw new Error(`The maps are not of one width: ${width} and ${b!.info.width} pixels.`);
-  // A view that begins within a pixel is one row higher in a picture.
+  // A view that begins within a pixel is one row higher in a picture, and drawn at its foot.
   const height = Math.min(a!.info.height, b!.info.height);
+  const [pixels, others] = [a!, b!].map(({ data, info }) => data.subarray((info.height - height) * width * channels));
   let differing = 0;
   for (let i = 0; i < width * height * channels; i += channels) {
-    if ([0, 1, 2].some((c) => Math.abs(a!.data[i + c]! - b!.data[i + c]!) > 16)) differing++;
+    if ([0, 1, 2].some((c) => Math.abs(pixels![i + c]! - others![i + c]!) > 16)) differing++;
   }
   return { name: "pixels in which the two maps differ", value: (100 * differing) / (width * height), unit: "%", note: `of ${width} x ${height}, by more than 16 of 255 in a channel` };
 }
