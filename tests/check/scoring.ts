@@ -2,6 +2,7 @@
 import { findClaims } from "../../src/check/claims/find.ts";
 import { claimKey, type Verdict } from "../../src/check/claims/claim.ts";
 import { ENGLISH } from "../../src/check/claims/english/index.ts";
+import type { Lexicon } from "../../src/check/claims/lexicon.ts";
 import { judge } from "../../src/check/claims/judge/index.ts";
 import { sayIn } from "../../src/check/say.ts";
 import type { Sentence } from "./corpus.ts";
@@ -34,7 +35,8 @@ export interface Score {
 
 const say = sayIn("yards");
 
-export function score(sentences: readonly Sentence[]): Score {
+/** @param lexicon of the language the sentences are in */
+export function score(sentences: readonly Sentence[], lexicon: Lexicon = ENGLISH): Score {
   const facts = corpusFacts();
   let [called, right, labelled, caught, claims, claimsRight, found] = [0, 0, 0, 0, 0, 0, 0];
   const wrong: Miss[] = [];
@@ -42,7 +44,7 @@ export function score(sentences: readonly Sentence[]): Score {
   const others: Miss[] = [];
   for (const sentence of sentences) {
     const hole = facts[sentence.hole];
-    const verdicts = new Map(findClaims(sentence.text, hole, ENGLISH).map((claim) => [claimKey(claim), judge(claim, hole, say).verdict]));
+    const verdicts = new Map(findClaims(sentence.text, hole, lexicon).map((claim) => [claimKey(claim), judge(claim, hole, say).verdict]));
     for (const [key, verdict] of verdicts) {
       found++;
       const label = sentence.claims[key] ?? "nothing";

@@ -62,7 +62,7 @@ export const GERMAN_HELD_OUT: readonly Sentence[] = [
   s("C", "Rechts hinten lauert ein Bunker.", { "bunker@long-right": "contradicts" }),
   s("C", "Das Grün ist von drei Bunkern umgeben.", { bunker: "contradicts" }),
   s("C", "Kein einziger Bunker weit und breit.", { "!bunker": "agrees" }),
-  s("C", "Das Wasser kommt auch hinter dem Grün ins Spiel.", { "water@long": "contradicts" }),
+  s("B", "Das Wasser kommt auch hinter dem Grün ins Spiel.", { "water@long": "contradicts" }),
   s("C", "Links ist das Grün von der Bucht begrenzt.", { "water@left": "agrees" }),
   s("C", "Das Grün kippt nach rechts weg.", { "green-slope@left-to-right": "agrees" }),
   s("C", "Das Grün steigt nach hinten an.", { "green-slope@back-to-front": "contradicts" }),
