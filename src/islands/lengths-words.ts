@@ -53,11 +53,13 @@ export interface LengthsWords {
   readonly spare: string;
   readonly short: string;
   readonly past: string;
+  /** Nearer than the shortest full shot: `{shot}`. */
+  readonly lessThan: string;
   /** Out of reach: what a full shot leaves. */
   readonly leaves: string;
   /** Short of a hazard. */
   readonly lands: string;
   readonly note: string;
-  /** Beside the drive's arc on a plate: `{length}`. */
+  /** Over its length, beside the drive's arc on a plate: two short words. */
   readonly arc: string;
 }

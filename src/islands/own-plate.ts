@@ -5,7 +5,6 @@ import type { LengthUnit } from "../geo/units.ts";
 import { formatLength, type UnitWords } from "../tell/format.ts";
 import type { FromTee } from "./conditions-data.ts";
 import type { LengthsWords } from "./lengths-words.ts";
-import { fill } from "./map/words.ts";
 
 export interface OwnArc {
   readonly from: FromTee;
@@ -25,8 +24,9 @@ export function matrixOf(written: string | null): Matrix | undefined {
 export interface ArcOnSheet {
   /** Path data. */
   readonly path: string;
-  /** Where its figure stands: at the left end. */
-  readonly label: readonly [x: number, y: number];
+  /** Its left end, where its figure stands, and which way the arc goes on from there. */
+  readonly left: readonly [x: number, y: number];
+  readonly outward: readonly [x: number, y: number];
 }
 
 const place = (value: number): string => value.toFixed(1);
@@ -38,7 +38,12 @@ export function arcOnSheet({ from: { marker, line }, corridorMetres, carryMetres
   if (arc === undefined) return undefined;
   const [left, right] = [arc.left, arc.right].map(([x, y]) => [a * x + c * y + e, b * x + d * y + f] as const) as [readonly [number, number], readonly [number, number]];
   const radius = place(carryMetres * Math.hypot(a, b));
-  return { path: `M${place(left[0])} ${place(left[1])}A${radius} ${radius} 0 0 1 ${place(right[0])} ${place(right[1])}`, label: left };
+  const across = Math.hypot(left[0] - right[0], left[1] - right[1]) || 1;
+  return {
+    path: `M${place(left[0])} ${place(left[1])}A${radius} ${radius} 0 0 1 ${place(right[0])} ${place(right[1])}`,
+    left,
+    outward: [(left[0] - right[0]) / across, (left[1] - right[1]) / across],
+  };
 }
 
 const SVG = "http://www.w3.org/2000/svg";
@@ -47,6 +52,26 @@ function piece(name: string, attributes: Readonly<Record<string, string>>): SVGE
   const element = document.createElementNS(SVG, name);
   for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
   return element;
+}
+
+const LINE = 13;
+
+/** Two short lines beyond the arc's left end; within the sheet's width. */
+function figureAt({ left: [x, y], outward: [dx, dy] }: ArcOnSheet, lines: readonly string[], width: number): SVGElement {
+  const sideways = Math.abs(dx) >= Math.abs(dy);
+  const anchor = !sideways ? "middle" : dx < 0 ? "end" : "start";
+  const half = 34;
+  const at = sideways ? x + Math.sign(dx) * 4 : Math.min(Math.max(x, half), width - half);
+  // Too near the sheet's edge it stands over the arc instead.
+  const fits = anchor === "end" ? at > 2 * half : anchor === "start" ? at < width - 2 * half : true;
+  const top = sideways ? (fits ? y - LINE * 0.1 : y - LINE * 1.6) : dy < 0 ? y - LINE * 1.4 : y + LINE * 1.1;
+  const text = piece("text", { class: "plate-figure", "text-anchor": fits ? anchor : anchor === "end" ? "start" : "end", "stroke-width": "3", "paint-order": "stroke", "stroke-linejoin": "round", "font-size": "12", "font-weight": "600" });
+  lines.forEach((line, i) => {
+    const part = piece("tspan", { x: place(at), y: place(top + i * LINE) });
+    part.textContent = line;
+    text.append(part);
+  });
+  return text;
 }
 
 /** What is drawn now, for a plate that arrives later: a wide screen's. */
@@ -62,12 +87,11 @@ export function showOwnArc(own: OwnArc | undefined, units: LengthUnit, words: Le
       const arc = own && matrix && arcOnSheet(own, matrix);
       if (arc === undefined || own?.carryMetres === undefined) continue;
       const group = piece("g", { "data-own-arc": "", class: "own-arc" });
-      const figure = piece("text", { class: "plate-figure", x: place(arc.label[0]), y: place(arc.label[1]), dy: "-3", "stroke-width": "3", "paint-order": "stroke", "font-size": "12", "font-weight": "600" });
-      figure.textContent = fill(words.arc, { length: formatLength(own.carryMetres, units, unitWords).text });
+      const { text } = formatLength(own.carryMetres, units, unitWords);
       group.append(
         piece("path", { class: "plate-casing", d: arc.path, "stroke-width": "5", opacity: "0.7" }),
         piece("path", { class: "own-arc-line", d: arc.path }),
-        figure,
+        figureAt(arc, [words.arc, text], plate.viewBox.baseVal.width),
       );
       // Under the frame: the map's own window cuts it off.
       (plate.querySelector(":scope > g[clip-path]") ?? plate).append(group);

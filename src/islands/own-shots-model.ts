@@ -51,10 +51,20 @@ export interface BeyondAnswer {
   readonly driveMetres: number | undefined;
   readonly distanceMetres: number;
   readonly by: KnownRung;
+  /** On along the hole, the carry stretched or shortened as the day does it on the way to the green. */
   readonly leavesMetres: number;
 }
 
-export type ShotAnswer = CarryAnswer | ShortAnswer | GreenAnswer | BeyondAnswer;
+/** The green is nearer than the golfer's shortest full shot. */
+export interface PartAnswer {
+  readonly kind: "part";
+  readonly driveMetres: number | undefined;
+  readonly distanceMetres: number;
+  readonly by: KnownRung;
+}
+
+export type ToGreenAnswer = GreenAnswer | BeyondAnswer | PartAnswer;
+export type ShotAnswer = CarryAnswer | ShortAnswer | ToGreenAnswer;
 
 /** More carries than this on one hole are one too many to read. */
 const MOST_CARRIES = 3;
@@ -77,8 +87,8 @@ export function ownShots({ from, drive, third }: OwnHole, rungs: readonly KnownR
   // On a hole reached in one the green is the target, not a place short of it.
   const short = from.green === undefined && asked.length > 0 ? shortAnswer(asked, rungs) : undefined;
   const toGreen = from.green
-    ? greenAnswer(from.green, undefined, third, rungs, day)
-    : drive && afterDrive(drive.metres, drive.own, third, rungs.filter(({ id }) => id !== "driver"), day);
+    ? toGreenAnswer(from.green, undefined, undefined, third, rungs, day)
+    : drive?.own.green && toGreenAnswer(drive.own.green, drive.metres, drive.own.leavesMetres, third, rungs.filter(({ id }) => id !== "driver"), day);
   return [
     ...asked.flatMap((one) => carryAnswer(one, rungs) ?? []).slice(0, MOST_CARRIES),
     ...(short ? [short] : []),
@@ -143,23 +153,21 @@ function inThird([front, middle, back]: GreenShots, third: Third): ShotNumbers {
   return third === "middle" ? middle : shotBetween(front, back, third === "front" ? 1 / 6 : 5 / 6);
 }
 
-function greenAnswer(green: GreenShots, driveMetres: number | undefined, third: Third, rungs: readonly KnownRung[], day: DayConditions): GreenAnswer | BeyondAnswer | undefined {
-  const [longest] = rungs;
-  if (longest === undefined) return undefined;
+/** @param alongMetres to the middle of the green along the line of play; undefined: straight */
+function toGreenAnswer(green: GreenShots, driveMetres: number | undefined, alongMetres: number | undefined, third: Third, rungs: readonly KnownRung[], day: DayConditions): ToGreenAnswer | undefined {
+  const [longest, shortest] = [rungs[0], rungs[rungs.length - 1]];
+  if (longest === undefined || shortest === undefined) return undefined;
   const target = inThird(green, third);
+  const [distanceMetres] = target;
   const answer = todayOf(target, day);
-  if (!answer.ok && answer.reason === "too-short") return undefined;
-  const plays = answer.ok ? answer.lengthMetres : Infinity;
+  const plays = answer.ok ? answer.lengthMetres : answer.reason === "too-short" ? 0 : Infinity;
+  if (shortest.carryMetres > plays + BY_THE_GREEN_METRES) return { kind: "part", driveMetres, distanceMetres, by: shortest };
   if (longest.carryMetres < plays - BY_THE_GREEN_METRES) {
-    return { kind: "beyond", driveMetres, distanceMetres: target[0], by: longest, leavesMetres: (Number.isFinite(plays) ? plays : target[0]) - longest.carryMetres };
+    const stretch = Number.isFinite(plays) ? distanceMetres / plays : 1;
+    // Round a corner what is left is a distance along the hole, not along the straight line to the green.
+    const along = alongMetres ?? distanceMetres;
+    return { kind: "beyond", driveMetres, distanceMetres: along, by: longest, leavesMetres: Math.max(0, along - longest.carryMetres * stretch) };
   }
   const by = rungs.reduce((best, rung) => (Math.abs(rung.carryMetres - plays) < Math.abs(best.carryMetres - plays) ? rung : best));
-  return { kind: "green", driveMetres, distanceMetres: target[0], by, pastMetres: by.carryMetres - plays };
-}
-
-function afterDrive(driveMetres: number, { green, leavesMetres }: OwnDrive, third: Third, rungs: readonly KnownRung[], day: DayConditions): GreenAnswer | BeyondAnswer | undefined {
-  if (green === undefined) return undefined;
-  const answer = greenAnswer(green, driveMetres, third, rungs, day);
-  // What a lay-up leaves is a distance along the hole, not along the straight line to a green round a corner.
-  return answer?.kind === "beyond" ? { ...answer, distanceMetres: leavesMetres, leavesMetres: Math.max(0, leavesMetres - answer.by.carryMetres) } : answer;
+  return { kind: "green", driveMetres, distanceMetres, by, pastMetres: by.carryMetres - plays };
 }

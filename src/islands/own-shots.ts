@@ -62,9 +62,11 @@ export class OwnShots {
               note: fill(say.lands, { length: length(answer.gapMetres) }),
             };
       case "green":
+      case "part":
       case "beyond": {
         const to = length(answer.distanceMetres);
         const asked = answer.driveMetres === undefined ? fill(say.toGreen[third], { length: to }) : fill(say.afterDrive[third], { length: to, drive: length(answer.driveMetres) });
+        if (answer.kind === "part") return { asked, shot: fill(say.lessThan, { shot: say.shots[answer.by.id] }), note: "" };
         const note = answer.kind === "beyond"
           ? fill(say.leaves, { length: length(answer.leavesMetres) })
           : fill(answer.pastMetres < 0 ? say.short : say.past, { length: length(Math.abs(answer.pastMetres)) });

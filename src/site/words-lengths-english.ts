@@ -28,14 +28,14 @@ export const englishLengths: LengthsWords = {
   needsDriver: "Give what your driver carries, and the rest follows; or type the lengths you know.",
   rule: "The rest is in proportion to your driver, as carries on a professional tour are; the sand wedge is set at two fifths. Type over any that you know better: it stays as you gave it when the driver changes.",
   kept: "Kept on this device only.",
-  outOfOrder: "{shorter} carries as far as {longer}, or farther. Check both.",
+  outOfOrder: "{shorter}: as far as {longer}, or farther. Check both.",
 
   title: "With your lengths",
   from: "From the {tee} tee",
   toCarry: "Carry {name}, {length}",
   toStayShort: "Short of {name}, {length}",
   longest: "{shot} off the tee",
-  endsClear: "no hazard of the corridor where it ends",
+  endsClear: "no hazard in the corridor where it ends",
   toGreen: { front: "Front of the green, {length}", middle: "Middle of the green, {length}", back: "Back of the green, {length}" },
   afterDrive: {
     front: "Front of the green after your drive of {drive}, {length}",
@@ -47,8 +47,9 @@ export const englishLengths: LengthsWords = {
   spare: "{length} to spare",
   short: "{length} short",
   past: "{length} past",
+  lessThan: "{shot}, less than full",
   leaves: "leaves {length}",
   lands: "comes down {length} before it",
-  note: "Full shots on these lengths, in the air and wind set above, with the rise of the ground. To carry, the worse of two published balls must do; to stay short, the run is allowed for. A straight, clean stroke is taken for granted: leave room.",
-  arc: "your drive {length}",
+  note: "Full shots of these lengths, over this ground, in the air and wind set above. Straight, clean strokes are taken for granted: leave room.",
+  arc: "your drive",
 };

@@ -47,8 +47,9 @@ export const germanLengths: LengthsWords = {
   spare: "{length} Reserve",
   short: "{length} zu kurz",
   past: "{length} zu lang",
+  lessThan: "{shot}, nicht voll",
   leaves: "Rest {length}",
   lands: "landet {length} davor",
-  note: "Volle Schläge mit diesen Längen, bei der oben eingestellten Luft und dem eingestellten Wind, mit dem Höhenunterschied. Beim Carry zählt der ungünstigere der beiden Bälle, mit denen gerechnet wird; beim Kurzbleiben ist der Roll eingerechnet. Vorausgesetzt ist ein gerader, sauber getroffener Schlag: Lassen Sie Spielraum.",
-  arc: "Ihr Drive {length}",
+  note: "Volle Schläge mit diesen Längen, über diesem Boden, bei der oben eingestellten Luft und dem eingestellten Wind. Vorausgesetzt ist ein gerader, sauber getroffener Schlag: Lassen Sie Spielraum.",
+  arc: "Ihr Drive",
 };
