@@ -8,7 +8,7 @@ import type { Point, Position } from "../../src/geo/position.ts";
 
 export const FRAME = frameAt([-9, 56.5]);
 
-const place = { file: "test", line: 1, column: 1 };
+export const place = { file: "test", line: 1, column: 1 };
 
 const lonLat = (point: Point, height?: number): number[] => {
   const [longitude, latitude] = FRAME.toPosition(point) as Position;
