@@ -5,12 +5,12 @@ import type { PlayerId } from "../measure/players.ts";
 import { longDate } from "../components/dates.ts";
 import { germanSides } from "./words-tell-german.ts";
 
-/** "Scratch-Spieler" and "Bogey-Spieler" as in the Handicap Regeln (World Handicap System). */
+/** Short enough for the labels of a drawing; "Herren" and "Damen" as on scorecards. */
 export const germanPlayers: Readonly<Record<PlayerId, string>> = {
-  "scratch-men": "Scratch-Spieler",
-  "bogey-men": "Bogey-Spieler",
-  "scratch-women": "Scratch-Spielerin",
-  "bogey-women": "Bogey-Spielerin",
+  "scratch-men": "Scratch Herren",
+  "bogey-men": "Bogey Herren",
+  "scratch-women": "Scratch Damen",
+  "bogey-women": "Bogey Damen",
 };
 
 export const germanPlate: PlateWords = {

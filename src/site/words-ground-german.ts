@@ -226,7 +226,7 @@ export const germanGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "landing",
     term: "Landezone",
-    meaning: "Das Fairway quer zur Spiellinie dort, wo ein Drive liegen bleibt; das erste Hindernis, Ginster, Wald, Mauer oder Kante innerhalb von 60\u00a0m zu jeder Seite; die Neigung des Bodens im Umkreis von 8\u00a0m; der Rest zum Grün. Referenzspieler sind die des World Handicap Systems: Herren 250 und 200\u00a0Yards, Damen 210 und 150, jeweils Scratch und Bogey. Für Scratch-Spieler gilt der längste für sie geratete Abschlag, für Bogey-Spieler der übliche Abschlag des Platzes.",
+    meaning: "Das Fairway quer zur Spiellinie dort, wo ein Drive liegen bleibt; das erste Hindernis, Ginster, Wald, Mauer oder Kante innerhalb von 60\u00a0m zu jeder Seite; die Neigung des Bodens im Umkreis von 8\u00a0m; der Rest zum Grün. Referenzspieler sind die Scratch- und Bogey-Spieler des World Handicap Systems: Herren 250 und 200\u00a0Yards, Damen 210 und 150. Für Scratch-Spieler gilt der längste für sie geratete Abschlag, für Bogey-Spieler der übliche Abschlag des Platzes.",
     formula: undefined,
   },
   {

@@ -61,6 +61,6 @@ describe("German", () => {
   test("keeps nouns their capitals where English has none", () => {
     expect(words("de").inSentence("Ginster")).toBe("Ginster");
     expect(words("en").inSentence("Gorse")).toBe("gorse");
-    expect(words("de").list(["Scratch-Spieler", "Bogey-Spieler"])).toBe("Scratch-Spieler und Bogey-Spieler");
+    expect(words("de").list(["Scratch Herren", "Bogey Herren"])).toBe("Scratch Herren und Bogey Herren");
   });
 });

@@ -62,7 +62,7 @@ describe("drawings", () => {
       return figures ? [{ player: player.id, figures }] : [];
     });
     const text = lettering(drawLanding(hole, bars, { idPrefix: "l", unit: "metres", words: german.drawGround })!.svg);
-    for (const word of ["Scratch-Spieler", "Bogey-Spielerin", "30 breit", "Wo die Drives an Loch 1 liegen bleiben"]) expect(text).toContain(word);
+    for (const word of ["Scratch Herren", "Bogey Damen", "30 breit", "Wo die Drives an Loch 1 liegen bleiben"]) expect(text).toContain(word);
     noEnglish(text);
   });
 
@@ -80,7 +80,7 @@ describe("drawings", () => {
     });
     const tags = readSvg(drawLanding(hole, bars, { idPrefix: "l", unit: "metres", words: german.drawGround })!.svg);
     const width = Number(tags[0]!.attributes["viewBox"]!.split(" ")[2]);
-    const labels = tags.filter(({ name, text }) => name === "text" && text.startsWith("Scratch-"));
+    const labels = tags.filter(({ name, text }) => name === "text" && text.startsWith("Scratch "));
     expect(labels.length).toBeGreaterThan(0);
     const advance = advancesOf(join(PROJECT, "node_modules/@fontsource/besley/files/besley-latin-600-normal.woff"));
     for (const { text, attributes } of labels) {
@@ -120,7 +120,7 @@ describe("sentences", () => {
     const all = plain([...told.plain, ...told.beyond, ...told.reach].join(" "));
     expect(all).toMatch(/^Direkt über die rechte Ecke: \d+ m Carry \(Ginster\)\. Das spart \d+ m\. /);
     expect(all).toContain("Oberkante (Ginster): 3 m über dem Abschlag.");
-    expect(all).toContain("Mit dem Drive erreichbar für: Scratch-Spieler und Bogey-Spieler.");
+    expect(all).toContain("Mit dem Drive erreichbar für: Scratch Herren und Bogey Herren.");
     noEnglish(all);
   });
 
