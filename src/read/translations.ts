@@ -88,8 +88,8 @@ export async function readClubTranslations(folder: string, files: readonly Trans
     const findings: Finding[] = result.success ? [] : findingsFromIssues(yaml.value, result.error.issues);
     if (club) {
       findings.push(
-        ...checkCount(yaml.value, "cautions", "cautions", club.cautions.length, false),
-        ...checkCount(yaml.value, "localRules", "local rules", club.localRules.length, false),
+        ...checkCount(yaml.value, "cautions", club.cautions.length, false),
+        ...checkCount(yaml.value, "localRules", club.localRules.length, false),
       );
     }
     const { name, place, invented, address, cautions, localRules } = result.data ?? {};
@@ -115,8 +115,8 @@ export async function readCourseTranslations(
     if (front) {
       findings.push(
         ...checkNames(yaml.value, "tees", "tee set", front.tees.map((tee) => tee.id)),
-        ...checkCount(yaml.value, "sources", "sources", front.sources.length, false),
-        ...checkCount(yaml.value, "notices", "notices", front.notices.length, true),
+        ...checkCount(yaml.value, "sources", front.sources.length, false),
+        ...checkCount(yaml.value, "notices", front.notices.length, true),
       );
     }
     const diagnostics = findings.map(yaml.toDiagnostic);
@@ -154,7 +154,7 @@ function readHoleTranslation(source: SourceText, language: string, id: string, p
   if (front) {
     findings.push(
       ...checkNames(written, "photos", "photo", front.photos.map((photo) => photo.file)),
-      ...checkCount(written, "notices", "notices", front.notices.length, true),
+      ...checkCount(written, "notices", front.notices.length, true),
     );
   }
   const diagnostics = [...checkMarkdown(tip), ...(parsed ? findings.map(parsed.yaml.toDiagnostic) : [])];

@@ -85,11 +85,11 @@ export function checkNames(written: unknown, field: string, what: string, valid:
  * Lists that must go along with one in the first language. More is a mistake; a caution or
  * a local rule fewer may be one, and visitors would never know.
  */
-export function checkCount(written: unknown, field: string, what: string, expected: number, mayBeFewer: boolean): Finding[] {
+export function checkCount(written: unknown, field: string, expected: number, mayBeFewer: boolean): Finding[] {
   const list = valueAt(written, [field]);
   if (!Array.isArray(list) || list.length === expected || (mayBeFewer && list.length < expected)) return [];
   const path: Path = [field];
-  const message = `${field} has ${count(list.length, "entry", "entries")}, and the first language ${expected} ${what}: expected as many, in the same order.`;
+  const message = `${field} has ${count(list.length, "entry", "entries")}, where the first language has ${expected}: expected as many, in the same order.`;
   return list.length > expected && mayBeFewer
     ? [errorAt(path, "translation-count", `${message} Remove what has nothing to translate.`, "key")]
     : [warningAt(path, "translation-count", `${message} Write what is missing, or remove what is no longer so.`, "key")];
