@@ -29,6 +29,8 @@ export class CoverGrid {
   readonly columns: number;
   readonly rows: number;
   readonly codes: Uint8Array;
+  /** Covers that were laid anywhere, some of them since covered over. */
+  private readonly laid = new Set<Cover>(["open"]);
 
   constructor(box: Box, cell: number) {
     this.box = box;
@@ -40,6 +42,7 @@ export class CoverGrid {
 
   /** Lays an area (even-odd) over what is there; cells count by their middles. */
   fill(rings: readonly (readonly Point[])[], cover: Cover): void {
+    this.laid.add(cover);
     const code = COVERS.indexOf(cover);
     // Where the outline crosses the middle of each row it reaches.
     const hits: number[][] = [];
@@ -67,6 +70,7 @@ export class CoverGrid {
 
   /** Lays a band of a width along a line. */
   stroke(line: readonly Point[], width: number, cover: Cover): void {
+    this.laid.add(cover);
     const code = COVERS.indexOf(cover);
     const reach = width / 2;
     for (let i = 1; i < line.length; i++) {
@@ -101,6 +105,7 @@ export class CoverGrid {
 
   /** Where those covers are for which `allowed` holds, and what lies within `reach` of them. */
   mask(reach: number, allowed: (cover: Cover) => boolean): CoverMask {
+    if (![...this.laid].some(allowed)) return { empty: true, gap: () => 0 };
     const wanted = COVERS.map(allowed);
     const side = this.cell * MASK_CELLS;
     const columns = Math.ceil(this.columns / MASK_CELLS);

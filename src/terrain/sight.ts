@@ -6,6 +6,7 @@
  * A survey's heights are not that good.
  */
 import { contains } from "../geo/area.ts";
+import { boxAround } from "../geo/box.ts";
 import type { Area, Point } from "../geo/position.ts";
 import { type HeightGrid, columnRowOf } from "./grid.ts";
 import { pointsInside } from "./region.ts";
@@ -41,7 +42,11 @@ const GRAZING_METRES = 1e-3;
  * grid's own lines, where a crest of the grid stands highest; the two ends do not block.
  * Undefined where the ground at either end is unknown.
  */
-export function lineOfSight(grid: HeightGrid, from: Point, to: Point, options: SightOptions = {}): Sight | undefined {
+export const lineOfSight = (grid: HeightGrid, from: Point, to: Point, options: SightOptions = {}): Sight | undefined =>
+  follow(grid, from, to, options, false);
+
+/** @param stopWhenHidden for who only asks whether the target is seen: the tightest place may be another */
+function follow(grid: HeightGrid, from: Point, to: Point, options: SightOptions, stopWhenHidden: boolean): Sight | undefined {
   const groundFrom = heightAt(grid, from);
   const groundTo = heightAt(grid, to);
   if (groundFrom === undefined || groundTo === undefined) return undefined;
@@ -61,6 +66,7 @@ export function lineOfSight(grid: HeightGrid, from: Point, to: Point, options: S
     if (room < clearanceMetres) {
       clearanceMetres = room;
       tightest = point;
+      if (stopWhenHidden && room < -GRAZING_METRES) break;
     }
   }
   return { visible: clearanceMetres >= -GRAZING_METRES, clearanceMetres, tightest, partlyUnknown };
@@ -98,7 +104,7 @@ export function visibleShare(
   let points = 0;
   let seen = 0;
   for (const point of pointsInside(area, options.spacingMetres ?? grid.stepMetres, 400)) {
-    const sight = lineOfSight(grid, from, point, options);
+    const sight = follow(grid, from, point, options, true);
     if (!sight) continue;
     points++;
     if (sight.visible) seen++;
@@ -110,9 +116,14 @@ export function visibleShare(
 export function coverFrom(
   stands: readonly { readonly area: Area; readonly heightMetres: number }[],
 ): (point: Point) => number {
-  return (point) =>
-    stands.reduce(
-      (most, { area, heightMetres }) => (heightMetres > most && contains(area, point) ? heightMetres : most),
-      0,
-    );
+  const boxed = stands.map((stand) => ({ ...stand, box: boxAround(stand.area[0]!) }));
+  return (point) => {
+    let most = 0;
+    for (const { area, heightMetres, box: [west, south, east, north] } of boxed) {
+      // Most of a line of sight runs far from every wood.
+      if (heightMetres <= most || point[0] < west || point[0] > east || point[1] < south || point[1] > north) continue;
+      if (contains(area, point)) most = heightMetres;
+    }
+    return most;
+  };
 }
