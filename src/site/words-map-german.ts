@@ -2,11 +2,11 @@
 import type { MapWords } from "../islands/map/words.ts";
 
 export const germanMap: MapWords = {
-  loading: "Die Live-Karte wird geöffnet …",
+  loading: "Die Live-Karte wird geöffnet\u00a0…",
   failed: {
-    data: "Die Live-Karte ließ sich gerade nicht laden. Die gezeichnete Karte und die Listen enthalten dieselben Entfernungen.",
-    webgl: "Dieser Browser kann die Live-Karte nicht zeigen (sie braucht WebGL 2). Die gezeichnete Karte und die Listen enthalten dieselben Entfernungen.",
-    lost: "Die Live-Karte wurde beendet: Das Gerät hat den Grafikspeicher zurückgeholt. Öffnen Sie sie noch einmal oder nehmen Sie die gezeichnete Karte.",
+    data: "Die Live-Karte ließ sich gerade nicht laden. Der gezeichnete Plan und die Listen enthalten dieselben Entfernungen.",
+    webgl: "Dieser Browser kann die Live-Karte nicht zeigen (sie braucht WebGL 2). Der gezeichnete Plan und die Listen enthalten dieselben Entfernungen.",
+    lost: "Die Live-Karte wurde beendet: Das Gerät hat den Grafikspeicher zurückgeholt. Öffnen Sie sie noch einmal oder nehmen Sie den gezeichneten Plan.",
   },
   close: "Karte schließen",
   zoomIn: "Vergrößern",
@@ -52,14 +52,14 @@ export const germanMap: MapWords = {
       back: "Auf dem Grün: {length} bis zur Mitte des hinteren Drittels.",
     },
     under: "{what}.",
-    underHazard: "{what}: vom Abschlag {figures}.",
+    underHazard: "{what}, vom Abschlag: {figures}.",
     then: "{list}; dann {next}",
-    reach: "{reach} bis dorthin",
-    reachCarry: "{reach} bis dorthin, {carry} Carry",
+    reach: "Beginn {reach}",
+    reachCarry: "Beginn {reach}, Carry {carry}",
     named: "{name} ({kind})",
     ahead: "Voraus: {hazards}.",
     aheadFromTee: "Vom Abschlag: {hazards}.",
-    hazardAhead: "{hazard} {figures}",
+    hazardAhead: "{hazard}, {figures}",
     and: "{list}; {next}",
     kinds: {
       bunker: { alone: "Bunker", bracketed: "Bunker", left: "Bunker links", right: "Bunker rechts", across: "Bunker" },
@@ -73,7 +73,7 @@ export const germanMap: MapWords = {
     hazard: { alone: "Hindernis", bracketed: "Hindernis", left: "Hindernis links", right: "Hindernis rechts", across: "Hindernis" },
   },
   plays: {
-    figure: "spielt {length} ±{spread}",
+    figure: "wie {length} ±{spread}",
     leg: "{rise}, spielt sich wie {length} ±{spread}",
     legDriftLeft: "{rise}, spielt sich wie {length} ±{spread}, der Wind versetzt den Ball {drift} nach links",
     legDriftRight: "{rise}, spielt sich wie {length} ±{spread}, der Wind versetzt den Ball {drift} nach rechts",
@@ -116,10 +116,10 @@ export const germanMap: MapWords = {
     cleared: "Schläge gelöscht.",
   },
   me: {
-    explain: "Ihr Gerät bestimmt, wo Sie sind. Der Guide nutzt das nur auf dieser Seite: Ihr Standort wird weder gesendet noch gespeichert. Auf dem Platz zeigt der Guide nur noch reine Entfernungen.",
+    explain: "Ihr Gerät bestimmt, wo Sie sind. Der Platzführer nutzt das nur auf dieser Seite: Ihr Standort wird weder gesendet noch gespeichert. Auf dem Platz zeigt der Platzführer nur noch reine Entfernungen.",
     agree: "Meinen Standort zeigen",
     refuse: "Jetzt nicht",
-    asking: "Ihr Standort wird bestimmt …",
+    asking: "Ihr Standort wird bestimmt\u00a0…",
     accuracy: "Auf {length} genau bestimmt.",
     coarse: "Ihr Standort ist nur auf {length} genau bekannt, zu ungenau für Entfernungen. Unter freiem Himmel wird es besser.",
     outside: "Sie sind {length} außerhalb des Platzes. Auf {accuracy} genau bestimmt.",

@@ -145,7 +145,7 @@ function figureList({ figures, unit }: ReadOut): HTMLElement {
   for (const { label, value, note, counts } of figures) {
     const pair = element("div", counts ? "live-map-figure live-map-counts" : "live-map-figure");
     const figure = element("dd", "", value);
-    figure.append(element("span", "live-map-unit", ` ${unit}`));
+    figure.append(element("span", "live-map-unit", `\u00a0${unit}`));
     pair.append(element("dt", "", label), figure);
     if (note !== undefined) pair.append(element("dd", "live-map-plays", note));
     list.append(pair);
