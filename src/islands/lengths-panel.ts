@@ -72,7 +72,9 @@ export class LengthsPanel {
         made("td", {}, ...(input ? [made("span", { class: "ladder-field" }, input, takeBack), note] : [text])),
         today)));
     const table = made("table", { class: "ladder" }, made("caption", { class: "visually-hidden" }, say.caption), made("thead", {}, head), body);
-    place.append(this.needsDriver, table, this.told, this.news, this.all, made("p", { class: "small soft" }, `${say.rule} ${say.kept}`));
+    // Wide lettering on a narrow phone makes it wider than the page.
+    const scroller = made("div", { class: "scroller", tabindex: "0", role: "group", "aria-label": say.caption }, table);
+    place.append(this.needsDriver, scroller, this.told, this.news, this.all, made("p", { class: "small soft" }, `${say.rule} ${say.kept}`));
   }
 
   private row(id: RungId): Row {
@@ -82,7 +84,7 @@ export class LengthsPanel {
       text: made("span", { class: "ladder-driver" }),
       today: made("td", { "data-ladder-today": "" }),
       own: made("small", { class: "ladder-own", hidden: "" }, this.say.own),
-      takeBack: made("button", { type: "button", class: "ladder-back", hidden: "", "aria-label": fill(this.say.takeBackNamed, { shot: this.say.shots[id] }) }),
+      takeBack: made("button", { type: "button", class: "ladder-back", hidden: "" }),
       note: made("small", { class: "field-note", id: noteId }),
     };
     const { input } = row;
@@ -146,7 +148,10 @@ export class LengthsPanel {
       }
       row.own.hidden = !own || id === "driver";
       row.takeBack.hidden = row.own.hidden;
-      row.takeBack.textContent = derivedMetres === undefined ? this.say.takeBackPlain : fill(this.say.takeBack, { length: whole(derivedMetres) });
+      row.takeBack.replaceChildren(
+        derivedMetres === undefined ? this.say.takeBackPlain : fill(this.say.takeBack, { length: whole(derivedMetres) }),
+        made("span", { class: "visually-hidden" }, `, ${this.say.shots[id]}`),
+      );
       row.today.hidden = this.todayHead.hidden;
       const today = down && carryMetres !== undefined ? carryToday({ levelCarryMetres: carryMetres, riseMetres: 0, bearingDegrees: down.bearingDegrees }, down.day) : undefined;
       row.today.textContent = today?.ok ? whole(today.carry.metres) : "–";

@@ -20,8 +20,6 @@ export interface LengthsWords {
   /** `{length}`: what stands again when it is taken back; with no driver given, the plain one. */
   readonly takeBack: string;
   readonly takeBackPlain: string;
-  /** The same for a screen reader: `{shot}`. */
-  readonly takeBackNamed: string;
   readonly takeBackAll: string;
   /** Said when lengths are taken back: `{shot}`. */
   readonly takenBack: string;

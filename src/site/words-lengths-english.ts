@@ -21,7 +21,6 @@ export const englishLengths: LengthsWords = {
   own: "my own",
   takeBack: "Back to {length}",
   takeBackPlain: "Take back",
-  takeBackNamed: "{shot}: take back my own length",
   takeBackAll: "Take back all my own lengths",
   takenBack: "{shot}: own length taken back.",
   allTakenBack: "All own lengths taken back.",

@@ -21,7 +21,6 @@ export const germanLengths: LengthsWords = {
   own: "eigener Wert",
   takeBack: "Zurück zu {length}",
   takeBackPlain: "Zurücknehmen",
-  takeBackNamed: "{shot}: eigenen Wert zurücknehmen",
   takeBackAll: "Alle eigenen Werte zurücknehmen",
   takenBack: "{shot}: eigener Wert zurückgenommen.",
   allTakenBack: "Alle eigenen Werte zurückgenommen.",

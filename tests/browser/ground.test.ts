@@ -24,7 +24,7 @@ async function open(path: string, options: BrowserContextOptions = {}): Promise<
 /** A par 4 or 5 of the demo: one with a row after the golfer's own drive. */
 async function openControl(): Promise<{ page: Page; record: Faults }> {
   const opened = await open(holePages.find((path) => path.endsWith("/13/"))!);
-  await opened.page.locator("[data-conditions] summary").click();
+  await opened.page.locator("[data-conditions] > summary").click();
   await opened.page.waitForFunction(() => document.querySelector("[data-conditions-now]")?.textContent?.includes(":"));
   return opened;
 }

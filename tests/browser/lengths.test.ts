@@ -1,0 +1,154 @@
+/** The golfer's own lengths on the built pages: derived, typed over, taken back, and every figure after them. */
+import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
+import type { Browser, Page } from "playwright-core";
+import { violations } from "../support/axe.ts";
+import { connect, PHONE, watchedPage, type Faults } from "../support/browser.ts";
+import { pagesOf } from "../support/site.ts";
+
+const { origin, base, folder } = inject("site");
+const holePages = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page));
+const holePage = (number: number): string => holePages.find((path) => path.endsWith(`/${number}/`))!;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await connect();
+});
+afterAll(() => browser.close());
+
+async function openLadder(hole: number): Promise<{ page: Page; record: Faults; asked: string[] }> {
+  const { page, record } = await watchedPage(browser, origin, { viewport: PHONE, reducedMotion: "reduce" });
+  onTestFinished(() => page.context().close());
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  await page.goto(`${origin}${base}${holePage(hole)}`);
+  await page.locator("[data-conditions] > summary").click();
+  await page.waitForFunction(() => document.querySelector("[data-conditions-now]")?.textContent?.includes(":"));
+  expect(asked.filter((url) => /lengths-panel/.test(url))).toEqual([]);
+  await page.locator("[data-lengths] > summary").click();
+  await page.locator(".ladder").waitFor();
+  return { page, record, asked };
+}
+
+const driver = (page: Page) => page.locator('[data-field="carry"]');
+const rung = (page: Page, id: string) => page.locator(`[data-rung="${id}"] input`);
+const lengths = (page: Page): Promise<string[]> => page.locator(".ladder input").evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
+const told = (page: Page): Promise<string> => page.locator("[data-own-shots]").innerText();
+const turnTo = (page: Page, units: string) => page.locator(`input[data-setting="units"][value="${units}"]`).evaluate((input: HTMLInputElement) => input.click());
+
+describe("the ladder", () => {
+  test("follows the driver, keeps what is typed over through another driver, another unit and a reload, and gives it back", async () => {
+    const { page, record } = await openLadder(13);
+    expect(await lengths(page)).toEqual(Array.from({ length: 7 }, () => ""));
+    await driver(page).fill("200");
+    // Published shares of the tour: 236.5, 225, 207.5, 183, 154 and 136 of 269 yards; the sand wedge two fifths.
+    await expect.poll(() => lengths(page)).toEqual(["176", "167", "154", "136", "114", "101", "80"]);
+
+    await rung(page, "mid-iron").fill("140");
+    await expect.poll(() => page.locator('[data-rung="mid-iron"] .ladder-own').isVisible()).toBe(true);
+    await driver(page).fill("210");
+    await expect.poll(() => lengths(page)).toEqual(["185", "176", "162", "140", "120", "106", "84"]);
+
+    await turnTo(page, "metres");
+    // 140 yards are 128.0 m exactly rounded.
+    await expect.poll(() => rung(page, "mid-iron").inputValue()).toBe("128");
+    await turnTo(page, "yards");
+    await page.reload();
+    await page.locator("[data-conditions] > summary").click();
+    await page.locator("[data-lengths] > summary").click();
+    await expect.poll(() => lengths(page)).toEqual(["185", "176", "162", "140", "120", "106", "84"]);
+
+    await page.locator('[data-rung="mid-iron"] .ladder-back').click();
+    await expect.poll(() => rung(page, "mid-iron").inputValue()).toBe("143");
+    expect(await page.evaluate(() => localStorage.getItem("marram.lengths"))).toBeNull();
+    expect(await rung(page, "mid-iron").evaluate((input) => input === document.activeElement)).toBe(true);
+    expect(record).toEqual({ errors: [], foreign: [], missing: [] });
+  });
+
+  test("gives back all at once, by keyboard, and one by an emptied field", async () => {
+    const { page } = await openLadder(13);
+    await driver(page).fill("200");
+    await rung(page, "hybrid").fill("170");
+    await rung(page, "sand-wedge").fill("75");
+    await rung(page, "hybrid").fill("");
+    await rung(page, "hybrid").blur();
+    await expect.poll(() => rung(page, "hybrid").inputValue()).toBe("167");
+    await rung(page, "long-iron").fill("150");
+    await page.locator("[data-ladder-all]").focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => lengths(page)).toEqual(["176", "167", "154", "136", "114", "101", "80"]);
+    expect(await page.locator("[data-ladder-all]").isVisible()).toBe(false);
+  });
+
+  test("tells what is out of order, and refuses what no stroke carries", async () => {
+    const { page } = await openLadder(13);
+    await driver(page).fill("200");
+    await rung(page, "hybrid").fill("190");
+    await expect.poll(() => page.locator("[data-ladder-told]").innerText()).toMatch(/Hybrid.*Fairway wood/);
+    await rung(page, "hybrid").fill("165");
+    await expect.poll(() => page.locator("[data-ladder-told]").innerText()).toBe("");
+    for (const text of ["900", "-3", "far"]) {
+      await rung(page, "hybrid").fill(text);
+      expect(await rung(page, "hybrid").getAttribute("aria-invalid")).toBe("true");
+      expect(await page.locator('[data-rung="hybrid"] .field-note').innerText()).toMatch(/40 to 340/);
+    }
+    const kept = JSON.parse((await page.evaluate(() => localStorage.getItem("marram.lengths")))!) as Record<string, number>;
+    expect(kept["hybrid"]).toBeCloseTo(165 * 0.9144, 9);
+  });
+
+  test("has no fault of accessibility, by day or by night, nor with a length refused", async () => {
+    const { page } = await openLadder(11);
+    await driver(page).fill("200");
+    await rung(page, "hybrid").fill("190");
+    await rung(page, "mid-iron").fill("9000");
+    expect(await violations(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: "dark" });
+    expect(await violations(page)).toEqual([]);
+    await page.evaluate(() => document.documentElement.style.setProperty("font-size", "200%"));
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(PHONE.width);
+  }, 120_000);
+});
+
+describe("what the lengths do on a hole", () => {
+  test("names the shot that carries and the one for the green, and follows length, wind and tee", async () => {
+    const { page, record } = await openLadder(7);
+    await driver(page).fill("200");
+    await expect.poll(() => told(page)).toMatch(/Carry .*\n.+ or longer/);
+    const calm = await told(page);
+    await rung(page, "hybrid").fill("150");
+    await rung(page, "long-iron").fill("145");
+    await expect.poll(() => told(page)).not.toBe(calm);
+    await page.locator("[data-ladder-all]").click();
+    await expect.poll(() => told(page)).toBe(calm);
+    await page.locator('[data-field="speed"]').fill("25");
+    await page.locator('[data-field="from"]').fill((await page.locator("[data-conditions]").getAttribute("data-bearing"))!);
+    await expect.poll(() => told(page)).not.toBe(calm);
+    await page.locator("[data-conditions-fields] [type=reset]").click();
+    await page.locator('input[data-setting="tee"]:not(:checked)').first().evaluate((input: HTMLInputElement) => input.click());
+    await expect.poll(() => told(page)).not.toBe(calm);
+    expect(record).toEqual({ errors: [], foreign: [], missing: [] });
+  });
+
+  test("draws the drive on the plate, at its length", async () => {
+    const { page } = await openLadder(13);
+    expect(await page.locator("[data-own-arc]").count()).toBe(0);
+    await driver(page).fill("200");
+    const arc = page.locator("[data-own-arc]").first();
+    await expect.poll(() => arc.textContent()).toContain("200");
+    const radius = (await arc.locator(".own-arc-line").getAttribute("d"))!.split("A")[1]!.split(" ")[0]!;
+    const scale = (await page.locator("svg[data-plane]").first().getAttribute("data-plane"))!.split(" ").slice(0, 2).map(Number);
+    expect(Number(radius) / Math.hypot(...scale)).toBeCloseTo(200 * 0.9144, 0);
+    await driver(page).fill("");
+    await expect.poll(() => page.locator("[data-own-arc]").count()).toBe(0);
+  });
+
+  test("goes with plain figures, and comes back after them", async () => {
+    const { page } = await openLadder(13);
+    await driver(page).fill("200");
+    await expect.poll(() => page.locator("[data-own-shots]").isVisible()).toBe(true);
+    await page.locator(".plays-section [data-plain-switch]").click();
+    expect(await page.locator("[data-own-shots]").isVisible()).toBe(false);
+    expect(await page.locator(".ladder").isVisible()).toBe(false);
+    await page.locator(".plays-section [data-plain-switch]").click();
+    expect(await page.locator("[data-own-shots]").isVisible()).toBe(true);
+  });
+});
