@@ -86,7 +86,7 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
   return (
     `<header class="hole-head"><span class="hole-n" aria-hidden="true">${hole.number}</span>` +
     `<div><h2><span class="visually-hidden">${escape(words.holeNumber(hole.number))}, </span>${escape(hole.name)}</h2>` +
-    `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div>` +
+    `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.draw.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div>` +
     `<p class="hole-length"><b>${figure(shown.lengthMetres, unit, words)}</b> ${escape(symbolOf(unit, words))}<small>${swatch(shown.tee, 2.2, theme === "ink")} ${escape(say.fromTee(shown.tee.name))}</small></p></header>` +
     `<figure class="book-plate">${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}</figure>` +
     `<div class="plate-foot">${bar}<span>${escape(say.scale(denominator(1000 * PX_PER_MM / sheet.pxPerMetre, words.locale)))}</span>` +

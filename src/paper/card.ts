@@ -69,8 +69,9 @@ function nineTable({ measured, tees, unit, words, theme, players }: CardOptions,
   const all = measured.holes;
   const received = players.map(({ handicap, gender }) => strokesOn(handicap, all.map(({ hole }) => hole), gender));
   const last = nines(all).length - 1 === nine;
-  const sumName = nines(all).length === 1 ? say.total : nine === 0 ? say.out : say.in;
-  const sums = [sumName, ...(last && nine > 0 ? [say.total] : []), ...(last ? [words.paper.card.handicap, words.paper.card.net] : [])];
+  const { total } = words.paper.card;
+  const sumName = nines(all).length === 1 ? total : nine === 0 ? say.out : say.in;
+  const sums = [sumName, ...(last && nine > 0 ? [total] : []), ...(last ? [words.paper.card.handicap, words.paper.card.net] : [])];
   const blanks = sums.map(() => "<td></td>");
   const row = (kind: string, head: string, cells: readonly string[], ends: readonly string[]): string =>
     `<tr class="${kind}"><th scope="row">${head}</th>${cells.map((cell) => `<td>${cell}</td>`).join("")}${ends.join("")}</tr>`;

@@ -72,7 +72,7 @@ function signLeaf({ club, teeIds, unit, words, theme, groundOf, addressOf, measu
   return (
     `<section class="leaf sign-leaf"><div class="page">` +
     `<header class="sign-head"><span class="sign-n" aria-hidden="true">${hole.number}</span><div><h1><span class="visually-hidden">${escape(words.holeNumber(hole.number))}, </span>${escape(hole.name)}</h1>` +
-    `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div></header>` +
+    `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.draw.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div></header>` +
     `<div class="sign-body"><figure>${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}<figcaption>${escape(words.paper.sign.figuresFrom(shown.tee.name, words.settings.inUnit[unit]))}</figcaption></figure>` +
     `<div class="sign-side"><div class="tee-bars">${tees.map((tee) => teeBar(tee, unit, words, theme === "ink")).join("")}</div><p class="sign-unit">${escape(words.settings[unit])}</p>` +
     (cautions.length > 0 ? `<div class="sign-care"><p><b>${escape(words.paper.care)}</b></p><ul>${cautions.map((kind) => `<li>${escape(words.paper.nearby[kind])}</li>`).join("")}</ul></div>` : "") +

@@ -57,6 +57,7 @@ export const englishPaper: PaperWords = {
     competition: "Competition",
     tees: "Tees",
     strokeIndex: "Stroke index",
+    total: "Total",
     marker: "Marker",
     markerSignature: "Marker’s signature",
     playerSignature: "Player’s signature",

@@ -57,6 +57,7 @@ export const germanPaper: PaperWords = {
     competition: "Turnier",
     tees: "Abschlag",
     strokeIndex: "HCP",
+    total: "Ges.",
     marker: "Zähler",
     markerSignature: "Unterschrift Zähler",
     playerSignature: "Unterschrift Spieler",

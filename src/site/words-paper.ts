@@ -44,6 +44,8 @@ export interface PaperWords {
     readonly tees: string;
     /** Heads a narrow row. */
     readonly strokeIndex: string;
+    /** Heads a narrow column. */
+    readonly total: string;
     readonly marker: string;
     readonly markerSignature: string;
     readonly playerSignature: string;

@@ -151,7 +151,7 @@ describe("paper", () => {
     const book = composeBook({ club, measured: course, teeIds: ["back", "forward"], unit: "metres", words: german, theme: "light", groundOf: () => undefined, courseGround: undefined });
     const text = told(book.leaves);
     expect(book.title).toBe("Birdie-Book Tarvay Links");
-    for (const word of ["So lesen Sie dieses Buch", "Angaben in Metern, vom Abschlag: Weiß, Rot", "Innerhalb der Golfregeln", "Musterplatzregel G-11", "Vorgabenverteilung", "Landezone", "Notizen", "Sicherheitshinweise", "Gewitter", "Scorekarte", "Weiß, Herren", "71,4", "Vermessen am 1. Mai 2026."]) expect(text).toContain(word);
+    for (const word of ["So lesen Sie dieses Buch", "Angaben in Metern, vom Abschlag: Weiß, Rot", "Innerhalb der Golfregeln", "Musterplatzregel G-11", "HCP", "Landezone", "Notizen", "Sicherheitshinweise", "Gewitter", "Scorekarte", "Weiß, Herren", "71,4", "Vermessen am 1. Mai 2026."]) expect(text).toContain(word);
     noEnglish(text);
   });
 
