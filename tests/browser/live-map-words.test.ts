@@ -1,4 +1,6 @@
 /** Live map and flyover in a language of other letters: what they say is the dictionary's, all of it. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { afterAll, beforeAll, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
 import type { IslandWords } from "../../src/islands/island-words.ts";
@@ -8,7 +10,11 @@ import { slot, spoken, start } from "../support/live-map.ts";
 import { pagesOf } from "../support/site.ts";
 
 const { origin, base, folder } = inject("site");
-const hole = pagesOf(folder).find((page) => /^[^/]+\/\d+\/$/.test(page))!;
+/** Also of other languages, a folder deeper. */
+const holes = pagesOf(folder).filter((page) => /^(?:[^/]+\/){1,2}\d+\/$/.test(page));
+const hole = holes.find((page) => /^[^/]+\/\d+\/$/.test(page))!;
+/** The first hole's page in each language. */
+const inEachLanguage = holes.filter((page) => page.endsWith(hole));
 
 let browser: Browser;
 beforeAll(async () => {
@@ -57,6 +63,18 @@ test("the map's buttons, hints, figures and what is spoken", async () => {
     await one.click();
     expect(await said(page)).not.toMatch(LATIN);
   }
+});
+
+test.each(inEachLanguage)("%s speaks its page's language", async (path) => {
+  const { page } = await watchedPage(browser, origin, { reducedMotion: "reduce" });
+  onTestFinished(() => page.context().close());
+  await page.goto(`${origin}${base}${path}`);
+  const language = (await page.locator("html").getAttribute("lang"))!;
+  const words = JSON.parse(readFileSync(join(folder, `words-${language}.json`), "utf8")) as IslandWords;
+  expect(await slot(page).getAttribute("data-loading")).toBe(words.liveMap.loading);
+  await page.locator(".open-map").click();
+  await page.locator(".live-map-tools").waitFor({ timeout: 40_000 });
+  expect(await page.locator(".live-map-tools").getAttribute("aria-label")).toBe(words.liveMap.whatItDoes);
 });
 
 test("a map that cannot be drawn says why in the dictionary's words, one that cannot be loaded in its slot's", async () => {
