@@ -5,7 +5,7 @@ import { PARTS } from "./words.ts";
 const noun = (kind: string): RegExp => new RegExp(`(?<![a-zäöüß])(?:${PARTS[kind]!})(?![a-zäöüß])`);
 
 export const ANCHORS: Readonly<Partial<Record<ClaimKind, RegExp>>> = {
-  uphill: /berg|aufwärts|steig|hinauf|oben|oberhalb|höher|über/,
+  uphill: /berg|klett|aufwärts|steig|hinauf|oben|oberhalb|höher|über/,
   downhill: /berg|abwärts|fällt|senkt|abfall|hinunter|hinab|unten|unter|tief|tal/,
   level: /eben|flach|höhenunterschied|anstieg/,
   bends: /biegt|knick|dreht|schw|kurv|krümmt|windet|wendet|dogleg|bogen|biegung|herum|um/,

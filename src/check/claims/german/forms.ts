@@ -21,7 +21,7 @@ bunker: sandbunker topfbunker pottbunker querbunker grasbunker sandhindernis san
 sand
 grün: green greens puttgrün puttfläche grünfläche
 fläche
-fairway: fairways
+fairway: fairways fairwaystreifen fairwayband
 bahn: spielbahn spielbahnen
 loch: löcher löchern golfloch
 abschlag: abschläge abschlägen tee tees teebox abschlagsbox
@@ -68,7 +68,8 @@ hecke
 straße: landstraße küstenstraße dorfstraße fahrstraße
 feldweg: fahrweg wirtschaftsweg schotterweg
 weg: wege wegs pfad fußweg wanderweg spazierweg
-ausgrenze: auslinie ausgrenzen auspfosten auspfähle auspfählen auszaun ausmauer platzgrenze grundstücksgrenze
+ausgrenze: auslinie ausgrenzen auspfosten auspfähle auspfählen auszaun ausmauer grenzzaun grenzmauer grenzpfosten grenzpfähle grenzlinie platzgrenze grundstücksgrenze
+grenze
 pfosten
 pfahl: pfähle pfählen
 pflock: pflöcke pflöcken
@@ -200,7 +201,7 @@ verdeckt
 versteckt
 verborgen
 unsichtbar
-zwei: zweien 2
+zwei: zweien
 drei: dreien
 halb
 zweite: zweiten zweiter zweites
@@ -258,6 +259,8 @@ export const WRITTEN_OUT: Readonly<Record<string, readonly string[]>> = {
   fairwayseite: ["seite", "des", "fairway"],
   bahnseite: ["seite", "der", "bahn"],
   fairwaybreite: ["breite", "des", "fairway"],
+  riesengrün: ["riesig", "grün"],
+  minigrün: ["klein", "grün"],
   inselgrün: ["inselgrün"],
   plateaugrün: ["plateaugrün"],
   stufengrün: ["stufengrün"],

@@ -32,6 +32,7 @@ const SIZE: readonly ClaimPattern[] = [
   make("green-shallow", "grün mit (?:{strong} )?(?:wenig|geringer|kaum) tiefe"),
   ...adjective("green-deep", "(?<!(?:wenig|kaum|nicht|nicht sehr|nicht besonders|als) )tief|von vorne bis hinten lang|tiefer als breit", { notAfter: /(?:^| )(?:nicht|kaum|wenig|nicht sehr|gerade|mehr|als|kein|nicht besonders|zu)$/ }),
   make("green-deep", `${GREEN} (?:hat|bietet|besitzt) (?:{strong} )?(?:viel|reichlich|ein menge|große) tiefe`),
+  ...adjective("green-deep", "lang(?= und schmal)|(?<=schmal und )lang"),
   make("green-deep", "grün mit (?:{strong} )?(?:viel|reichlich|großer) tiefe"),
   ...adjective("green-wide", "breit|quer zu der spielrichtung breit|breiter als tief"),
   make("green-wide", `${GREEN} ${IS}${BETWEEN} (?:(?:{degree}) )*breiter als (?:es )?tief`),
@@ -44,7 +45,7 @@ const SIZE: readonly ClaimPattern[] = [
 const TO = "(?:vorne|hinten|links|rechts)";
 const HOW = "(?: (?:{degree}|sich|klar|insgesamt|spürbar))*";
 /** Which way: two ends, or the one it falls to. */
-const WAY = `(?:von (?:${TO}|hinten links|hinten rechts) nach (?:vorne|hinten|links|rechts)|(?:klar |leicht |stark )?(?:nach|zu) (?:vorne|hinten|links|rechts)(?: (?:links|rechts))?|zu (?:dem|der) (?:fairway|spieler|abschlag|bahn)|(?:in )?richtung (?:fairway|spieler|abschlag)|auf (?:den|das) (?:spieler|fairway) zu|von (?:dem|der) (?:spieler|fairway|bahn) weg)`;
+const WAY = `(?:von (?:${TO}|hinten links|hinten rechts) nach (?:vorne|hinten|links|rechts)|(?:klar |leicht |stark )?(?:nach|zu) (?:vorne|hinten|links|rechts)(?: (?:links|rechts))?|zu (?:dem|der) (?:fairway|spieler|abschlag|bahn)|(?:in )?richtung (?:fairway|spieler|abschlag)|auf (?:den|das) (?:spieler|fairway) zu|von (?:dem|der) (?:spieler|fairway|bahn) weg|von ihnen weg|ihnen entgegen|zu ihnen hin)`;
 const FALLS = "(?:fällt|neigt sich|hängt|kippt|läuft|senkt sich)";
 const FALLEN = "(?:geneigt|abfallend|hängend|gekippt)";
 const LAST = "(?:abfällt|geneigt ist|hängt|kippt|abfallend ist|wegfällt|sich neigt|wegkippt|wegläuft|geneigt)";
@@ -60,6 +61,7 @@ const SLOPE: readonly ClaimPattern[] = [
   ...sloping(`${NOMINATIVE}(?:grün|puttfläche|grünfläche|fläche)`, "green-slope", 950, { unless: /\bfairway (?:fällt|neigt|hängt|ist)\b/ }),
   make("green-slope", `${NOMINATIVE}grün [a-zäöüß ]{2,50} und ${FALLS}(?: {not})?${HOW} (?<way_960>${WAY})${TAIL}`),
   make("green-slope", `grün (?:hat|besitzt|zeigt) (?:ein )?(?:(?:{degree}|spürbare|deutliche|leichte) )*(?:gefälle|hang)(?: {degree})? (?<way_961>${WAY})`),
+  make("green-slope", `gefälle (?<way_966>von (?:vorne|hinten) nach (?:vorne|hinten))`, { unless: /(?<![a-zäöüß])(?:fairway|bahn|loch|gelände)(?![a-zäöüß])/ }),
   make("green-slope", `grün mit (?:(?:ein|{degree}|leichtem|starkem) )*gefälle (?<way_962>${WAY})`),
   make("green-slope", `${NOMINATIVE}grün (?<way_963>steigt(?: (?:{degree}))* (?:nach|zu) (?:hinten|vorne|links|rechts))(?: (?:hin|links|rechts))?(?: (?:{degree}))* an`),
   make("green-slope", `${FALLS} das grün(?: {not})?${HOW} (?<way_964>${WAY})${TAIL}`, { notAfter: /(?:^| )(?:vor|hinter|links|rechts)$/ }),

@@ -8,21 +8,21 @@ const make = (kind: ClaimKind, text: string, rest: Partial<ClaimPattern> = {}): 
 
 /** A few words of a clause: no comma, no denial. */
 const SOME = (n: number): string => `(?: (?!(?:nicht|kein|kaum|nie|links|rechts|seitlich|und|aber|ob)(?: |$))[a-zäöüß0-9_#-]+){0,${n}}?`;
-const SMALL_GAME = /(?<![a-zäöüß])(?:putt|putten|puttet|putts|chip|chippen|chippt|lage|lie|stand|unterhalb der fahne|oberhalb der fahne|rollt|läuft der ball|ball (?:rollt|läuft))(?![a-zäöüß])/;
+const SMALL_GAME = /(?<![a-zäöüß])(?:putt|putten|puttet|putts|weg|pfad|treppe|stufen|straße|feldweg|chip|chippen|chippt|lage|lie|stand|unterhalb der fahne|oberhalb der fahne|rollt|läuft der ball|ball (?:rollt|läuft))(?![a-zäöüß])/;
 const SUBJECT = "(?:bahn|loch|par [345]|es|sie|fairway|gelände|annäherung|zweite schlag|zweite|dritte|schlag(?: in das grün| zu dem grün)?|drive|abschlag|weg|der boden)";
 const NO_SIDE = "(?!.*(?:nach|von|zur) (?:links|rechts|hinten|vorne)|.*zu dem (?:meer|wasser|bach|teich|see)|.*zu der (?:see|bucht|seite|küste))";
 const UP = "bergauf|bergan|aufwärts|hangaufwärts|hügelaufwärts|bergaufwärts";
-const DOWN = "bergab|abwärts|hangabwärts|talwärts|hinunter|hinab|bergabwärts";
 const OTHER_WAY = /^ (?:und|oder|noch|wie|als|oder auch|und dann|und wieder) (?:bergab|bergauf|abwärts|aufwärts|hinunter|hinauf|wieder)/;
 const NO_SUBJECT = /(?:^| )(?:der|die|das|weder|ob|noch|mal|teils|schuss|blick|blickt man|sieht man|schaut man|hinauf und|auf und|ball|rollt|rollt es|läuft|kullert|putt|weiter|weg|pfad|wieder)$/;
 
 const HEIGHT: readonly ClaimPattern[] = [
   make("uphill", `(?:{not} )?(?:(?:{degree}) ){0,2}(?:${UP})(?! (?:putt|liegend|bleiben|lassen))`, { unless: SMALL_GAME, notAfter: NO_SUBJECT, notBefore: OTHER_WAY }),
-  make("uphill", `(?<!(?:dem|des|den) )${SUBJECT} (?:steigt|steigen|klettert)${NO_SIDE}${SOME(6)} an(?= *$| ,| und)`, { unless: SMALL_GAME }),
-  make("uphill", `steigt (?:die|das|der|es)(?: (?:bahn|loch|fairway|gelände))?${NO_SIDE}${SOME(5)} an(?= *$| ,| und)`, { unless: /steigt das grün|\bputt/ }),
+  make("uphill", `(?<!(?:dem|des|den) )${SUBJECT} (?:steigt|steigen)${NO_SIDE}${SOME(6)} an(?= *$| ,| und)`, { unless: SMALL_GAME }),
+  make("uphill", "{subject} klettert", { unless: SMALL_GAME }),
+  make("uphill", `steigt (?:die|das|der|es)(?: (?:bahn|loch|fairway|gelände))?${NO_SIDE}${SOME(7)} an(?= *$| ,| und)`, { unless: /steigt das grün|\bputt/ }),
   make("uphill", `${SUBJECT}${SOME(5)} ansteigt`, { unless: SMALL_GAME }),
   make("uphill", "geht(?: es| die bahn| das loch)?(?: (?:{degree}|\\d+ metres|ein paar metres|zehn metres|zwölf metres))* (?:hinauf|nach oben|den hang hinauf|den hügel hinauf)", { unless: SMALL_GAME }),
-  make("uphill", "(?:grün|fahne) (?:liegt|ist) (?:(?:{degree}|\\d+ metres|zehn metres) )*(?:oberhalb|über|höher als) (?:des |dem |der |von dem )?abschlag"),
+  make("uphill", "(?:grün|fahne) (?:liegt|ist) (?:(?:{degree}|ein gut stück|ein stück|hoch|\\d+ metres|zehn metres) )*(?:oberhalb|über|höher als) (?:des |dem |der |von dem )?abschlag"),
   make("uphill", "(?:ansteigend|stetig ansteigend) (?:bahn|loch|par [345])", { notAfter: /(?:^| )(?:nicht|kein)$/ }),
   make("downhill", `(?:{not} )?(?:(?:{degree}) ){0,2}(?:bergab|abwärts|hangabwärts|talwärts|bergabwärts)(?! (?:putt|liegend|bleiben|lassen))`, { unless: SMALL_GAME, notAfter: NO_SUBJECT, notBefore: OTHER_WAY }),
   make("downhill", "geht(?: es| die bahn| das loch)?(?: (?:{degree}|\\d+ metres|ein paar metres|zehn metres|zwölf metres|von dem abschlag))* (?:hinunter|hinab|nach unten|den hang hinunter)", { unless: SMALL_GAME }),
@@ -32,7 +32,8 @@ const HEIGHT: readonly ClaimPattern[] = [
   make("level", "(?:über|auf|durch|in) (?:(?:{degree}) )*(?:eben|flach) (?:gelände|boden|land|grund)"),
   make("level", `{subject} (?:ist|verläuft|liegt|bleibt|spielt sich)(?: (?:hier|auch|dabei|fast|nahezu))*(?: {not})? (?:(?:{degree}) )*(?:eben|flach)(?= *$| ,| und| wie)`, { unless: /\b(?:grün|lage|fast)\b/ }),
   make("level", "(?:{not} )?(?:durchgehend|völlig|komplett|durchweg|ganz|vollkommen|absolut|von anfang bis ende|von dem abschlag bis zu dem grün) (?:eben|flach)(?= *$| ,| und)", { unless: /\bgrün (?:ist|liegt)\b|\b(?:lage|fairway)\b/, notAfter: /(?:^| )(?:nicht|grün ist)$/ }),
-  make("level", "(?:ein |dies |die |das )?(?:(?:{degree}) )*(?:eben|flach)(?: (?:und|,) (?:gerade|schnurgerade|kurz|lang|breit))* (?:bahn|loch|par [345]|annäherung|spielbahn)", { notAfter: /(?:^| )(?:nicht|kein|fast)$/ }),
+  make("level", "(?:ein |dies |die |das )?(?:(?:{degree}) )*(?:eben|flach)(?: (?:und|,) (?:gerade|schnurgerade|kurz|lang|breit))* (?:bahn|loch|par [345]|annäherung|spielbahn|zweite schlag)", { notAfter: /(?:^| )(?:nicht|kein|fast)$/ }),
+  make("level", "(?:^|(?<=, ))(?:eben|flach) wie ein", { unless: /\bgrün\b/ }),
   make("level", "eben und (?:gerade|schnurgerade) (?:liegt|verläuft|ist|führt) (?:die|das)"),
   make("level", "(?:ohne|kein) (?:nennenswert |nennenswerten |nennenswerte |groß |jeden |jed )?(?:höhenunterschied|anstieg)(?= *$| ,| und)"),
 ];
@@ -62,12 +63,15 @@ const BENDS: readonly ClaimPattern[] = [
   make("straight", "(?:schnurgerade|geradeaus)(?= *$| ,| und (?:eben|flach))", { unless: BALL, notAfter: /(?:^| )(?:nicht|fast|nahezu|drive|schlag|spielen sie|mauer|weg|grenze|ausgrenze|verläuft|läuft|grün|zielen|blick|grün zu|spielt)$/ }),
 ];
 
-const WEATHER = /(?<![a-zäöüß])(?:wind|böe|regen|nass|nasse|kälte|winter|sommer|trocken|trockene)(?![a-zäöüß])/;
+const WEATHER = /(?<![a-zäöüß])(?:fahne|wind|böe|regen|nass|nasse|kälte|winter|sommer|trocken|trockene)(?![a-zäöüß])/;
 const CLUB_NUMBER = "(?<num_910>ein halb|halb|anderthalb|ein ganz|ein gut|ein|zwei|drei)";
 const EXACT = "(?:nur |genau |stolz |volle |voll |gut |rund |etwa |knapp |lediglich |immerhin )*";
 
 const LENGTH: readonly ClaimPattern[] = [
   make("longest", "(?:das |die |unser |dies )längste (?:loch|bahn|par (?<num_900>[345])|spielbahn)(?: {not})?", { notAfter: /(?:^| )(?:nicht|ein|zu|neben|nach|als|wie|fast|zweite|dritte|nur|einst)$/, unless: /\b(?:ein der|zu den|zweit|nach)\b/ }),
+  make("longest", "längste (?:loch|bahn)(?: (?:des platz|auf dem platz|der runde))? ist (?:es|sie|dies)(?: bahn| loch)? {not}", { unless: /\b(?:ein der|zu den|zweit)\b/ }),
+  make("longest", "(?:das |die )längste der par (?<num_902>[345])", { notAfter: /(?:^| )(?:nicht|ein|zu|neben|nach|als|wie|fast|zweite|dritte|nur|einst)$/ }),
+  make("shortest", "(?:das |die )kürzeste der par (?<num_903>[345])", { notAfter: /(?:^| )(?:nicht|ein|zu|neben|nach|als|wie|fast|zweite|dritte|nur|einst)$/ }),
   make("shortest", "(?:das |die |unser |dies )kürzeste (?:loch|bahn|par (?<num_901>[345])|spielbahn)(?: {not})?", { notAfter: /(?:^| )(?:nicht|ein|zu|neben|nach|als|wie|fast|zweite|dritte|nur|einst)$/, unless: /\b(?:ein der|zu den|zweit|nach)\b/ }),
   make("par", "(?:^|(?<=(?:ein|dies|,|und|das|dem) ))(?:(?!als |wie |längste |kürzeste |schwerste |leichteste |einzig |erste |letzte |ander )(?:{adjective}) )*(?:\\d+ metres lang )?(?:(?:{adjective}) )?par {num}(?! (?:und|oder) par| spielen| retten| sichern| machen|s)", {
     unless: /(?<![a-zäöüß])(?:wie ein|fast ein|eher ein|beinahe|als par|als ein|längste|kürzeste|schwerste|schwierigste|leichteste|einzig|erste|letzte|nächste|ander|wäre|retten|rettet|zu dem par|von den|all|die par|der par|den par|netto|sichert|sichern|zufrieden|gut für|für ein|schlag über|jed|beide)(?![a-zäöüß])/,
@@ -78,16 +82,17 @@ const LENGTH: readonly ClaimPattern[] = [
   make("length", `{subject} (?:ist|misst|hat|zählt|bringt es auf)(?: (?:hier|von hinten|von weiß|von gelb))* ${EXACT}(?<num_924>\\d{3}) {unit}(?: lang| länge)?(?! (?:bis|vor|hinter|von|breit|tief|über|unter|entfernt|zu|nach|carry|höher|weg|weiter|länger|kürzer|in das|auf das))`, { unless: /\b(?:drive|bleiben|bleibt|noch|bunker|bach|teich)\b/ }),
   make("length", `mit (?:(?:ihr|sein|nur|stolz|ganz) )*(?<num_925>\\d{3}) {unit}(?: länge)? (?:ist|gehört|zählt|bleibt) (?:es|sie|die bahn|das loch|dies)`),
   make("length", "par [345](?: (?:von|mit|über|,))+ (?:nur |genau |rund )?(?<num_926>\\d{3}) {unit}(?= *$| ,| und| länge)"),
-  make("plays-longer", "(?:spielt sich|spielen sich)(?: {not})?(?: (?:{degree}))* länger(?! (?:als (?:es|sie|man|gedacht|er)|auf|für))", { unless: WEATHER }),
-  make("plays-longer", "spielt sich(?: {not})?(?: (?:{degree}))* länger ,? als (?:die|auf der|es auf der) (?:scorekarte|karte|zahl)", { unless: WEATHER }),
-  make("plays-shorter", "(?:spielt sich|spielen sich)(?: {not})?(?: (?:{degree}))* kürzer(?! (?:als (?:es|sie|man|gedacht|er)|auf|für))", { unless: WEATHER }),
+  make("plays-longer", "(?:spielt (?:es |sie )?sich|spielen sich)(?: {not})?(?: (?:{degree}))* länger(?! (?:als (?:es|sie|man|gedacht|er)|auf|für))", { unless: WEATHER }),
+  make("plays-longer", "spielt (?:es |sie )?sich(?: {not})?(?: (?:{degree}))* länger ,? als (?:die|auf der|es auf der) (?:scorekarte|karte|zahl)", { unless: WEATHER }),
+  make("plays-shorter", "(?:spielt (?:es |sie )?sich|spielen sich)(?: {not})?(?: (?:{degree}))* kürzer(?! (?:als (?:es|sie|man|gedacht|er)|auf|für))", { unless: WEATHER }),
   make("clubs-more", `${CLUB_NUMBER} schläger (?:mehr|länger)(?! (?:oder|als (?:zu|bei|an|auf|von|für|nach|die|der|in)|um|zu der|nach hinten))`, { unless: WEATHER, notAfter: /(?:^| )(?:bis zu|lieber|mindestens|oft|besser)$/ }),
-  make("clubs-less", `${CLUB_NUMBER.replace("910", "911")} schläger (?:weniger|kürzer)(?! (?:oder|als (?:zu|bei|an|auf|von|für|nach|die|der|in)|um))`, { unless: WEATHER, inAdvice: true, notAfter: /(?:^| )(?:bis zu|lieber)$/ }),
+  make("clubs-more", `${CLUB_NUMBER.replace("910", "912")} schläger (?:mehr|länger) als (?:auf der (?:karte|scorekarte)|die (?:karte|scorekarte|zahl)|angegeben)`, { unless: WEATHER, inAdvice: true }),
+  make("clubs-less", `${CLUB_NUMBER.replace("910", "911")} schläger (?:weniger|kürzer)(?! (?:oder|als (?:zu|bei|an|auf (?!der (?:karte|scorekarte))|von|für|nach|die|der|in)|um))`, { unless: WEATHER, inAdvice: true, notAfter: /(?:^| )(?:bis zu|lieber)$/ }),
   make("three-shots", "(?:(?:{no}|{not}) )?(?:ein )?(?:echt |wahr |richtig )*drei schlag loch"),
   make("three-shots", "drei (?:gut )?schlag (?:braucht|brauchen|benötigt|verlangt|sind nötig|bis zu dem grün)"),
-  make("reachable-in-two", "(?:{not} )?(?:mit|in) (?:zwei (?:(?:{adjective}) ){0,2}schlag|zwei|dem zweite (?:schlag)?) ?(?:gut |durchaus |sicher |leicht )?(?:{not} )?(?:erreichbar|zu erreichen|anzugreifen|zu schaffen)", { unless: /\b(?:bunker|bach|teich|rückenwind|wind|verlockt|versucht)\b/ }),
-  make("reachable-in-two", "(?:niemand|keiner|kaum jemand|kaum einer) (?:erreicht|schafft)(?: [a-zäöüß]+){0,2} (?:mit|in) zwei(?: schlag)?", { denied: true, unless: /\bwind\b/ }),
-  make("reachable-in-two", "mit zwei (?:(?:{adjective}) ){0,2}schlag (?:ist man|sind sie|liegt man|kommt man|erreicht man)(?: {not})? (?:auf (?:dem|das)|das|da|an dem) ?grün", { unless: /\bwind\b/ }),
+  make("reachable-in-two", "(?:{not} )?(?:mit|in) (?:(?:zwei|2) (?:(?:{adjective}) ){0,2}schlag|zwei|dem zweite (?:schlag)?) ?(?:gut |durchaus |sicher |leicht )?(?:{not} )?(?:erreichbar|zu erreichen|anzugreifen|zu schaffen)", { unless: /\b(?:bunker|bach|teich|rückenwind|wind|verlockt|versucht)\b/ }),
+  make("reachable-in-two", "(?:niemand|keiner|kaum jemand|kaum einer) (?:erreicht|schafft)(?: [a-zäöüß]+){0,2} (?:mit|in) (?:zwei|2)(?: schlag)?", { denied: true, unless: /\bwind\b/ }),
+  make("reachable-in-two", "mit (?:zwei|2) (?:(?:{adjective}) ){0,2}schlag (?:ist man|sind sie|liegt man|kommt man|erreicht man)(?: {not})? (?:auf (?:dem|das)|das|da|an dem) ?grün", { unless: /\bwind\b/ }),
   make("drivable", "(?:{not} )?(?:driveable|drivebar)(?:s|e|es)?|(?:mit (?:dem|ein) (?:(?:{adjective}) )?drive|von dem abschlag(?: aus)?|mit dem abschlag|mit ein schlag) (?:{not} )?(?:erreichbar|zu erreichen)", { unless: /\b(?:bunker|bach|teich|wasser|graben|rückenwind|wind)\b/ }),
 ];
 
@@ -127,6 +132,7 @@ const SIGHT: readonly ClaimPattern[] = [
   make("blind-tee-shot", `(?:landezone|landefläche) ${IS}${DEGREES} ${HIDDEN}`, { unless: PARTLY, place: "tee-shot" }),
   ...seen("blind-tee-shot", LANDING, FROM_TEE, "tee-shot", true),
   ...seen("blind-tee-shot", TARGET, FROM_TEE, "green", true),
+  make("blind-tee-shot", `(?:verdeckt|verbirgt|versteckt|verdecken|verbergen) (?:das |die |den )?(?:grün|landezone|fairway) ${FROM_TEE}|${FROM_TEE}(?: aus)? (?:verdeckt|verbirgt|verdecken)(?: ein| der| die| das)?(?: [a-zäöüß]+){1,2} (?:das|die|den) (?:ganz )?(?:grün|landezone|fairway)(?= *$| ,| und)`, { unless: PARTLY }),
   make("blind-approach", "(?:{no} |{not} )?(?:ein |der |die |den )?blind (?:annäherung|zweite(?: schlag)?|dritte(?: schlag)?|schlag (?:in|auf|zu) (?:das|dem) grün|grün)", { unless: PARTLY }),
   make("blind-approach", `(?:annäherung|zweite schlag|zweite|schlag in das grün|schlag zu dem grün|schlag auf das grün) (?:ist|erfolgt|bleibt|geht|spielt sich)(?: {not})?${DEGREES} blind`, { unless: PARTLY }),
   ...seen("blind-approach", TARGET, FROM_FAIRWAY, undefined, true),
@@ -138,16 +144,18 @@ const OPEN = "(?:breit|weit|großzügig|geräumig|breitest)";
 const fairwayIs = `(?<!(?:dem|des|wo das) )${FAIRWAY_NOUN} (?:hier |selbst )?(?:ist|verläuft|präsentiert sich)(?: {not})?(?: (?:hier|auch|dabei))?${DEGREES}`;
 const FAIRWAY: readonly ClaimPattern[] = [
   make("fairway-split", "(?:{no} )?(?:ein )?(?:geteilt|doppelt) fairway|doppelfairway|fairway (?:ist|wird) (?:in zwei (?:hälfte|teile|teil) )?geteilt|fairway teilt sich"),
-  make("fairway-narrow", `(?:{not} |{no} )?(?:ein |das |der |den |dem )?(?:(?:{degree}) )*${TIGHT}(?: (?:,|und|hügelig|hügelige|wellig|geneigt))* (?:fairway|fairway-? ?[a-zäöüß]*streifen|fairwaystreif|landezone)(?! bunker)(?!-)`, { notAfter: /(?:^| )(?:zu|mehr|weniger|als ein|wo)$/ }),
+  make("fairway-narrow", `(?:{not} |{no} )?(?:ein |das |der |den |dem )?(?:(?:{degree}) )*${TIGHT}(?: (?:,|und|hügelig|hügelige|wellig|geneigt))* (?:fairway|landezone)(?! bunker)(?!-)`, { notAfter: /(?:^| )(?:zu|mehr|weniger|als ein|wo)$/ }),
   make("fairway-narrow", `${fairwayIs} ${TIGHT}(?= *$| ,| und)`),
   make("fairway-wide", `(?:{not} |{no} )?(?:ein |das |der |den |dem )?(?:(?:{degree}) )*${OPEN}(?: (?:,|und|hügelig|hügelige|wellig|geneigt))* (?:fairway|landezone)(?! bunker)(?!-)`, { notAfter: /(?:^| )(?:zu|mehr|weniger|als ein|wo|nicht gerade)$/ }),
   make("fairway-wide", `${fairwayIs} ${OPEN}(?= *$| ,| und)`),
+  make("fairway-wide", "von dem abschlag (?:ist|gibt es|hat man|haben sie) (?:reichlich|viel) platz"),
   make("fairway-wide", "(?<!(?:dem|des) )fairway (?:bietet|hat|lässt) (?:viel|reichlich|ein menge|ausreichend viel) (?:platz|breite|raum)"),
 ];
 
 const CARRIED = "(?:[a-zäöüß]+- )?(?:{water}|{gorse}|{bunker}|schlucht|rough)";
 const CARRY: readonly ClaimPattern[] = [
   make("forced-carry", `(?:abschlag|drive|ball von dem abschlag) muss(?: (?:hier|immer|in jed fall))? (?:über )?(?:das |den |die |der |ein )${CARRIED}(?: [a-zäöüß]+){0,2} (?:getragen|fliegen|geschlagen|überfliegen|überspielen|tragen|gespielt|überwinden|hinweg)`, { inAdvice: true }),
+  make("forced-carry", "(?:die|das|der) {water} muss (?:(?:hier|immer|von jed abschlag|von all abschlag|auf jed fall|in jed fall|ganz) )?(?:getragen|überflogen|überspielt) werden", { unless: /(?<![a-zäöüß])(?:zweite|annäherung|grün|dritte|vorlegen)(?![a-zäöüß])/ }),
   make("forced-carry", "{no} carry(?= *$| ,| und| ist| von| nötig)", { inAdvice: true }),
   make("forced-carry", "carry ist (?:von |hier )?(?:(?:kein abschlag|{not}) )(?:nötig|verlangt|erforderlich)", { denied: true }),
   make("forced-carry", "zwischen (?:dem )?abschlag und (?:dem )?(?:grün|fairway) (?:liegt|ist|gibt es) (?:nichts als|nur) {water}"),
@@ -155,6 +163,7 @@ const CARRY: readonly ClaimPattern[] = [
 
 const WAY: readonly ClaimPattern[] = [
   make("runs", "{subject} (?:verläuft|führt|spielt|spielt sich|zeigt|geht|läuft|zieht sich|weist)(?: (?:genau|exakt|fast|direkt|etwa|ungefähr|stur|wieder|zurück|immer|gerade|schnurgerade))* (?:nach|richtung|in richtung|gen) {compass}(?! wind)"),
+  make("runs", "(?<=, )(?:genau|exakt) nach {compass}(?= *$| ,)", { needsBefore: /(?<![a-zäöüß])(?:bahn|loch)(?: sich)? (?:verläuft|führt|zeigt|spielt|geht|läuft)(?![a-zäöüß])/ }),
   make("along-sea", "(?:an (?:der|dem) {sea} entlang|entlang (?:der|des|an der|an dem) {sea}|(?:dem|der|das|die) {sea} entlang|längs (?:der|des) {sea}|direkt an (?:der|dem) {sea})", {
     notAfter: /(?:^| )(?:weg|pfad|straße|feldweg|mauer|zaun|bunker|dünen|ginster)(?: [a-zäöüß]+){0,2}$/,
     unless: /(?<![a-zäöüß])(?:bunker|weg|pfad|straße|feldweg|zaun|mauer|wanderer|teich|wind)(?![a-zäöüß])/,

@@ -13,7 +13,7 @@ const PATTERNS = [...THINGS, ...HOLE, ...GREEN_AND_TEE];
 
 /** Words the patterns know keep their form; what else begins with a capital may be a name, and loses its ending. */
 const VOCABULARY: ReadonlySet<string> = new Set(
-  [...PATTERNS.flatMap(({ expression, notAfter, notBefore }) => [expression.source, notAfter?.source ?? "", notBefore?.source ?? ""]), ...STANCE_WORDS].flatMap(
+  [...PATTERNS.flatMap(({ expression, unless, notAfter, notBefore }) => [expression.source, unless?.source ?? "", notAfter?.source ?? "", notBefore?.source ?? ""]), ...STANCE_WORDS].flatMap(
     (source) => source.replace(/\(\?<[a-z]+_\d+>/g, "(").match(/[a-zäöüß]{2,}/g) ?? [],
   ),
 );
@@ -73,7 +73,8 @@ export const GERMAN: Lexicon = {
   },
   way(words) {
     if (/(?:^zu (?:dem|der)|richtung|auf (?:den|das)) (?:fairway|spieler|abschlag|bahn)/.test(words)) return ["back-to-front"];
-    if (/^von (?:dem|der) (?:spieler|fairway|bahn) weg/.test(words)) return ["front-to-back"];
+    if (/^ihnen entgegen|^zu ihnen/.test(words)) return ["back-to-front"];
+    if (/^von (?:(?:dem|der) (?:spieler|fairway|bahn)|ihnen) weg/.test(words)) return ["front-to-back"];
     const toward = /(?:nach|zu) (vorne|hinten|links|rechts)(?: (links|rechts))?/.exec(words);
     const ways = [toward?.[1], toward?.[2]].flatMap((end) => (end === undefined ? [] : (TOWARD[end] ?? [])));
     // What rises to the back falls to the front.

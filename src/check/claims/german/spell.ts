@@ -17,9 +17,10 @@ const withoutEnding = (word: string, endings: readonly string[]): string[] =>
 const NOUN_ENDINGS = ["s", "es", "n", "en", "e", "er", "ern", "ens", "se"];
 const OTHER_ENDINGS = ["e", "er", "es", "en", "em"];
 
-const known = (word: string, forms: ReadonlyMap<string, string>, endings: readonly string[]): string | undefined => {
+/** @param least letters that a word without its ending must have */
+const known = (word: string, forms: ReadonlyMap<string, string>, endings: readonly string[], least = 3): string | undefined => {
   for (const stem of withoutEnding(word, endings)) {
-    const lemma = forms.get(stem);
+    const lemma = stem === word || stem.length >= least ? forms.get(stem) : undefined;
     if (lemma !== undefined) return lemma;
   }
   return undefined;
@@ -57,7 +58,7 @@ export function speller(vocabulary: ReadonlySet<string>): (written: string) => r
     const capital = /^\p{Lu}/u.test(plain);
     const other = known(key, OTHER_FORMS, OTHER_ENDINGS);
     // "Weg" is a way, "weg" is gone; a word of either kind may begin a sentence.
-    if (!capital) return [other ?? (vocabulary.has(word) ? word : (unfolded.get(key) ?? word))];
+    if (!capital) return [other ?? known(key, unfolded, OTHER_ENDINGS, 5) ?? word];
     if (OTHER_FORMS.get(key) !== undefined) return [OTHER_FORMS.get(key)!];
     const noun = known(key, NOUN_FORMS, NOUN_ENDINGS);
     if (noun) return [noun];

@@ -49,6 +49,7 @@ function namesAnotherHole(segment: string, own: number): boolean {
     ...[...segment.matchAll(/(?<![a-zäöüß])(?:loch|bahn)(?: nummer| nr)? (\d{1,2})(?![\d.])(?! (?:metres|yards|schlag))/g)].map((match) => Number(match[1])),
     ...[...segment.matchAll(new RegExp(`(?<![a-zäöüß])(?:(?:an|auf|von|zu|bei|wie|hinter|vor|nach|die|der) (?:der|die) )(\\d{1,2}|${CARDINAL})(?![\\d.º])(?! [a-zäöüß])`, "g"))].map((match) => numberOf(match[1]!)),
     ...[...segment.matchAll(/(?<![a-zäöüß])(?:an|auf|wie an|wie auf) der (\d{1,2})(?![\d.º])(?! (?:metres|yards))/g)].map((match) => Number(match[1])),
+    ...[...segment.matchAll(new RegExp(`(?<![a-zäöüß])(?:(?:wie|anders als) (?:an|auf) (?:dem|der) (${ORDINAL})|(?:an|auf) (?:dem|der) (${ORDINAL})(?= *$| ,| (?:ist|liegt|gibt|steht|hat|und|lauert|wartet|geht|bei)))`, "g"))].map((match) => numberOf((match[1] ?? match[2])!)),
     ...[...segment.matchAll(new RegExp(`(?<![a-zäöüß])(${ORDINAL}) ${HOLE_NOUN}(?![a-zäöüß])`, "g"))].map((match) => numberOf(match[1]!)),
   ];
   return named.some((number) => number > 0 && number !== own);
@@ -119,14 +120,18 @@ export function seeming(segment: string, index: number): boolean {
   return SEEMING.test(segment.slice(from, rest < 0 ? undefined : index + rest).replace(NOT_SEEMING, ""));
 }
 
-const DENIAL = any("kein|nicht|nie|niemals|niemand|keiner|nichts|nirgends|weder|ohne|kaum|selten|keineswegs|keinesfalls|entgegen|trotz");
+const DENIAL = any("kein|nicht|nie|niemals|niemand|keiner|nichts|nirgends|weder|ohne|kaum|selten|keineswegs|keinesfalls|entgegen");
 /** "Nicht" stands behind what it denies. */
-const DENIED_BEHIND = any("nicht|nie|niemals|nirgends|keineswegs|kaum|nichts|kein");
+const DENIED_BEHIND = any("nicht(?! zu (?:unterschätzen|übersehen|vergessen|überhören|verachten|leugnen))|nie|niemals|nirgends|keineswegs|kaum|nichts|fehlt|fehlen|gespart|erspart|vermisst|vergebens|vergeblich|verzichtet|verschwunden|kein(?= *$| mehr)");
+
+/** What cannot be seen from somewhere is there. */
+const UNSEEN = /von (?:dem|der) (?:abschlag|fairway|bahn)(?: aus)? nicht (?:zu sehen|einsehbar|sichtbar|zu erkennen)/;
 
 /** Whether the clause that ends here has denied something, or goes on to. */
 export function denied(before: string, after: string): boolean {
   const to = after.search(ENDS);
-  if (DENIED_BEHIND.test(to < 0 ? after : after.slice(0, to))) return true;
+  const rest = (to < 0 ? after : after.slice(0, to)).replace(UNSEEN, "");
+  if (DENIED_BEHIND.test(rest)) return true;
   const from = Math.max(0, ...STARTS.map((start) => before.lastIndexOf(start)));
   return DENIAL.test(before.slice(from));
 }

@@ -16,12 +16,12 @@ const GREEN = "(?:dem |das |des )?grün";
 const COMBO = [
   `${NEAR}{cdep} (?:dem|das) grün(?: ,)? ${NEAR}{clat}`,
   `{clat}(?: ,)? ${NEAR}{cdep} (?:dem|das) grün`,
-  `(?<cdep_801>vorne|hinten|kurz|lang)(?: und)? (?<clat_801>links|rechts)(?:${OF})?${NOT_OF_ELSE}`,
-  `(?<clat_802>links|rechts)(?: und)? (?<cdep_802>vorne|hinten|kurz|lang)(?:${OF})?(?! (?:vor|hinter)\\b)${NOT_OF_ELSE}`,
+  `(?<cdep_801>vorne|hinten|kurz und|lang und|kurz|lang) (?<clat_801>links|rechts)(?:${OF})?${NOT_OF_ELSE}`,
+  `(?<clat_802>links|rechts) (?<cdep_802>vorne|hinten|kurz|lang)(?:${OF})?(?! (?:vor|hinter)\\b)${NOT_OF_ELSE}`,
   `an (?:der|dem) (?<cdep_803>vordere|hintere)n? (?<clat_803>linke|rechte) (?:ecke|seite|rand|kante|flanke)(?:${OF})?`,
 ].join("|");
 const LAT = [
-  `${NEAR}(?<lat_810>links|rechts)(?:${OF})?${NOT_OF_ELSE}`,
+  `${NEAR}(?<lat_810>links|rechts)(?:${OF}| davon(?= *$| ,| ist| liegt| und))?${NOT_OF_ELSE}`,
   `(?:auf|an|von|zu|entlang|in) (?:der|die|ihr|unser|dem) (?:ganz |gesamt )?(?<lat_811>linke|rechte) (?:seite|flanke|hälfte|rand|kante)(?:${OF})?${NOT_OF_ELSE}`,
   `zu (?:der |ihr |unser )(?<lat_812>linke|rechte)(?:${OF})?${NOT_OF_ELSE}`,
   `(?:zu )?(?<lat_813>linke|rechte) hand(?:${OF})?${NOT_OF_ELSE}`,
@@ -31,6 +31,8 @@ const DEP = [
   `${NEAR}(?<!metres )(?<dep_820>vor|hinter) ${GREEN}(?! (?:liegend|gelegen) (?:rough|gelände|hang))(?!-)`,
   `(?<dep_821>vorne|hinten)(?: an dem grün)?(?= *$| ,| und| oder| liegt| lauert| wartet| ist| fängt| sammelt| ein\\b)`,
   "an dem (?<dep_822>eingang)",
+  "über das grün (?<dep_826>hinaus)",
+  "jenseits des (?<dep_827>grün)",
   "(?<dep_823>kurz|lang)(?= *$| ,)",
 ].join("|");
 const RAW_SIDE = `(?:${COMBO}|${BOTH}|${LAT}|${DEP}|(?<dep_824>vor|hinter) und ${NEAR}(?<lat_824>links|rechts)(?:${OF})|(?<lat_825>links|rechts) und (?<dep_825>vor|hinter) dem grün)`;
@@ -42,6 +44,8 @@ function again(source: string): string {
   return source.replace(/\(\?<([a-z]+)_(\d+)>/g, (_, name: string, number: string) => `(?<${name}_${Number(number) + 100 * uses}>`);
 }
 const side = (): string => again(RAW_SIDE);
+/** Where "von" follows, by which something is guarded: "rechts von einem Bunker bewacht". */
+const GUARDED_SIDE = `(?:(?<cdep_830>vorne|hinten) (?<clat_830>links|rechts)|(?<clat_831>links|rechts) (?<cdep_831>vorne|hinten)|{lat}(?: und {lat})?|(?<dep_832>vorne|hinten)|{both}|auf {both})`;
 const sides = (): string => `${side()}(?:(?: ,)? (?:und|sowie|wie auch|oder) (?:auch )?${side()})?`;
 
 const FILL = (n: number): string => `(?: (?:{adverb})){0,${n}}`;
@@ -53,7 +57,7 @@ const noun = (kind: string): string => `(?:(?:{no} |{num} |{det} )+${ADJECTIVES}
 
 /** Words before a thing that make of it a mark or a way of a stroke, not a statement that it is there. */
 const ROUTE =
-  /(?:^| )(?:von|out|aus|an|zu|über|um|neben|hinter|vor|zwischen|in|auf|bis|gegen|durch|richtung|trotz|wegen|nach|statt|wie|als|jenseits|diesseits|oberhalb|unterhalb|entlang|seitlich|links|rechts|außer|samt|ab)(?: (?:der|die|das|den|dem|des|ein|dies|all|beide|ihr|zwei|drei|linke|rechte))*$/;
+  /(?:^| )(?:von|out|aus|an|zu|über|um|neben|hinter|vor|zwischen|in|auf|bis|gegen|durch|richtung|trotz|wegen|nach|statt|wie|als|jenseits|diesseits|oberhalb|unterhalb|entlang|seitlich|links|rechts|außer|samt|ab)(?: (?:der|die|das|den|dem|des|ein|dies|all|beide|ihr|zwei|drei|linke|rechte))*$|(?:^| )zwischen [^,]* und(?: (?:der|die|das|den|dem|ein|drei|zwei))*$/;
 const WARNED = /(?:^| )(?:meiden|vermeiden|meidet|vorsicht vor|achten sie auf|achtung vor|achtung|vorsicht|hüten sie sich vor|hüten vor|acht geben auf|gewarnt sei vor|beachten|beachten sie|meiden sie|vermeiden sie|vergessen sie nicht|aufpassen auf|respekt vor|merken sie sich)(?: (?:der|die|das|den|dem|ein|all|beide|zwei|drei))*$/;
 
 /** Whether the words before a thing let its side count, even within advice. */
@@ -73,7 +77,7 @@ function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
     // "liegt nicht links, sondern rechts"
     make(`(?<=(?:${PARTS[kind]!}) (?:liegt|ist|wartet|lauert|verläuft) nicht [a-zäöüß ]{3,40} , )sondern${FILL(1)} ${sides()}`, { notAfter: NONE_BEFORE }),
     // "Ein Bunker bewacht die linke Seite", "ein Teich verteidigt das Grün vorne"
-    make(`${thing}${FILL(2)} {guards}${FILL(2)} (?:(?:die|der|den) (?:ganz |gesamt )?{lat} (?:seite|flanke|hälfte|kante|rand)(?:${OF})?|(?:{object})${FILL(2)} ${sides()})`),
+    make(`${thing}${FILL(2)} {guards}${FILL(2)} (?:(?:die|der|den) (?:{cdep} {clat}|(?:ganz |gesamt )?{lat}) (?:ecke|seite|flanke|hälfte|kante|rand)(?:${OF})?|(?:{object})${FILL(2)} ${sides()})`),
     // "Ein Bunker liegt rechts vom Grün", "Bunker links und rechts"
     make(`${thing}(?: {link}${WHOM}(?: {not})?)?${FILL(4)} ${sides()}`),
     // "Rechts vom Grün liegt ein Bunker", "links gibt es kein Aus", "rechts bewacht ein Bunker das Grün"
@@ -82,12 +86,12 @@ function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
     make(`{link}${WHOM}${FILL(2)} ${sides()}${FILL(2)} (?!der |des )${thing}`, { notAfter: /(?:^| )(?:ball|drive|schlag|wer|man|spieler)$/ }),
     // "Die rechte Seite des Grüns wird von einem Bunker bewacht"
     make(`(?:die|der) {lat} (?:seite|flanke|hälfte|kante)(?:${OF})? (?:ist|wird)${FILL(2)} (?:von|durch) ${thing}(?: {guarded})?`, { notAfter: NONE_BEFORE }),
-    make(`grün (?:ist|wird)${FILL(2)} ${sides()}${FILL(1)} (?:von|durch) ${thing} {guarded}`, { notAfter: NONE_BEFORE, place: "green" }),
-    make(`${sides()} (?:ist|wird) (?:{object})${FILL(2)} (?:von|durch) ${thing} {guarded}`, free),
+    make(`grün (?:ist|wird)${FILL(2)} ${again(GUARDED_SIDE)}${FILL(1)} (?:von|durch) ${thing} {guarded}`, { notAfter: NONE_BEFORE, place: "green" }),
+    make(`${again(GUARDED_SIDE)} (?:ist|wird) (?:{object})${FILL(2)} (?:von|durch) ${thing} {guarded}`, free),
     // "Die gesamte rechte Seite ist Aus"
     make(`(?:die|der) (?:ganz |gesamt |komplett )?{lat} (?:seite|flanke|hälfte)(?:${OF})? (?:ist|gehört|heißt|bedeutet)${FILL(2)}(?: (?:dem|der|zu dem))? ${thing}`, { notAfter: NONE_BEFORE }),
     // "Alles, was links weggeht, landet im Wald"
-    make(`(?:alles|jeder ball|bälle) (?:, )?(?:was |der |die )?(?:zu )?(?:weit |sehr )?(?:nach )?{lat}(?: [a-zäöüß]+){0,2} (?:, )?(?:landet|endet|liegt|verschwindet|ist|geht|landen|enden|liegen) (?:in|auf|hinter) (?:dem|der|das|die) (?:[a-zäöüß]+- )?{${kind}}`, { notAfter: NONE_BEFORE }),
+    make(`(?:alles|jeder ball|bälle) (?:, )?(?:was |der |die )?(?:zu )?(?:weit |sehr )?(?:nach )?{lat}(?:${OF})?(?: [a-zäöüß]+){0,2} (?:, )?(?:landet|endet|liegt|verschwindet|ist|geht|landen|enden|liegen) (?:in|auf|hinter) (?:dem|der|das|die) (?:[a-zäöüß]+- )?{${kind}}`, { notAfter: NONE_BEFORE }),
     // "Links Wasser", "links vom Grün ein Teich"
     make(`${sides()}${FILL(2)} (?!der |des |den |dem )${thing}(?! (?:vorbei|entlang|herum|liegen|umgehen|umspielen|lassen|hat|haben|verfehlen|meiden|anvisieren|treffen|ansteuern|überspielen))`, free),
   ];
@@ -118,6 +122,7 @@ const WATER: readonly ClaimPattern[] = [
   { kind: "water", side: "across", expression: phrase(`(?:{no} |{det} )?${ADJECTIVES}(?:[a-zäöüß]+- )?{water} ${CROSSES}(?! den)(?: ${WAY})?${FILLED}${TIMES}`, PARTS), notAfter: /(?:^| )(?:wo|bis|nachdem|bevor|wie|als|an dem|an der|von dem|über den|über das|vor dem|hinter dem|in dem)$/, notBefore: /^ (?:den|die|das) (?:weg|feldweg|straße|abschlag|grün|nächste|\d)/ },
   { kind: "water", side: "across", expression: phrase(`${CROSSES}(?: ${WAY})?${FILLED} (?:ein|der|die|das|kein) ${ADJECTIVES}(?:[a-zäöüß]+- )?{water}(?: ${WAY})?${TIMES.replace("900", "901")}`, PARTS), notAfter: /(?:weg|straße|feldweg|ball|drive|schlag|wind|bahn|sie|loch|pfad)$/ },
   { kind: "water", side: "across", expression: phrase(`(?:{det} )?${ADJECTIVES}(?:[a-zäöüß]+- )?{water} (?:fließt|läuft|verläuft|zieht sich|liegt|führt|geht|plätschert)${FILLED} (?:über|durch|quer über|quer durch|quer zu) (?:das|die|der|den|zu) (?:fairway|bahn|linie|loch|spielbahn)`, PARTS), notAfter: ROUTE },
+  { kind: "water", side: "across", expression: phrase(`(?:fließt|läuft|verläuft|zieht sich|führt)${FILLED} (?:ein |der |die |das )?${ADJECTIVES}(?:[a-zäöüß]+- )?{water}${FILLED} (?:über|durch|quer über|quer durch) (?:das|die|den) (?:fairway|bahn|loch|linie|spielbahn)`, PARTS), notAfter: /(?:weg|straße|feldweg|ball|drive|schlag|pfad)$/ },
   { kind: "water", side: "across", expression: phrase(`(?:fairway|bahn|loch|linie) (?:wird|ist)${FILLED} (?:von|durch) (?:{det} )?${ADJECTIVES}(?:[a-zäöüß]+- )?{water}${FILLED}${TIMES.replace("900", "902")} (?:durchschnitten|gekreuzt|gequert|durchquert|geteilt|unterbrochen|zerschnitten|durchzogen|zerteilt)`, PARTS) },
   { kind: "island-green", expression: phrase("inselgrün|grün (?:ist |wird |liegt )?(?:rundum |ringsum |ganz |vollständig |komplett |von all seite )?(?:von|in) (?:dem |ein |der |lauter )?(?:wasser|meer|see|teich) (?:umgeben|umschlossen|umspült|umringt)", PARTS), notAfter: /(?:wie ein|fast ein|beinahe ein|kein|nicht ein|als ein)$/, unless: /\b(?:fast|beinahe|nahezu|teilweise|quasi|gleichsam|halb)\b/ },
 ];
@@ -142,4 +147,11 @@ const ANOTHER: readonly ClaimPattern[] = (["bunker", "water"] as const).map((kin
   };
 });
 
-export const THINGS: readonly ClaimPattern[] = [...DISTANCE, ...WATER, ...KINDS.flatMap(patternsOf), ...ANOTHER, ...NONE, ...COUNT];
+/** "Einer links vom Grün und einer dahinter". */
+const BEHIND_IT: readonly ClaimPattern[] = (["bunker", "water"] as const).map((kind): ClaimPattern => ({
+  kind,
+  expression: phrase("(?:ein|ein weiter|noch ein) (?<dep_950>dahinter|davor)", PARTS),
+  needsBefore: new RegExp(`(?<![a-zäöüß])(?:${PARTS[kind]!})(?![a-zäöüß])(?!.*(?<![a-zäöüß])(?:${PARTS[kind === "bunker" ? "water" : "bunker"]!}|baum|mauer|fairway)(?![a-zäöüß])).*(?<![a-zäöüß])grün(?![a-zäöüß])`),
+}));
+
+export const THINGS: readonly ClaimPattern[] = [...DISTANCE, ...WATER, ...KINDS.flatMap(patternsOf), ...ANOTHER, ...BEHIND_IT, ...NONE, ...COUNT];

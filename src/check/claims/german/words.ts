@@ -29,11 +29,17 @@ export const SIDES: Readonly<Record<string, "left" | "right" | "short" | "long">
   vorne: "short",
   vordere: "short",
   kurz: "short",
+  "kurz und": "short",
   davor: "short",
+  eingang: "short",
+  hinaus: "long",
+  grün: "long",
+  dahinter: "long",
   hinter: "long",
   hinten: "long",
   hintere: "long",
   lang: "long",
+  "lang und": "long",
 };
 
 /** Words that open a prepositional phrase or a clause: no adjective stands before a noun in their shape. */
@@ -62,16 +68,16 @@ export const PARTS: Readonly<Record<string, string>> = {
   adverb:
     "dicht|direkt|unmittelbar|knapp|eng|nah|nahe|ganz|weit|etwas|leicht|gleich|noch|auch|schon|hier|dort|da|immer|stets|ebenfalls|zudem|außerdem|allerdings|jedoch|dagegen|nur|allein|bereits|zugleich|durchgehend|durchweg|überall|im|spiel|auf ganz länge|auf der ganz länge|auf voll länge|auf der gesamt länge|auf drivelänge|auf drive- länge|die ganz bahn|das ganz loch|den ganz weg|die ganz zeit|von anfang an|in dem spiel|in der landezone|in drivelänge|auf höhe der landezone|bei \\d+ metres|nach \\d+ metres|von dem abschlag bis zu dem grün|von dem abschlag zu dem grün|bis zu dem grün|der länge nach|tief|halb|schützend|einladend|quer|weiter|seitlich|beide|all|gefährlich|bedrohlich|drohend|verlockend|lauernd",
   link:
-    "liegt|liegen|lauert|lauern|wartet|warten|steht|stehen|ist|sind|gibt es|verläuft|verlaufen|zieht sich|ziehen sich|läuft|laufen|fließt|fließen|beginnt|beginnen|droht|drohen|kommt|kommen|findet sich|finden sich|finden sie|findet man|haben sie|haben wir|hat man|begleitet|begleiten|folgt|folgen|erstreckt sich|erstrecken sich|schließt sich|grenzt|befindet sich|befinden sich|plätschert|reicht|reichen|breitet sich|sitzt|sitzen|hält sich|bleibt|bleiben|rückt|rücken|stört|stören|erwartet|erwarten|fängt|fangen|sammelt|sammeln|schluckt|verschluckt|bestraft|bestrafen|sehen sie|sieht man|engt|engen|ragt|ragen|öffnet sich|wächst|wachsen",
+    "liegt|liegen|lauert|lauern|wartet|warten|steht|stehen|ist|sind|gibt es|verläuft|verlaufen|zieht sich|ziehen sich|läuft|laufen|fließt|fließen|beginnt|beginnen|droht|drohen|kommt|kommen|findet sich|finden sich|finden sie|findet man|haben sie|haben wir|hat man|begleitet|begleiten|folgt|folgen|erstreckt sich|erstrecken sich|schließt sich|grenzt|befindet sich|befinden sich|plätschert|reicht|reichen|breitet sich|sitzt|sitzen|hält sich|bleibt|bleiben|rückt|rücken|stört|stören|erwartet|erwarten|fängt|fangen|sammelt|sammeln|schluckt|verschluckt|bestraft|bestrafen|sehen sie|sieht man|engt|engen|ragt|ragen|leistet|öffnet sich|wächst|wachsen",
   guards:
-    "bewacht|bewachen|schützt|schützen|verteidigt|verteidigen|säumt|säumen|begrenzt|begrenzen|flankiert|flankieren|sichert|sichern|deckt|decken|umrahmt|beschützt|beschützen|versperrt|versperren|behütet|hütet|hüten|rahmt|rahmen|engt|engen|bedroht|bedrohen|umspielt",
+    "begleitet|begleiten|bewacht|bewachen|schützt|schützen|verteidigt|verteidigen|säumt|säumen|begrenzt|begrenzen|flankiert|flankieren|sichert|sichern|deckt|decken|umrahmt|beschützt|beschützen|versperrt|versperren|behütet|hütet|hüten|rahmt|rahmen|engt|engen|bedroht|bedrohen|umspielt",
   guarded: "bewacht|geschützt|verteidigt|gesäumt|begrenzt|flankiert|gesichert|umgeben|beschützt|eingerahmt|eingefasst|eingeengt|gedeckt|bedroht",
   us: "uns|sie|den spieler|die spieler|den golfer|jeden|einen|mancher ball|den ball|die bälle",
   object: "das grün|die fahne|das fairway|den fairway|die bahn|die linie|den abschlag|den eingang|die landezone|das loch|den drive",
   bunker: "bunker|sand(?! (?:iron|wedge))|named_bunker_\\d+",
   water: "wasser|teich|see|meer|bucht|strand|bach|graben|fluss|kanal|priel|penalty area|lagune|küste|named_water_\\d+",
   sea: "meer|see|bucht|strand|ufer|küste|klippe|wasser|sund|fjord",
-  "out-of-bounds": "out(?! (?:dem|der|den|ein|dies|ihr|unser|sicht|rough|tief|[a-zäöüß]+ (?:bunker|rough|lage|entfernung|richtung)))(?: grenze)?|ausgrenze|out of bounds|weiß (?:pfosten|pfahl|pflock)|named_boundary_\\d+",
+  "out-of-bounds": "out(?! (?:dem|der|den|ein|dies|ihr|unser|sicht|rough|tief|[a-zäöüß]+ (?:bunker|rough|lage|entfernung|richtung)))(?: grenze)?|ausgrenze|grenze(?! (?:zwischen|zu|des|der|von))|out of bounds|weiß (?:pfosten|pfahl|pflock)|named_boundary_\\d+",
   trees: "baum|wald|kiefer|fichte|eiche|birke|pappel|erle|buche|tanne|baumreihe|baumgruppe|named_trees_\\d+",
   gorse: "ginster|heide|busch|named_gorse_\\d+",
   wall: "mauer|zaun|hecke|named_wall_\\d+",
