@@ -64,7 +64,7 @@ export const german: Words = {
     close: "Schließen",
     cover: "Platz",
     card: "Scorekarte",
-    map: "Platzplan",
+    map: "Plan",
     figures: "So wird gemessen",
     courses: "Alle Plätze",
     frontNine: "Erste Neun",
@@ -182,7 +182,7 @@ export const german: Words = {
     bogeyRating: "Bogey Rating",
     slopeRating: "Slope Rating",
     notOnCard: "an diesem Loch nicht benutzt",
-    measuredNote: "Wo die gedruckte Scorekarte des Clubs abweicht, gilt sie.",
+    measuredNote: "Weicht die gedruckte Scorekarte des Clubs ab, gilt diese.",
     score: "Score",
   },
 

@@ -9,7 +9,7 @@ const corner = { left: "linke", right: "rechte" } as const;
 export const germanGround: GroundWords = {
   section: {
     title: "Das Gelände",
-    exaggeration: (times) => `Entlang der Spiellinie; Höhen gegenüber dem Abschlag, ${times}-fach überhöht gezeichnet.`,
+    exaggeration: (times) => `Entlang der Spiellinie; Höhen gegenüber dem Abschlag, ${times}fach überhöht gezeichnet.`,
     unseenKey: "Eng schraffiert: vom Abschlag nicht zu sehen.",
     inWords: "Der Schnitt in Worten",
     at: (distance, height) => `bei ${distance} ${height}`,
@@ -54,7 +54,7 @@ export const germanGround: GroundWords = {
     carry: (name) => `Carry: ${name}`,
     overCorner: "Über die Ecke",
     moreThanOne: "mehr als ein Schlag",
-    note: (temperature) => `Spielt wie: So lang ist auf ebenem Boden der Carry, der genau dort herunterkommt, bei Windstille und ${temperature} auf der Höhe des Platzes. ± ist der halbe Unterschied zwischen zwei Bällen mit veröffentlichten Flugdaten, keine Fehlergrenze.`,
+    note: (temperature) => `Spielt wie: So lang wäre der Carry desselben Schlags auf ebenem Boden, bei Windstille und ${temperature} auf der Höhe des Platzes. ± ist der halbe Unterschied zwischen zwei Bällen mit veröffentlichten Flugdaten, keine Fehlergrenze.`,
     runNote: "Roll: etwa so weit läuft ein Ball nach der Landung auf ebenem, gemähtem Fairway noch aus. Der Roll steckt in keiner anderen Angabe; rechnen Sie ihn nicht zu einem Carry hinzu.",
   },
 
@@ -138,6 +138,7 @@ export const germanGround: GroundWords = {
     units: { yards: "mph", metres: "m/s", degrees: "°", celsius: "°C" },
     lengths: germanLengths,
     openLengths: "Meine anderen vollen Schläge",
+    titleLevel: "Ihre Längen",
     script: {
       still: "Windstille",
       now: "{wind}, {temperature}\u00a0°C.",

@@ -26,6 +26,13 @@ describe.each(LANGUAGES)("the dictionary %s", (language) => {
     expect(leaves.filter(({ text, holds }) => !holds.every((sample) => text.toLowerCase().includes(sample.toLowerCase())))).toEqual([]);
   });
 
+  // The dial of the wind takes its letters from them.
+  test("names eight points of the compass, the four chief ones by different letters", () => {
+    const { compassPoints } = words(language).ground.conditions.script;
+    expect(compassPoints).toHaveLength(8);
+    expect(new Set([0, 2, 4, 6].map((point) => compassPoints[point]!.charAt(0))).size).toBe(4);
+  });
+
   test("has the keys of English, and the same places to fill in", () => {
     expect(leaves.map(({ path }) => path)).toEqual(english.map(({ path }) => path));
     for (const [i, { path, text }] of leaves.entries()) expect([path, placeholders(text)]).toEqual([path, placeholders(english[i]!.text)]);
