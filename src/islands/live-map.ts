@@ -15,6 +15,7 @@ import type { Speech } from "./map/words.ts";
 import { islandWords } from "./island-words.ts";
 import { MapFailure } from "./map/failure.ts";
 import { readGolfer, watchGolfer } from "./map/golfer.ts";
+import { stylesLoaded } from "./map/styles.ts";
 
 const slot = document.getElementById("live-map");
 if (slot !== null) offer(slot);
@@ -75,13 +76,15 @@ function offer(slot: HTMLElement): void {
 async function open(slot: HTMLElement, speaking: Promise<Speech>, close: () => void, fail: (failure: MapFailure) => void): Promise<OpenMap> {
   const isCourse = slot.dataset["map"] === "course";
   const address = new URL(slot.dataset["source"] ?? (isCourse ? "course.json" : "hole.json"), document.baseURI);
+  // Before there is a panel, so that it is laid out once.
+  const styled = stylesLoaded();
   // Read when all is there: the golfer may have chosen anew in the meantime.
   const rest = (speech: Speech): Omit<OpenMapInput<unknown>, "data"> => ({ slot, address, golfer: readGolfer(slot), speech, fonts: fontsOf(slot), close, fail });
   if (isCourse) {
-    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched<CourseData>(address), speaking]);
+    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched<CourseData>(address), speaking, styled]);
     return openCourseMap({ ...rest(speech), data });
   }
-  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched<HoleData>(address), speaking]);
+  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched<HoleData>(address), speaking, styled]);
   return openHoleMap({ ...rest(speech), data });
 }
 

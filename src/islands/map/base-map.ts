@@ -1,5 +1,5 @@
 /** A MapLibre map in a panel: opened, watched and closed. Nothing here knows golf. */
-import type { GeoJSONSource, StyleSpecification } from "maplibre-gl";
+import type { GeoJSONSource, Map as MapLibre, StyleSpecification } from "maplibre-gl";
 import type { Camera, ViewSize } from "./camera.ts";
 import type { Bounds, GroundData, LonLat } from "../hole-data.ts";
 import type { MapColours } from "./colours.ts";
@@ -10,7 +10,7 @@ import { metresPerPixel, RELIEF_PITCH_DEGREES } from "./camera.ts";
 import { MapFailure } from "./failure.ts";
 import { firstPicture, makeMap, readyForMaps, schemeOf } from "./maplibre.ts";
 import { PHOTO_LAYER, PHOTO_SOURCE } from "./photo.ts";
-import { PATTERN_PIXEL_RATIO, patterns } from "./patterns.ts";
+import { PATTERN_PIXEL_RATIO, patterns, type Pattern } from "./patterns.ts";
 import { flatten, reliefView } from "./relief-view.ts";
 import { GROUND_SOURCE, HEIGHTS_SOURCE } from "./sources.ts";
 
@@ -39,7 +39,7 @@ export interface BaseMapInput {
   /** Whether it opens in relief. */
   readonly relief: boolean;
   readonly style: (colours: MapColours) => StyleSpecification;
-  /** Fills the style's empty sources; called again after a change of scheme. */
+  /** Fills the style's empty sources and the panel; called before the map is made, so that all is drawn at once. */
   readonly fill: (map: BaseMap) => void;
   /** A tap, or Enter at the cross. */
   readonly choose: (position: LonLat, map: BaseMap) => void;
@@ -69,9 +69,40 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   const { panel } = input;
   await readyForMaps();
   const { colours, watch } = schemeOf(panel.view);
+  const drawn = new Map<string, GeoJSON.FeatureCollection>();
+  const style = (): StyleSpecification => {
+    const { sources, ...rest } = input.style(colours());
+    const filled = [...drawn].map(([source, data]) => [source, { type: "geojson" as const, data }] as const);
+    return { ...rest, sources: { ...sources, ...Object.fromEntries(filled) } };
+  };
+  let made: MapLibre | undefined;
+  const base: BaseMap = {
+    setData(source, data) {
+      drawn.set(source, data);
+      made?.getSource<GeoJSONSource>(source)?.setData(data);
+    },
+    setRelief(on) {
+      if (on === relief.on) return;
+      relief.turn(on);
+      map.easeTo(opening());
+      told();
+    },
+    setPhoto(on) {
+      if (map.getLayer(PHOTO_LAYER)) map.setLayoutProperty(PHOTO_LAYER, "visibility", on ? "visible" : "none");
+      panel.view.dataset["photo"] = on ? "on" : "off";
+    },
+    metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
+    focus: () => map.getCanvas().focus({ preventScroll: true }),
+    remove() {
+      unwatch();
+      made?.remove();
+    },
+  };
+  let unwatch = (): void => undefined;
+  input.fill(base);
   const camera = input.camera(panel.size(), 0);
-  const map = makeMap(panel.view, {
-    style: input.style(colours()),
+  const map = made = makeMap(panel.view, {
+    style: style(),
     ...camera,
     minZoom: camera.zoom - 2.5,
     maxZoom: HIGHEST_ZOOM,
@@ -92,8 +123,10 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   const opening = (): Camera => input.camera(panel.size(), relief.on ? RELIEF_PITCH_DEGREES : 0);
 
   const drawPatterns = (): void => {
+    let all: ReadonlyMap<string, Pattern> | undefined;
     map.setMissingStyleImageResolver((id) => {
-      const pattern = Object.entries(patterns(colours(), input.playDegrees)).find(([name]) => name === id)?.[1];
+      all ??= new Map(Object.entries(patterns(colours(), input.playDegrees)));
+      const pattern = all.get(id);
       if (pattern !== undefined && !map.hasImage(id)) map.addImage(id, pattern, { pixelRatio: PATTERN_PIXEL_RATIO });
     });
   };
@@ -104,34 +137,10 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   canvas.setAttribute("role", "application");
   canvas.setAttribute("aria-describedby", panel.keysId);
 
-  let unwatch = (): void => undefined;
-  const base: BaseMap = {
-    setData(source, data) {
-      map.getSource<GeoJSONSource>(source)?.setData(data);
-    },
-    setRelief(on) {
-      if (on === relief.on) return;
-      relief.turn(on);
-      map.easeTo(opening());
-      told();
-    },
-    setPhoto(on) {
-      if (map.getLayer(PHOTO_LAYER)) map.setLayoutProperty(PHOTO_LAYER, "visibility", on ? "visible" : "none");
-      panel.view.dataset["photo"] = on ? "on" : "off";
-    },
-    metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
-    focus: () => canvas.focus({ preventScroll: true }),
-    remove() {
-      unwatch();
-      map.remove();
-    },
-  };
   function restyle(): void {
-    map.setStyle(input.style(colours()), { diff: false });
-    map.once("style.load", () => {
-      relief.restore();
-      input.fill(base);
-    });
+    drawPatterns();
+    map.setStyle(style(), { diff: false });
+    map.once("style.load", () => relief.restore());
   }
 
   const told = (): void => {
@@ -157,7 +166,6 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   try {
     await firstPicture(map, {
       fill() {
-        input.fill(base);
         if (input.relief && input.ground !== undefined) {
           relief.turn(true);
           map.jumpTo(opening());

@@ -8,7 +8,7 @@ import { stylesLoaded } from "./styles.ts";
 
 /** Settles once a view has the size its style sheet gives it, and a map can be made in it. */
 export async function readyForMaps(): Promise<void> {
-  await stylesLoaded;
+  await stylesLoaded();
   setWorkerUrl(workerUrl);
 }
 

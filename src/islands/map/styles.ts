@@ -5,8 +5,16 @@
 import library from "maplibre-gl/dist/maplibre-gl.css?url";
 import own from "./live-map.css?url";
 
-/** Settles once both apply. */
-export const stylesLoaded: Promise<unknown> = Promise.all([library, own].map(link));
+let loaded: Promise<unknown> | undefined;
+
+/** Settles once both apply. Asked for beside the map's code, they do not keep it waiting. */
+export function stylesLoaded(): Promise<unknown> {
+  loaded ??= Promise.all([library, own].map(link)).catch((reason: unknown) => {
+    loaded = undefined;
+    throw reason;
+  });
+  return loaded;
+}
 
 function link(address: string): Promise<void> {
   return new Promise((resolve, reject) => {
