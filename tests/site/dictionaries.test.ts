@@ -40,7 +40,7 @@ describe.each(LANGUAGES)("the dictionary %s", (language) => {
 });
 
 /** Golf's own words and symbols, the same in both languages. */
-const SHARED = /^(N|In|L|Out|R|Par|Par Alpha|Bunker|Carry|Drive|Driver|Fairway|Hybrid|Score|Slope Rating|Course Rating|Bogey Rating|Name|Website|Yards|mph|m\/s|°|°C|yd|m|ft|Mast|1:Alpha|Alpha×|Drive Alpha|drive Alpha|Carry, \{unit\}|\{number\}\skm)$/;
+const SHARED = /^(N|In|L|Out|R|Par|Par Alpha|Bunker|Carry|Drive|Driver|Fairway|Hybrid|Score|Slope Rating|Course Rating|Bogey Rating|Name|Website|Yards|mph|m\/s|°|°C|yd|m|ft|Mast|1:Alpha|Alpha×|Drive Alpha|drive Alpha|Alpha\s%|\{wind\}, \{temperature\}\s°C\.|Carry, \{unit\}|\{number\}\skm)$/;
 
 describe("German", () => {
   test("is not English, but for golf's own words", () => {
