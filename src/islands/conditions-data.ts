@@ -15,7 +15,7 @@ export interface OwnDrive {
   readonly lie?: readonly [away: number, right: number];
   readonly seen?: boolean;
   readonly seesGreen?: boolean;
-  /** To the front, middle and back of the green; absent without heights. */
+  /** To the front, middle and back of the green; absent over unknown ground. */
   readonly green?: GreenShots;
 }
 
@@ -38,9 +38,9 @@ export type PlanePoint = readonly [x: number, y: number];
 
 /** What a stroke from a tee set meets. */
 export interface FromTee {
-  /** In order of reach; none without heights. */
+  /** In order of reach; what lies over unknown ground is left out. */
   readonly ahead: readonly AheadHazard[];
-  /** On a hole reached in one, with heights. */
+  /** On a hole reached in one. */
   readonly green?: GreenShots;
   readonly marker: PlanePoint;
   /** Line of play. */
@@ -54,4 +54,6 @@ export interface GroundData {
   readonly tees: Readonly<Record<string, readonly (OwnDrive | null)[]>>;
   readonly from: Readonly<Record<string, FromTee>>;
   readonly corridorMetres: number;
+  /** The guide has no heights: every rise is given as 0. */
+  readonly level?: true;
 }

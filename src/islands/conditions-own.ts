@@ -23,8 +23,8 @@ export class OwnFigures {
   }
 
   /** @param drive undefined hides what is the golfer's own */
-  show(table: HTMLTableElement, drive: ReturnType<typeof driveOf>, { tee, units }: PageSettings, still: DayConditions): void {
-    const body = table.querySelector<HTMLElement>("[data-own]");
+  show(table: HTMLTableElement | null, drive: ReturnType<typeof driveOf>, { tee, units }: PageSettings, still: DayConditions): void {
+    const body = table?.querySelector<HTMLElement>("[data-own]") ?? null;
     const card = document.querySelector<HTMLElement>("[data-own-landing]");
     body?.toggleAttribute("hidden", drive === undefined || drive.own.green === undefined);
     card?.toggleAttribute("hidden", drive === undefined);

@@ -2,7 +2,7 @@
 import type { DayConditions } from "../flight/effective.ts";
 import type { Wind } from "../flight/wind.ts";
 import { fromUnit, inUnit } from "../geo/units.ts";
-import { placeOf, keyTurn, turnedBy, windAt } from "./conditions-dial.ts";
+import { DialView } from "./conditions-dial-view.ts";
 import { compassPoint, dayOf, driveOf, isWind, limitsOf, readField, speedFrom, speedIn, shotOf, STATED_TEMPERATURE_CELSIUS, todayOf, type Field } from "./conditions-model.ts";
 import { OwnFigures } from "./conditions-own.ts";
 import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
@@ -17,8 +17,6 @@ import { readLengths, writeLengths } from "./lengths-store.ts";
 import { showOwnArc } from "./own-plate.ts";
 import { OwnShots } from "./own-shots.ts";
 
-const DIAL_RADIUS = 104;
-
 /** @throws when the words of the page cannot be fetched */
 export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   const { conditions: words, lengths: lengthsWords, units: unitWords } = await islandWords();
@@ -29,8 +27,14 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     if (found === null) throw new Error(`The wind's control has no ${selector}.`);
     return found;
   };
-  const dial = find<SVGSVGElement>("[data-dial]");
-  const mark = find<SVGGElement>("[data-dial-mark]");
+  // Without heights there is neither dial nor weather: lengths alone, as on the level in still air.
+  const drawing = panel.querySelector<SVGSVGElement>("[data-dial]");
+  const level = drawing === null;
+  const dial = drawing === null ? undefined : new DialView(drawing, bearing, {
+    units: () => settings.units,
+    wind: () => conditions.wind,
+    change: (wind) => change({ wind }),
+  });
   const now = find<HTMLElement>("[data-conditions-now]");
   const inputs = new Map<Field, HTMLInputElement>();
   for (const input of panel.querySelectorAll<HTMLInputElement>("input[data-field]")) inputs.set(input.dataset["field"] as Field, input);
@@ -80,19 +84,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
       input.value = texts[field] === undefined ? "" : String(texts[field]);
       refuse(field, undefined);
     }
-    const shown: Wind = wind ?? { speedMetresPerSecond: 0, fromDegrees: bearing };
-    const [x, y] = placeOf(shown, bearing).map((share) => share * DIAL_RADIUS) as [number, number];
-    mark.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
-    mark.setAttribute("aria-valuenow", String(Math.round(shown.fromDegrees) % 360));
-    mark.setAttribute("aria-valuetext", windText(wind));
-    const arrow = find<SVGGElement>("[data-wind-arrow]");
-    const length = Math.hypot(x, y);
-    // Shorter than the mark itself there is nothing to see of it.
-    if (length > 16) arrow.removeAttribute("display");
-    else arrow.setAttribute("display", "none");
-    const [ux, uy] = [x / (length || 1), y / (length || 1)];
-    for (const shaft of arrow.querySelectorAll("[data-wind-shaft]")) shaft.setAttribute("d", `M${(x - ux * 10).toFixed(1)} ${(y - uy * 10).toFixed(1)}L${(ux * 9).toFixed(1)} ${(uy * 9).toFixed(1)}`);
-    find("[data-wind-head]").setAttribute("transform", `translate(${(ux * -1).toFixed(1)} ${(uy * -1).toFixed(1)}) rotate(${((Math.atan2(ux, -uy) * 180) / Math.PI).toFixed(1)})`);
+    dial?.show(wind, windText(wind));
   }
 
   const windText = (wind: Wind | undefined): string => {
@@ -106,7 +98,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
 
   function shownDay(): Shown | undefined {
     const { wind, temperatureCelsius } = conditions;
-    if (!isWind(wind) && temperatureCelsius === undefined) return undefined;
+    if (level || (!isWind(wind) && temperatureCelsius === undefined)) return undefined;
     const answer = dayOf(conditions, heightMetres);
     return answer.ok ? { day: answer.day } : undefined;
   }
@@ -119,7 +111,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   function compute(): void {
     const table = document.querySelector<HTMLTableElement>(`table[data-plays="${CSS.escape(settings.tee)}"]`);
     const calm = still();
-    if (table === null || calm === undefined) return;
+    if (calm === undefined) return;
     const shown = shownDay();
     const { carryMetres } = conditions;
     const rungs = ladderOf(carryMetres, lengths);
@@ -128,10 +120,11 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     const drive = data && carryMetres !== undefined ? driveOf(data, settings.tee, carryMetres) : undefined;
     own.show(table, drive, settings, calm);
     const from = data?.from[settings.tee];
-    ownShots.show(from && { from, drive, third: settings.third }, known, settings, shown?.day ?? calm);
+    ownShots.show(from && { from, drive, third: settings.third }, known, settings, shown?.day ?? calm, level);
     showOwnArc(from && data && { from, corridorMetres: data.corridorMetres, carryMetres }, settings.units, lengthsWords, unitWords);
     ladder?.show(rungs, settings.units, shown && { day: shown.day, bearingDegrees: bearing });
-    showToday(table, shown, calm, conditions.carryMetres, settings.units, words);
+    if (table === null) return;
+    showToday(table, shown, calm, carryMetres, settings.units, words);
     const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, shown?.day ?? calm)}`;
     if (now.textContent !== said) now.textContent = said;
   }
@@ -189,31 +182,6 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   find("form").addEventListener("reset", (event) => {
     event.preventDefault();
     change({ wind: undefined, temperatureCelsius: undefined });
-  });
-
-  const drag = ({ clientX, clientY }: PointerEvent): void => {
-    const box = dial.getBoundingClientRect();
-    const scale = (box.width / 224) * DIAL_RADIUS;
-    const wind = windAt((clientX - (box.left + box.width / 2)) / scale, (clientY - (box.top + box.height / 2)) / scale, bearing);
-    // Whole units and five degrees: a finger is no finer.
-    const speed = speedFrom(Math.round(speedIn(wind.speedMetresPerSecond, settings.units)), settings.units);
-    change({ wind: speed === 0 ? undefined : { speedMetresPerSecond: speed, fromDegrees: (Math.round(wind.fromDegrees / 5) * 5) % 360 } });
-  };
-  dial.addEventListener("pointerdown", (event) => {
-    event.preventDefault();
-    dial.setPointerCapture(event.pointerId);
-    mark.focus({ preventScroll: true });
-    drag(event);
-  });
-  dial.addEventListener("pointermove", (event) => {
-    if (dial.hasPointerCapture(event.pointerId)) drag(event);
-  });
-  mark.addEventListener("keydown", (event) => {
-    const turn = keyTurn(event.key);
-    if (turn === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    event.preventDefault();
-    const wind = conditions.wind ?? { speedMetresPerSecond: speedFrom(5, settings.units), fromDegrees: bearing };
-    change({ wind: turnedBy(wind, turn) });
   });
 
   document.addEventListener(SETTINGS_EVENT, (event) => {

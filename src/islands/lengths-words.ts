@@ -58,6 +58,8 @@ export interface LengthsWords {
   /** Short of a hazard. */
   readonly lands: string;
   readonly note: string;
+  /** The same where the guide has no heights. */
+  readonly noteLevel: string;
   /** Over its length, beside the drive's arc on a plate: two short words. */
   readonly arc: string;
 }

@@ -23,8 +23,11 @@ export class OwnShots {
     this.units = units;
   }
 
-  /** @param hole undefined where nothing is known of it yet, or no length is given */
-  show(hole: OwnHole | undefined, rungs: readonly KnownRung[], settings: PageSettings, day: DayConditions): void {
+  /**
+   * @param hole undefined where nothing is known of it yet, or no length is given
+   * @param level whether the guide has no heights
+   */
+  show(hole: OwnHole | undefined, rungs: readonly KnownRung[], settings: PageSettings, day: DayConditions, level: boolean): void {
     const block = document.querySelector<HTMLElement>("[data-own-shots]");
     if (block === null) return;
     const told = hole === undefined ? [] : ownShots(hole, rungs, day).map((answer) => this.told(answer, settings));
@@ -38,7 +41,7 @@ export class OwnShots {
     const tee = document.querySelector(`[data-tee-choice="${CSS.escape(settings.tee)}"]`)?.textContent ?? "";
     const list = made("dl", "", ...told.map(({ asked, shot, note }) =>
       made("div", "", made("dt", asked), made("dd", "", made("b", shot), ...(note === "" ? [] : [made("small", note)])))));
-    const notes = made("p", this.words.note);
+    const notes = made("p", level ? this.words.noteLevel : this.words.note);
     notes.className = "small soft";
     block.replaceChildren(made("h3", `${this.words.title} `, made("small", fill(this.words.from, { tee }))), list, notes);
   }

@@ -8,6 +8,7 @@ import { DRIVE_LENGTHS_METRES, landingAt, riseBetween } from "../measure/landing
 import { canBePassed } from "../measure/passable.ts";
 import { risePast, shotsOf, type Shot } from "../measure/shots.ts";
 import type { HazardFigures, MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
+import type { HeightGrid } from "../terrain/grid.ts";
 import { reachedInOne } from "./ground-figures.ts";
 import { featureName } from "./ground-names.ts";
 import { drawnHole, kept } from "./kept.ts";
@@ -36,18 +37,18 @@ export function groundData(course: MeasuredCourse, hole: MeasuredHole, unit: Len
     ),
     from: Object.fromEntries(hole.tees.map((tee) => [tee.tee.id, fromTee(course, drawnHole(hole), tee, words)])),
     corridorMetres: hole.corridorMetres,
+    ...(course.ground ? {} : { level: true as const }),
   }));
 }
 
 const planePoint = ([x, y]: Point): PlanePoint => [rounded(x, 2), rounded(y, 2)];
 
 function fromTee(course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, words: Words): FromTee {
-  const { ground } = course;
   // Nothing is behind the green that a stroke to it should be measured by.
   const before = tee.hazards
     .filter(({ inCorridor, reachMetres }) => inCorridor && reachMetres < tee.green.frontMetres)
     .sort((a, b) => a.reachMetres - b.reachMetres);
-  const green = ground && reachedInOne(hole) ? greenOf(shotsOf(hole, tee, ground, 0)) : undefined;
+  const green = reachedInOne(hole) ? greenShots(course, hole, tee, tee.marker, 0) : undefined;
   return {
     ahead: before.flatMap((hazard) => aheadHazard(course, hole, tee, hazard, words)),
     ...(green ? { green } : {}),
@@ -56,35 +57,40 @@ function fromTee(course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, wo
   };
 }
 
+/** Height of one point over another; 0 without a height model, undefined on unknown ground. */
+const rise = (ground: HeightGrid | undefined, from: Point, to: Point): number | undefined => (ground === undefined ? 0 : riseBetween(ground, from, to));
+
 /** Nothing over unknown ground. */
 function aheadHazard({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, hazard: HazardFigures, words: Words): AheadHazard[] {
   const { marker, green } = tee;
   const { id, stretch, stretches, position, reachPoint, carryPoint, carryMetres } = hazard;
-  const rise = ground && riseBetween(ground, marker, reachPoint);
-  if (ground === undefined || rise === undefined) return [];
+  const riseMetres = rise(ground, marker, reachPoint);
+  if (riseMetres === undefined) return [];
   const name = featureName(hole, id, words);
   const bearing = bearingDegrees(directionTo(marker, carryPoint));
-  const past = risePast(ground, marker, bearing, distanceMetres(marker, carryPoint));
+  const past = ground === undefined ? 0 : risePast(ground, marker, bearing, distanceMetres(marker, carryPoint));
   const passed = past !== undefined && (position !== "across" || carryMetres <= green.middleMetres) && canBePassed(hazard, tee, hole.placed.get(id)?.feature.kind);
   return [{
     name: stretches > 1 ? words.stretch(name, stretch) : name,
-    reach: shotNumbers({ distanceMetres: distanceMetres(marker, reachPoint), riseMetres: rise, bearingDegrees: bearingDegrees(directionTo(marker, reachPoint)) }),
+    reach: shotNumbers({ distanceMetres: distanceMetres(marker, reachPoint), riseMetres, bearingDegrees: bearingDegrees(directionTo(marker, reachPoint)) }),
     across: position === "across",
     ...(passed ? { past: shotNumbers({ distanceMetres: distanceMetres(marker, carryPoint), riseMetres: past, bearingDegrees: bearing }) } : {}),
   }];
 }
 
-/** From shots in the order front, middle, back; undefined where one of them is over unknown ground. */
-function greenOf(shots: readonly Shot[]): GreenShots | undefined {
-  const [front, middle, back] = shots.filter(({ purpose }) => purpose !== "carry").map(shotNumbers);
+/** From a standing point after a drive of that length; undefined where one of them is over unknown ground. */
+function greenShots({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, from: Point, driveMetres: number): GreenShots | undefined {
+  const [front, middle, back] = ground === undefined
+    ? [tee.green.front, tee.green.middle, tee.green.back].map((to) => shotNumbers({ distanceMetres: distanceMetres(from, to), riseMetres: 0, bearingDegrees: bearingDegrees(directionTo(from, to)) }))
+    : shotsOf(hole, tee, ground, driveMetres).filter(({ purpose }) => purpose !== "carry").map(shotNumbers);
   return front && middle && back ? [front, middle, back] : undefined;
 }
 
-function ownDrive({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, driveMetres: number, words: Words): OwnDrive | null {
-  const landing = landingAt(hole, tee, driveMetres, ground);
+function ownDrive(course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, driveMetres: number, words: Words): OwnDrive | null {
+  const landing = landingAt(hole, tee, driveMetres, course.ground);
   if (!landing) return null;
   const { left, right, lie, seenFromTee, seesGreen, fairway } = landing;
-  const green = ground && greenOf(shotsOf(hole, tee, ground, driveMetres));
+  const green = greenShots(course, hole, tee, landing.point, driveMetres);
   return {
     leavesMetres: rounded(landing.leavesMetres),
     fairwayMetres: rounded(fairway.widthMetres),

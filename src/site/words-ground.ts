@@ -137,6 +137,8 @@ export interface GroundWords {
     readonly lengths: LengthsWords;
     /** Opens the ladder of full shots. */
     readonly openLengths: string;
+    /** Title of the golfer's lengths where the guide has no heights. */
+    readonly titleLevel: string;
     readonly holeUp: string;
     readonly clear: string;
     /** What stands in the day's column. */

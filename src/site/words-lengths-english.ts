@@ -50,5 +50,6 @@ export const englishLengths: LengthsWords = {
   leaves: "leaves {length}",
   lands: "comes down {length} before it",
   note: "Full shots of these lengths, over this ground, in the air and wind set above. Straight, clean strokes are taken for granted: leave room.",
+  noteLevel: "Full shots of these lengths, as on the level in still air: the guide has no heights here. Straight, clean strokes are taken for granted: leave room.",
   arc: "your drive",
 };

@@ -50,5 +50,6 @@ export const germanLengths: LengthsWords = {
   leaves: "Rest {length}",
   lands: "landet {length} davor",
   note: "Volle Schläge mit diesen Längen, über diesem Boden, bei der oben eingestellten Luft und dem eingestellten Wind. Vorausgesetzt ist ein gerader, sauber getroffener Schlag: Lassen Sie Spielraum.",
+  noteLevel: "Volle Schläge mit diesen Längen, wie auf ebenem Boden bei Windstille: Der Platzführer hat hier keine Höhen. Vorausgesetzt ist ein gerader, sauber getroffener Schlag: Lassen Sie Spielraum.",
   arc: "Ihr Drive",
 };

@@ -194,9 +194,15 @@ describe("what a hole's data say of its tees", () => {
     expect(green!.map(([distance]) => Math.round(distance))).toEqual([138, 150, 162]);
   });
 
-  test("nothing that needs heights where there are none", () => {
-    const measured = hilly(PAR_FOUR);
-    expect(groundData(measured, measured.holes[0]!, "yards", english).from["back"]!.ahead).toEqual([]);
+  test("without heights as on the level; over unknown ground nothing", () => {
+    const flat = hilly(PAR_FOUR);
+    const hill = hilly(PAR_FOUR, (_east, north) => north / 20);
+    const hole = (measured: typeof flat) => groundData(measured, measured.holes[0]!, "yards", english);
+    const [level, uphill] = [hole(flat).from["back"]!, hole(hill).from["back"]!];
+    expect(level.ahead.map(({ reach: [distance, rise] }) => [distance, rise])).toEqual(uphill.ahead.map(({ reach: [distance] }) => [distance, 0]));
+    expect(uphill.ahead[0]!.reach[1]).toBeCloseTo(7, 0);
+    const partly = hilly(PAR_FOUR, (_east, north) => (north > 200 ? undefined : 0));
+    expect(hole(partly).from["back"]!.ahead.map(({ name }) => name)).toEqual(["Burn"]);
   });
 });
 

@@ -35,10 +35,15 @@ describe("without heights", () => {
     expect(ground.landings.map(({ figures }) => Math.round(figures.fairway.widthMetres))).toContain(30);
   });
 
-  test("a golfer's own drives have no shots to the green", () => {
+  test("a golfer's own drives are told as on the level, and marked so", () => {
     const data = groundData(hilly(PAR_FOUR), hilly(PAR_FOUR).holes[0]!, "yards", english);
+    expect(data.level).toBe(true);
     expect(data.tees["back"]!.some((own) => own !== null)).toBe(true);
-    for (const own of data.tees["back"]!) expect(own?.green).toBeUndefined();
+    for (const own of data.tees["back"]!) {
+      expect(own?.lie).toBeUndefined();
+      for (const [, rise] of own?.green ?? []) expect(rise).toBe(0);
+    }
+    expect(groundData(hilly(PAR_FOUR, up), hilly(PAR_FOUR, up).holes[0]!, "yards", english).level).toBeUndefined();
   });
 });
 
