@@ -3,7 +3,7 @@ import type { LengthUnit } from "../geo/units.ts";
 import type { Voice } from "../islands/settings-figures.ts";
 import type { Words } from "../site/words.ts";
 
-export function voiceOf({ tell }: Words): Voice {
+export function voiceOf({ tell }: Pick<Words, "tell">): Voice {
   return { units: tell.units, up: tell.up("{}"), down: tell.down("{}"), level: tell.level };
 }
 
@@ -23,6 +23,10 @@ export function settingsData(
     "data-voice": JSON.stringify(voiceOf(words)),
   };
 }
+
+/** Attributes for a text that may stand in another language than its page. @param words of the text's own */
+export const inLanguage = (language: string | undefined, words: Pick<Words, "tell">): Readonly<Record<string, string>> =>
+  language === undefined ? {} : { lang: language, "data-own-voice": JSON.stringify(voiceOf(words)) };
 
 /** Attributes for the live map's slot: what is said before the map's own words are there. */
 export const liveMapData = ({ liveMap }: Words): Readonly<Record<string, string>> =>

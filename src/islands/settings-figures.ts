@@ -100,9 +100,23 @@ export function turnPlates(root: ParentNode, tee: string, units: LengthUnit): vo
   }
 }
 
+/** What stands in another language than its page speaks it: the nearest voice around a figure is its own. */
+function voicesOf(page: Voice): (element: Element) => Voice {
+  const parsed = new Map<Element, Voice>();
+  return (element) => {
+    const around = element.closest("[data-own-voice]");
+    if (around === null) return page;
+    // The page and this script are of one build.
+    const voice = parsed.get(around) ?? JSON.parse(around.getAttribute("data-own-voice") ?? "") as Voice;
+    parsed.set(around, voice);
+    return voice;
+  };
+}
+
 /** Turns a whole page: figures, blocks that belong to a tee, highlighted rows and columns. */
 export function turnPage(root: ParentNode, tee: string, units: LengthUnit, voice: Voice): void {
-  for (const element of root.querySelectorAll("[data-metres]")) rewrite(element, tee, units, voice);
+  const voiceFor = voicesOf(voice);
+  for (const element of root.querySelectorAll("[data-metres]")) rewrite(element, tee, units, voiceFor(element));
   for (const element of root.querySelectorAll("[data-for-tee]")) {
     element.toggleAttribute("hidden", element.getAttribute("data-for-tee") !== tee);
   }

@@ -86,7 +86,7 @@ describe("what is translated", () => {
   });
 
   test("nothing is marked in the first language", () => {
-    for (const one of [CLUB, COURSE, COURSE.holes[0]!, photo]) for (const field of ["tip", "alt", "cautions", "description"]) expect(otherLanguage(CLUB, one, field)).toBeUndefined();
+    for (const one of [CLUB, COURSE, COURSE.holes[0]!, COURSE.holes[0]!.photos[0]!]) for (const field of ["tip", "alt", "cautions", "description"]) expect(otherLanguage(CLUB, one, field)).toBeUndefined();
   });
 });
 
