@@ -6,7 +6,7 @@ import type { PlateGround } from "../draw/relief.ts";
 import { element } from "../draw/svg.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
-import { longDate } from "../components/dates.ts";
+import { longDate } from "../tell/dates.ts";
 import { perGender } from "../components/hole-view.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";

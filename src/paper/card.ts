@@ -9,7 +9,7 @@ import type { PlateGround } from "../draw/relief.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { strokesOn, writtenHandicap } from "../measure/handicap.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
-import { longDate } from "../components/dates.ts";
+import { longDate } from "../tell/dates.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
 import type { Words } from "../site/words.ts";

@@ -2,7 +2,7 @@
 import type { GroundDrawingWords } from "../draw/profile-words.ts";
 import type { PlateWords } from "../draw/words.ts";
 import type { PlayerId } from "../measure/players.ts";
-import { longDate } from "../components/dates.ts";
+import { longDate } from "../tell/dates.ts";
 import { germanSides } from "./words-tell-german.ts";
 
 /** Short enough for the labels of a drawing; "Herren" and "Damen" as on scorecards. */
