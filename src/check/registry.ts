@@ -21,8 +21,10 @@ import { strokeIndexSpread } from "./rules/stroke-index-spread.ts";
 import { surveyAge } from "./rules/survey-age.ts";
 import { teeOrder } from "./rules/tee-order.ts";
 import { tipAgainstGround } from "./rules/tip-against-ground.ts";
+import { tipLanguage } from "./rules/tip-language.ts";
 import { tipLength } from "./rules/tip-length.ts";
 import { tipReading } from "./rules/tip-reading.ts";
+import { translationFigures } from "./rules/translation-figures.ts";
 import { walkToNextTee } from "./rules/walk-to-next-tee.ts";
 
 export const RULES: readonly Rule[] = [
@@ -40,6 +42,8 @@ export const RULES: readonly Rule[] = [
   surveyAge,
   tipLength,
   tipReading,
+  tipLanguage,
+  translationFigures,
   hazardUnmentioned,
   deadLink,
   photoSmall,

@@ -134,6 +134,12 @@ function inSegment(segment: Segment, lexicon: Lexicon, facts: HoleFacts): Claim[
   return claims;
 }
 
+/** A tip's words as patterns know them, features called by their names as words for what they are. */
+export const wordsRead = (markdown: string, facts: HoleFacts, lexicon: Lexicon): string =>
+  segmentsOf(markdown, naming(facts, lexicon))
+    .map(({ text }) => text)
+    .join(" ");
+
 /** What a tip's Markdown claims of its hole, in reading order. */
 export function findClaims(markdown: string, facts: HoleFacts, lexicon: Lexicon): Claim[] {
   return segmentsOf(markdown, naming(facts, lexicon))

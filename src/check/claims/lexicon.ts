@@ -34,6 +34,11 @@ export interface ClaimPattern {
   readonly notBefore?: RegExp;
 }
 
+export const THING_CLASSES = ["bunker", "water", "out-of-bounds", "trees", "gorse", "wall", "road"] as const satisfies readonly ThingClass[];
+
+/** An expression for each class of thing. */
+export const forThings = (make: (kind: ThingClass) => RegExp): Readonly<Record<ThingClass, RegExp>> => Object.fromEntries(THING_CLASSES.map((kind) => [kind, make(kind)])) as Record<ThingClass, RegExp>;
+
 export interface Lexicon {
   /** BCP 47 primary language. */
   readonly language: string;
@@ -50,6 +55,8 @@ export interface Lexicon {
   readonly patterns: readonly ClaimPattern[];
   /** A word without which a kind is not said at all: spares the longer expressions. */
   readonly anchors: Readonly<Partial<Record<ClaimKind, RegExp>>>;
+  /** What a text that mentions a class of thing at all has among its words. */
+  readonly mentions: Readonly<Record<ThingClass, RegExp>>;
   readonly sides: Readonly<Record<string, "left" | "right" | "short" | "long">>;
   readonly numbers: Readonly<Record<string, number>>;
   /** Whether a segment says nothing of this hole as it is: a question, a condition, the past, another hole. */

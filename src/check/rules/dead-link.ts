@@ -1,4 +1,5 @@
 import { at, perHole } from "../rule.ts";
+import { perTip } from "../tips.ts";
 
 /** `[words](target "title")`, figures' own brackets left out: they have no round ones behind them. */
 const LINK = /\[[^\]\n]*\]\(\s*<?([^)\s>]+)>?[^)\n]*\)/g;
@@ -17,7 +18,8 @@ export const deadLink = perHole({
   name: "dead-link",
   severity: "warning",
   about: "A link in a tip leads to a page the guide does not have, or past the guide's own folder.",
-  look: ({ course, hole: { number, tip } }, { pages }) => {
+  // A translated tip stands in a folder of its language, which is like the guide's own: its links lead the same way.
+  look: perTip(({ tip }, { course, hole: { number } }, { pages }) => {
     if (!pages) return [];
     return tip.markdown.split("\n").flatMap((text, i) =>
       [...text.matchAll(LINK)].flatMap(({ 0: whole, 1: target, index }) => {
@@ -30,5 +32,5 @@ export const deadLink = perHole({
         return [at(place, `${whole} leads to no page of the guide. From here another hole is ../7/, the scorecard ../card/, the map ../map/.`)];
       }),
     );
-  },
+  }),
 });

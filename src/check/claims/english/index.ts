@@ -1,12 +1,11 @@
 /** The English lexicon. */
 import type { ClaimPlace, SlopeWay } from "../claim.ts";
-import type { Lexicon } from "../lexicon.ts";
+import { forThings, type Lexicon } from "../lexicon.ts";
 import { ANCHORS } from "./anchors.ts";
 import { GREEN_AND_TEE } from "./green.ts";
 import { HOLE } from "./hole.ts";
 import { advice, borrowed, denied, seeming, silent } from "./stance.ts";
 import { THINGS, warned } from "./things.ts";
-import type { ThingClass } from "../../facts.ts";
 import { NUMBERS, PARTS, SIDES, spell } from "./words.ts";
 
 const NEAR_GREEN = /\b(?:green|greenside|putting surface|flag)\b/;
@@ -24,6 +23,7 @@ export const ENGLISH: Lexicon = {
   nameWords: (words) => words,
   patterns: [...THINGS, ...HOLE, ...GREEN_AND_TEE],
   anchors: ANCHORS,
+  mentions: forThings((kind) => new RegExp(`\\b(?:${PARTS[kind]!})\\b`)),
   sides: SIDES,
   numbers: NUMBERS,
   silent,
@@ -65,8 +65,3 @@ export const ENGLISH: Lexicon = {
 const TOWARD: Readonly<Record<string, SlopeWay>> = { front: "back-to-front", back: "front-to-back", right: "left-to-right", left: "right-to-left" };
 
 const COMPASS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
-
-/** Whether a text mentions a class of thing at all. */
-export const ENGLISH_THINGS = Object.fromEntries(
-  (["bunker", "water", "out-of-bounds", "trees", "gorse", "wall", "road"] as const).map((kind) => [kind, new RegExp(`\\b(?:${PARTS[kind]!})\\b`)]),
-) as Readonly<Record<ThingClass, RegExp>>;

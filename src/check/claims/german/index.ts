@@ -1,13 +1,13 @@
 /** The German lexicon. */
 import type { ClaimPlace, Compass, SlopeWay } from "../claim.ts";
-import type { Lexicon } from "../lexicon.ts";
+import { forThings, type Lexicon } from "../lexicon.ts";
 import { ANCHORS } from "./anchors.ts";
 import { GREEN_AND_TEE } from "./green.ts";
 import { HOLE } from "./hole.ts";
 import { nameWords, prepare, speller } from "./spell.ts";
 import { advice, borrowed, denied, seeming, silent, STANCE_WORDS } from "./stance.ts";
 import { THINGS, warned } from "./things.ts";
-import { NUMBERS, SIDES } from "./words.ts";
+import { NUMBERS, PARTS, SIDES } from "./words.ts";
 
 const PATTERNS = [...THINGS, ...HOLE, ...GREEN_AND_TEE];
 
@@ -53,6 +53,7 @@ export const GERMAN: Lexicon = {
   nameWords,
   patterns: PATTERNS,
   anchors: ANCHORS,
+  mentions: forThings((kind) => word(PARTS[kind]!)),
   sides: SIDES,
   numbers: NUMBERS,
   silent,
