@@ -91,6 +91,10 @@ export function outOfOrder(ladder: readonly Rung[]): readonly OutOfOrder[] {
   });
 }
 
+/** What the longest stroke after the drive carries: the driver stays on the tee. */
+export const longestAfter = (driverMetres: number | undefined, own: OwnLengths): number | undefined =>
+  knownRungs(ladderOf(driverMetres, own).filter(({ id }) => id !== "driver"))[0]?.carryMetres;
+
 /** A rung whose carry is known: what can be chosen from. */
 export interface KnownRung {
   readonly id: RungId;

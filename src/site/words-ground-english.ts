@@ -102,7 +102,7 @@ export const englishGround: GroundWords = {
     seesGreen: "green in view",
     greenHidden: "green hidden",
     yours: "Your drive",
-    yoursNote: "Where it comes down, at the nearest length worked out; run not counted.",
+    yoursNote: "Where it comes down; fairway, sides, lie and view at the nearest length worked out. Run not counted.",
     drawingNote: "The hole drawn straight, true to scale. Heavy bars are fairway, dots the first trouble each side, figures at the left what is then left to the green.",
   },
 

@@ -102,7 +102,7 @@ export const germanGround: GroundWords = {
     seesGreen: "Grün zu sehen",
     greenHidden: "Grün verdeckt",
     yours: "Ihr Drive",
-    yoursNote: "Wo er herunterkommt, bei der nächstliegenden berechneten Länge; Roll nicht gezählt.",
+    yoursNote: "Wo er herunterkommt; Fairway, Seiten, Lage und Sicht bei der nächstliegenden berechneten Länge. Roll nicht gezählt.",
     drawingNote: "Die Bahn gerade gezogen, maßstäblich. Dicke Balken sind Fairway, Punkte das erste Hindernis auf jeder Seite, Zahlen links der Rest zum Grün.",
   },
 

@@ -98,6 +98,16 @@ export const englishMap: MapWords = {
       middle: "Your drive of {drive} down the line of play is off the fairway, {left} left to the middle.",
       back: "Your drive of {drive} down the line of play is off the fairway, {left} left to the back third.",
     },
+    nextSaid: {
+      front: "Your longest after it, {drive}: the fairway is {width} wide there, {left} left to the front third.",
+      middle: "Your longest after it, {drive}: the fairway is {width} wide there, {left} left to the middle.",
+      back: "Your longest after it, {drive}: the fairway is {width} wide there, {left} left to the back third.",
+    },
+    nextSaidOff: {
+      front: "Your longest after it, {drive}, is off the fairway, {left} left to the front third.",
+      middle: "Your longest after it, {drive}, is off the fairway, {left} left to the middle.",
+      back: "Your longest after it, {drive}, is off the fairway, {left} left to the back third.",
+    },
   },
   chain: {
     hint: "Tap where each shot comes down, from the {tee} tee on. Kept on this device only.",

@@ -98,6 +98,16 @@ export const germanMap: MapWords = {
       middle: "Ihr Drive auf der Spiellinie, {drive}, landet neben dem Fairway, es bleiben {left} zur Grünmitte.",
       back: "Ihr Drive auf der Spiellinie, {drive}, landet neben dem Fairway, es bleiben {left} ins hintere Drittel.",
     },
+    nextSaid: {
+      front: "Ihr längster Schlag danach, {drive}: Das Fairway ist dort {width} breit, es bleiben {left} ins vordere Drittel.",
+      middle: "Ihr längster Schlag danach, {drive}: Das Fairway ist dort {width} breit, es bleiben {left} zur Grünmitte.",
+      back: "Ihr längster Schlag danach, {drive}: Das Fairway ist dort {width} breit, es bleiben {left} ins hintere Drittel.",
+    },
+    nextSaidOff: {
+      front: "Ihr längster Schlag danach, {drive}, landet neben dem Fairway, es bleiben {left} ins vordere Drittel.",
+      middle: "Ihr längster Schlag danach, {drive}, landet neben dem Fairway, es bleiben {left} zur Grünmitte.",
+      back: "Ihr längster Schlag danach, {drive}, landet neben dem Fairway, es bleiben {left} ins hintere Drittel.",
+    },
   },
   chain: {
     hint: "Tippen Sie nacheinander auf die Stellen, an denen Ihre Schläge landen; der erste beginnt am Abschlag {tee}. Nur auf diesem Gerät gespeichert.",

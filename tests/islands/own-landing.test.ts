@@ -34,6 +34,16 @@ describe("the golfer's own drive", () => {
     expect(short.fairwayArc).toBeUndefined();
   });
 
+  test("is followed by the longest stroke after it, as far from where the drive lies, short of the hole", () => {
+    const { next, ...drive } = ownLanding(plane, tee, "middle", 200, 170)!;
+    expect(drive).toEqual(landing);
+    expect(next!.driveMetres).toBe(170);
+    expect(next!.leavesMetres).toBeCloseTo(30, 1);
+    for (const position of next!.arc) expect(distanceMetres(FRAME.toPlane(position), [0, 200])).toBeCloseTo(170, 1);
+    expect(ownLanding(plane, tee, "middle", 200, 200)!.next).toBeUndefined();
+    expect(ownLanding(plane, tee, "middle", 200)!.next).toBeUndefined();
+  });
+
   test("as long as the hole lands nowhere", () => {
     expect(ownLanding(plane, tee, "middle", 400)).toBeUndefined();
     expect(ownLanding(plane, tee, "middle", 0)).toBeUndefined();

@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../../src/flight/family.ts";
 import { metresFromYards } from "../../src/geo/units.ts";
-import { knownRungs, ladderOf, outOfOrder, RUNG_IDS, SHARE_OF_DRIVER } from "../../src/measure/ladder.ts";
+import { knownRungs, ladderOf, longestAfter, outOfOrder, RUNG_IDS, SHARE_OF_DRIVER } from "../../src/measure/ladder.ts";
 import { REFERENCE_PLAYERS } from "../../src/measure/players.ts";
 
 const at = (ladder: ReturnType<typeof ladderOf>, id: string) => ladder.find((rung) => rung.id === id)!;
@@ -58,6 +58,12 @@ describe("given by hand", () => {
 
   test("known rungs go by carry, not by club", () => {
     expect(knownRungs(ladderOf(200, { "mid-iron": 190 })).slice(0, 3).map(({ id }) => id)).toEqual(["driver", "mid-iron", "fairway-wood"]);
+  });
+
+  test("the longest stroke after the drive is not the driver, and may be one given by hand", () => {
+    expect(longestAfter(269, {})).toBeCloseTo(236.5, 9);
+    expect(longestAfter(269, { hybrid: 250 })).toBe(250);
+    expect(longestAfter(undefined, {})).toBeUndefined();
   });
 
   test("a shorter club that carries as far as a longer is told, beside the nearest such", () => {

@@ -48,12 +48,14 @@ const hazardMarks = (hazards: readonly HazardAhead[], figure: Figures): Feature[
     return [mark(reach, "reach"), ...(carry === undefined ? [] : [mark(carry, "carry")])];
   });
 
-function ownDrawing({ driveMetres, arc, fairwayArc, fairwayMetres }: OwnLanding, figure: Figures, { own: { label, labelOff } }: MapWords): Feature[] {
+function ownDrawing({ driveMetres, arc, fairwayArc, fairwayMetres, next }: OwnLanding, figure: Figures, say: MapWords): Feature[] {
+  const { label, labelOff } = say.own;
   const drive = figure(driveMetres);
   return [
     line(arc, { own: "corridor" }),
     ...(fairwayArc === undefined ? [] : [line(fairwayArc, { own: "fairway" })]),
     point(arc[arc.length - 1]!, { ownLabel: fairwayMetres > 0 ? fill(label, { drive, width: figure(fairwayMetres) }) : fill(labelOff, { drive }) }),
+    ...(next === undefined ? [] : ownDrawing(next, figure, say)),
   ];
 }
 

@@ -8,7 +8,7 @@ import type { OwnLanding } from "./own-landing.ts";
 import type { Figure, ReadOut, Wording } from "./read-out.ts";
 import type { ShotChain } from "./shots.ts";
 import type { Whereabouts } from "./whereabouts.ts";
-import type { MapWords, Speech } from "./words.ts";
+import type { Speech } from "./words.ts";
 import { formatLength } from "../../tell/format.ts";
 import { aheadLine, greenFigures, greenSaid, isThere, wordings } from "./read-out.ts";
 import { fill } from "./words.ts";
@@ -18,12 +18,14 @@ export function openingOut(ahead: readonly HazardAhead[], own: OwnLanding | unde
   const { say } = speech;
   const { short, one } = wordings(unit, speech);
   const lines = (length: Wording): string[] =>
-    [say.holeHint, own && ownLine(own, third, say, length), aheadLine(say.read.aheadFromTee, ahead, say, length)].filter(isThere);
+    [say.holeHint, own && ownLine(own, third, say.own.said, say.own.saidOff, length), own?.next && ownLine(own.next, third, say.own.nextSaid, say.own.nextSaidOff, length), aheadLine(say.read.aheadFromTee, ahead, say, length)].filter(isThere);
   return { figures: [], unit: speech.units[unit].symbol, lines: lines(short), spoken: lines(one).join(" ") };
 }
 
-function ownLine({ driveMetres, fairwayMetres, leavesMetres }: OwnLanding, third: Third, { own }: MapWords, length: Wording): string {
-  return fill((fairwayMetres > 0 ? own.said : own.saidOff)[third], { drive: length(driveMetres), width: length(fairwayMetres), left: length(leavesMetres) });
+type ByThird = Readonly<Record<Third, string>>;
+
+function ownLine({ driveMetres, fairwayMetres, leavesMetres }: OwnLanding, third: Third, said: ByThird, saidOff: ByThird, length: Wording): string {
+  return fill((fairwayMetres > 0 ? said : saidOff)[third], { drive: length(driveMetres), width: length(fairwayMetres), left: length(leavesMetres) });
 }
 
 export interface ShotsTold {

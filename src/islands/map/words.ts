@@ -122,6 +122,9 @@ export interface MapWords {
     /** {drive}, {width}, {left} */
     readonly said: Readonly<Record<Third, string>>;
     readonly saidOff: Readonly<Record<Third, string>>;
+    /** The golfer's longest stroke after the drive: the same. */
+    readonly nextSaid: Readonly<Record<Third, string>>;
+    readonly nextSaidOff: Readonly<Record<Third, string>>;
   };
   readonly chain: {
     /** {tee} */
