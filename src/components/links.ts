@@ -20,6 +20,13 @@ export function sharedFolder(club: Spoken, courseId: string, up: "" | "../"): st
   return folder === "" ? up : `${up}../../${coursePath(courseId)}`;
 }
 
+/** A page's addresses in each language for search engines; none where there is but one, or where the guide does not know its own address. */
+export function alternatesOf(club: Spoken, path: string, site: URL | undefined): { readonly hreflang: string; readonly address: string }[] {
+  if (site === undefined || club.languages.length < 2) return [];
+  const all = club.languages.map((language) => ({ hreflang: language, address: new URL(pageHref({ ...club, language }, path), site).href }));
+  return [...all, { hreflang: "x-default", address: all[0]!.address }];
+}
+
 export const homeHref = (club: Spoken): string => pageHref(club, "");
 export const coverHref = (club: Spoken, courseId: string): string => pageHref(club, coverPath(courseId));
 export const holeHref = (club: Spoken, courseId: string, hole: number): string => pageHref(club, holePath(courseId, hole));

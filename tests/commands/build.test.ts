@@ -22,19 +22,22 @@ beforeAll(async () => {
   content = join(folder, "content");
   out = join(folder, "public/guide");
   await writeClub(content, { holes: 9 });
+  await plant(content, [{ file: "club.yaml", from: "language: en", to: "language: [en, de]" }]);
   first = await run(BUILD, ["--content", content, "--out", out, "--base", BASE, "--site", "https://example.org"]);
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-const ONE_COURSE = [
-  "", "404.html",
+const OF_A_COURSE = [
   ...["1", "2", "3", "4", "5", "6", "7", "8", "9"].flatMap((hole) => [`course-1/${hole}/`, `course-1/${hole}/flyover/`]),
   ...["book", "card", "figures", "map", "tour"].map((page) => `course-1/${page}/`),
 ];
+const IN_ENGLISH = ["", ...OF_A_COURSE];
+const IN_GERMAN = IN_ENGLISH.map((page) => `de/${page}`);
+const ONE_COURSE = ["", "404.html", ...OF_A_COURSE, ...IN_GERMAN];
 
-describe("a club of one course", () => {
+describe("a club of one course, in two languages", () => {
   test("is built: exit code, count, pages, and nothing left beside it", async () => {
-    expect([first.code, first.stdout]).toEqual([0, `24 pages written to ${out}, to be served from ${BASE}.\n`]);
+    expect([first.code, first.stdout]).toEqual([0, `48 pages written to ${out}, to be served from ${BASE}.\n`]);
     // The check warns of the sample's ratings and counts its notes; neither stops a build.
     expect(first.stderr).toMatch(/^\S+:\d+:\d+: warning: White tees, men: /);
     expect(first.stderr).toMatch(/\n\d+ notes besides: npm run check tells them\.\n$/);
@@ -62,7 +65,7 @@ describe("a club of one course", () => {
         seen.add(path);
       }
     }
-    for (const page of ONE_COURSE) if (page !== "404.html" && page !== "course-1/") expect(seen).toContain(page);
+    for (const page of ONE_COURSE) if (page !== "404.html") expect(seen).toContain(page);
   });
 
   test("has no script or style within a page, and a policy that needs none", async () => {
@@ -91,6 +94,13 @@ describe("a club of one course", () => {
     for (const address of listed) {
       const html = await readFile(join(out, address.slice(origin.length), "index.html"), "utf8");
       expect(/<link rel="canonical" href="([^"]*)"/.exec(html)?.[1]).toBe(address);
+    }
+    for (const page of IN_ENGLISH) {
+      const alternates = [["en", `${origin}${page}`], ["de", `${origin}de/${page}`], ["x-default", `${origin}${page}`]];
+      for (const own of [page, `de/${page}`]) {
+        const html = await readFile(join(out, own, "index.html"), "utf8");
+        expect([...html.matchAll(/<link rel="alternate" hreflang="([^"]*)" href="([^"]*)"/g)].map(([, language, address]) => [language, address]), own).toEqual(alternates);
+      }
     }
     const hole1 = await readFile(join(out, "course-1/1/index.html"), "utf8");
     const picture = /<meta property="og:image" content="([^"]*)"/.exec(hole1)?.[1] ?? "";
