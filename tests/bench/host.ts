@@ -18,11 +18,16 @@ export interface Network {
   readonly bytesPerSecond: number;
 }
 
+export interface Sent {
+  readonly path: string;
+  readonly bytes: number;
+}
+
 export interface Host {
   /** `http://127.0.0.1:1234`, without a slash at the end. */
   readonly origin: string;
-  /** Bytes of the bodies sent since the last call of {@link Host.forget}, as they went over the wire, and how many there were. */
-  readonly sent: { readonly bytes: number; readonly files: readonly string[] };
+  /** What was sent since the last call of {@link Host.forget}: paths, and bytes of the bodies as they went over the wire. */
+  readonly sent: readonly Sent[];
   forget(): void;
   /** Slows the host down to a network; without one it answers at once. */
   slow(network: Network | undefined): void;
@@ -33,7 +38,7 @@ export interface Host {
 export async function host(folders: Readonly<Record<string, string>>): Promise<Host> {
   const bases = Object.keys(folders).sort((a, b) => b.length - a.length);
   const kept = new Map<string, Promise<Buffer>>();
-  let sent: { bytes: number; files: string[] } = { bytes: 0, files: [] };
+  let sent: Sent[] = [];
   let network: Network | undefined;
   let wire: Promise<unknown> = Promise.resolve();
 
@@ -68,8 +73,7 @@ export async function host(folders: Readonly<Record<string, string>>): Promise<H
         "Cache-Control": name.startsWith("_astro/") ? "public, max-age=31536000, immutable" : "public, max-age=600",
         ...(COMPRESSED.has(type) ? { "Content-Encoding": "gzip" } : {}),
       });
-      sent.bytes += body.length;
-      sent.files.push(path);
+      sent.push({ path, bytes: body.length });
       await send(response, body);
     })();
   });
@@ -80,7 +84,7 @@ export async function host(folders: Readonly<Record<string, string>>): Promise<H
       return sent;
     },
     forget() {
-      sent = { bytes: 0, files: [] };
+      sent = [];
     },
     slow(next) {
       network = next;
@@ -91,6 +95,8 @@ export async function host(folders: Readonly<Record<string, string>>): Promise<H
     },
   };
 }
+
+export const sumOf = (sent: readonly Sent[]): number => sent.reduce((sum, { bytes }) => sum + bytes, 0);
 
 export const portOf = (server: Server): number => {
   const address = server.address();

@@ -4,55 +4,20 @@
  * accessibility, best practices and search engines 100.
  */
 import { spawnSync } from "node:child_process";
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { createServer, type Server } from "node:http";
+import { mkdtemp, rm } from "node:fs/promises";
+import { createServer } from "node:http";
 import { tmpdir } from "node:os";
-import { extname, join } from "node:path";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { gzipSync } from "node:zlib";
 import lighthouse from "lighthouse";
 import { chromium } from "playwright-core";
 import { findBrowser } from "../support/find-browser.ts";
+import { host, portOf } from "./host.ts";
 import { median, type BenchLine } from "./line.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const BASE = "/guides/links/";
 const RUNS = 3;
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8",
-  ".svg": "image/svg+xml", ".json": "application/json", ".webmanifest": "application/manifest+json",
-  ".webp": "image/webp", ".avif": "image/avif", ".jpg": "image/jpeg", ".png": "image/png", ".woff2": "font/woff2",
-};
-const COMPRESSED = new Set([".html", ".css", ".js", ".svg", ".json", ".webmanifest"]);
-
-/** A static host: compression, and files named by their content kept for a year. */
-async function host(folder: string): Promise<Server> {
-  const server = createServer((request, response) => {
-    const path = decodeURIComponent(new URL(request.url ?? "/", "http://host.invalid").pathname);
-    const name = `${path.slice(BASE.length)}${path.endsWith("/") ? "index.html" : ""}`;
-    const type = extname(name);
-    readFile(join(folder, name)).then(
-      (bytes) => {
-        const packed = COMPRESSED.has(type);
-        response.writeHead(200, {
-          "Content-Type": TYPES[type] ?? "application/octet-stream",
-          "Cache-Control": name.startsWith("_astro/") ? "public, max-age=31536000, immutable" : "public, max-age=600",
-          ...(packed ? { "Content-Encoding": "gzip" } : {}),
-        });
-        response.end(packed ? gzipSync(bytes) : bytes);
-      },
-      () => response.writeHead(404).end(),
-    );
-  });
-  await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
-  return server;
-}
-
-const portOf = (server: Server): number => {
-  const address = server.address();
-  if (address === null || typeof address === "string") throw new Error("The server has no port.");
-  return address.port;
-};
 
 /** A port that was free a moment ago. */
 async function freePort(): Promise<number> {
@@ -81,7 +46,7 @@ export async function lighthouseBench(): Promise<BenchLine[]> {
     const { status, stderr } = spawnSync(process.execPath, [join(ROOT, "src/commands/build.ts"), "--out", folder, "--base", BASE], { encoding: "utf8" });
     if (status !== 0) throw new Error(stderr);
   }
-  const server = await host(folder);
+  const served = await host({ [BASE]: folder });
   const port = await freePort();
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", `--remote-debugging-port=${port}`, "--disable-background-networking", "--no-first-run"] });
   const lines: BenchLine[] = [];
@@ -92,7 +57,7 @@ export async function lighthouseBench(): Promise<BenchLine[]> {
       let faults: string[] = [];
       let timings = "";
       for (let run = 0; run < RUNS; run++) {
-        const result = await lighthouse(`http://127.0.0.1:${portOf(server)}${BASE}${path}`, { port, output: "json", logLevel: "error" });
+        const result = await lighthouse(`${served.origin}${BASE}${path}`, { port, output: "json", logLevel: "error" });
         if (result === undefined) throw new Error("Lighthouse gave no result.");
         const { categories, audits } = result.lhr;
         performance.push((categories["performance"]?.score ?? 0) * 100);
@@ -106,8 +71,7 @@ export async function lighthouseBench(): Promise<BenchLine[]> {
     }
   } finally {
     await browser.close();
-    server.close();
-    server.closeAllConnections();
+    served.close();
     await rm(scratch, { recursive: true, force: true });
   }
   return lines;

@@ -16,7 +16,7 @@ import sharp from "sharp";
 import { SWITCHES } from "../support/browser-server.ts";
 import { findBrowser } from "../support/find-browser.ts";
 import { bareSite, TINTS, type Shown } from "./bare-site.ts";
-import { host, type Host, type Network } from "./host.ts";
+import { host, sumOf, type Host, type Network } from "./host.ts";
 import { median, type BenchLine } from "./line.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
@@ -24,7 +24,7 @@ const BASE = "/guides/links/";
 const BARE = "/bare/";
 const HOLE = "tarvay/11/";
 const PHONE = { width: 390, height: 844 } as const;
-const ROUNDS = Number(process.env["ROUNDS"] ?? 7);
+const ROUNDS = 7;
 
 /** Lighthouse's phone preset, "slow 4G": 150 ms there and back, 1.6 Mbit/s (its documentation, "Network throttling"). */
 const SLOW: Network = { delayMs: 150, bytesPerSecond: 1_638_400 / 8 };
@@ -144,9 +144,11 @@ async function visit({ page, onPage, onBrowser }: Open, address: string, served:
   served.forget();
   const before = { processor: await processor(), main: await main() };
   const milliseconds = await tap(page);
-  const { bytes, files } = served.sent;
+  const { sent } = served;
   return {
-    milliseconds, bytes, files: files.length,
+    milliseconds,
+    bytes: sumOf(sent),
+    files: sent.length,
     processorSeconds: await processor() - before.processor,
     mainSeconds: await main() - before.main,
   };

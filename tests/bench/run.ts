@@ -14,6 +14,7 @@ import { paperBench } from "./paper.bench.ts";
 import { readBench } from "./read.bench.ts";
 import { rebuildBench } from "./rebuild.bench.ts";
 import { terrainBench } from "./terrain.bench.ts";
+import { weightBench } from "./weight.bench.ts";
 
 const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
   read: readBench,
@@ -25,6 +26,7 @@ const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
   build: buildBench,
   rebuild: rebuildBench,
   paper: paperBench,
+  weight: weightBench,
   map: mapBench,
   lighthouse: lighthouseBench,
 };
