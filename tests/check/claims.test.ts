@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { findClaims } from "../../src/check/claims/find.ts";
 import { claimKey } from "../../src/check/claims/claim.ts";
 import { ENGLISH } from "../../src/check/claims/english/index.ts";
+import { GERMAN } from "../../src/check/claims/german/index.ts";
 import { lexiconFor } from "../../src/check/claims/lexicons.ts";
 import { HELD_OUT, tuning } from "./corpus.ts";
 import { corpusFacts } from "./corpus-holes.ts";
@@ -92,8 +93,15 @@ describe("advice and the like", () => {
 });
 
 describe("languages", () => {
-  test("English by any of its tags; others are left alone until they have a lexicon", () => {
-    expect(lexiconFor("en-GB")).toBe(ENGLISH);
-    expect(lexiconFor("de")).toBeUndefined();
+  test.each([
+    ["en-GB", ENGLISH],
+    ["EN", ENGLISH],
+    ["de", GERMAN],
+    ["de-CH", GERMAN],
+  ])("%s by its primary subtag", (tag, lexicon) => {
+    expect(lexiconFor(tag)).toBe(lexicon);
+  });
+  test.each(["fr", "pt-BR", "dea", "end"])("%s has no lexicon and is left alone", (tag) => {
+    expect(lexiconFor(tag)).toBeUndefined();
   });
 });

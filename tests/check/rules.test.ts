@@ -7,7 +7,7 @@ import { parSuits } from "../../src/check/rules/par-against-length.ts";
 import type { PhotoFacts, PhotoLook } from "../../src/course/photo-look.ts";
 import type { Course, Rating } from "../../src/course/types.ts";
 import { areaFeature, box, course, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";
-import { found, plainCourse, plainHole, tipOf } from "./support.ts";
+import { found, plainCourse, plainHole, tipIn, tipOf } from "./support.ts";
 
 const rated = (rating: Partial<Rating>): Course =>
   plainCourse({}, { tees: [{ ...TEE_SETS[0]!, ratings: [{ ...TEE_SETS[0]!.ratings[0]!, par: 4, courseRating: 4.2, ...rating }] }, { ...TEE_SETS[1]!, ratings: [] }] });
@@ -83,6 +83,11 @@ const CASES: Readonly<Record<string, Case>> = {
   "hazard-unmentioned": {
     trips: plainCourse({ features: [bunker(12, 200)], rest: { tip: tipOf("Drive down the middle.") } }),
     passes: plainCourse({ features: [bunker(12, 200)], rest: { tip: tipOf("Drive down the middle, left of the bunker.") } }),
+  },
+  "tip-language": { trips: plainCourse({ rest: { translations: tipIn("pt-BR", "Bata no meio.") } }), passes: plainCourse({ rest: { translations: tipIn("de-AT", "In die Mitte schlagen.") } }) },
+  "translation-figures": {
+    trips: plainCourse({ rest: { tip: tipOf("It is :length, or :carry[pit]{tee=back}."), translations: tipIn("de", "Es sind :length oder :carry[pit]{tee=forward}.") } }),
+    passes: plainCourse({ rest: { tip: tipOf("It is :length, or :carry[pit]{tee=back}."), translations: tipIn("de", "Es sind :carry[pit]{tee=back} und :length, ja :length.") } }),
   },
   "dead-link": {
     trips: plainCourse({ rest: { tip: tipOf("It is played like [the twentieth](../20/).") } }),

@@ -53,9 +53,14 @@ export function found(rule: string, one: Course, asked: Asked = {}): Diagnostic[
 
 const tip = (markdown: string): Hole["tip"] => ({ markdown, place: { file: "test/holes/01.md", line: 20, column: 1 } });
 
-/** What a rule says of a tip on one of the corpus's holes, with features added or put in the place of their namesakes. */
-export function foundInTip(rule: string, name: HoleName, markdown: string, more: readonly Feature[] = []): Diagnostic[] {
-  const holes = CORPUS_COURSE.holes.map((one) => (one.name === name ? { ...one, tip: tip(markdown), features: [...one.features.filter(({ id }) => more.every((other) => other.id !== id)), ...more] } : one));
+/**
+ * What a rule says of a tip on one of the corpus's holes, with features added or put in the place of their namesakes.
+ *
+ * @param language of the tip, where it is not the club's English
+ */
+export function foundInTip(rule: string, name: HoleName, markdown: string, more: readonly Feature[] = [], language?: string): Diagnostic[] {
+  const written = language === undefined ? tip(markdown) : { ...tip(markdown), language };
+  const holes = CORPUS_COURSE.holes.map((one) => (one.name === name ? { ...one, tip: written, features: [...one.features.filter(({ id }) => more.every((other) => other.id !== id)), ...more] } : one));
   return found(rule, { ...CORPUS_COURSE, holes }, { ground: corpusGround });
 }
 
@@ -79,6 +84,12 @@ export function plainHole({ lengthMetres = 380, east = 0, features = [], rest = 
     { cardMetres: { back: lengthMetres, forward: lengthMetres - 40 }, ...rest },
   );
 }
+
+/** A hole's translation that says only its tip, in `01.<language>.md`. */
+export const tipIn = (language: string, markdown: string, features: Readonly<Record<string, string>> = {}): Hole["translations"] => {
+  const place = { file: `test/holes/01.${language}.md`, line: 4, column: 1 };
+  return { [language]: { name: undefined, features, notices: [], photos: {}, place: { ...place, line: 1 }, tip: { markdown, place, language } } };
+};
 
 export const plainCourse = (plain: Plain = {}, rest: Partial<Course> = {}): Course => course([plainHole(plain)], rest);
 export { tip as tipOf };

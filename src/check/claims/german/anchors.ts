@@ -42,7 +42,7 @@ export const ANCHORS: Readonly<Partial<Record<ClaimKind, RegExp>>> = {
   "green-large": /groß|riesig|gewaltig|mächtig|weitläufig|enorm/,
   "green-small": /klein|winzig/,
   "green-flat": /eben|flach/,
-  "green-slope": /grün|fläche/,
+  "green-slope": /grün|fläche|von (?:vorne|hinten)/,
   tiers: /stuf|ebene|plateau|terrasse|geteilt|niveau/,
   "false-front": /false|falsch/,
   bunker: noun("bunker"),

@@ -214,6 +214,7 @@ ganz: ganze ganzen ganzer ganzes
 gesamt
 echt
 weiß
+bessere: besserer besseres besseren
 tückisch
 schön
 gut

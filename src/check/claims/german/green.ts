@@ -45,7 +45,7 @@ const SIZE: readonly ClaimPattern[] = [
 const TO = "(?:vorne|hinten|links|rechts)";
 const HOW = "(?: (?:{degree}|sich|klar|insgesamt|spürbar))*";
 /** Which way: two ends, or the one it falls to. */
-const WAY = `(?:von (?:${TO}|hinten links|hinten rechts) nach (?:vorne|hinten|links|rechts)|(?:klar |leicht |stark )?(?:nach|zu) (?:vorne|hinten|links|rechts)(?: (?:links|rechts))?|zu (?:dem|der) (?:fairway|spieler|abschlag|bahn)|(?:in )?richtung (?:fairway|spieler|abschlag)|auf (?:den|das) (?:spieler|fairway) zu|von (?:dem|der) (?:spieler|fairway|bahn) weg|von ihnen weg|ihnen entgegen|zu ihnen hin)`;
+const WAY = `(?:von (?:${TO}|hinten links|hinten rechts) nach (?:vorne|hinten|links|rechts)(?: (?:links|rechts))?|(?:klar |leicht |stark )?(?:nach|zu) (?:vorne|hinten|links|rechts)(?: (?:links|rechts))?|zu (?:dem|der) (?:fairway|spieler|abschlag|bahn)|(?:in )?richtung (?:fairway|spieler|abschlag)|auf (?:den|das) (?:spieler|fairway) zu|von (?:dem|der) (?:spieler|fairway|bahn) weg|von ihnen weg|ihnen entgegen|zu ihnen hin)`;
 const FALLS = "(?:fällt|neigt sich|hängt|kippt|läuft|senkt sich)";
 const FALLEN = "(?:geneigt|abfallend|hängend|gekippt)";
 const LAST = "(?:abfällt|geneigt ist|hängt|kippt|abfallend ist|wegfällt|sich neigt|wegkippt|wegläuft|geneigt)";
@@ -63,7 +63,11 @@ const SLOPE: readonly ClaimPattern[] = [
   make("green-slope", `grün (?:hat|besitzt|zeigt) (?:ein )?(?:(?:{degree}|spürbare|deutliche|leichte) )*(?:gefälle|hang)(?: {degree})? (?<way_961>${WAY})`),
   make("green-slope", `gefälle (?<way_966>von (?:vorne|hinten) nach (?:vorne|hinten))`, { unless: /(?<![a-zäöüß])(?:fairway|bahn|loch|gelände)(?![a-zäöüß])/ }),
   make("green-slope", `grün mit (?:(?:ein|{degree}|leichtem|starkem) )*gefälle (?<way_962>${WAY})`),
-  make("green-slope", `${NOMINATIVE}grün (?<way_963>steigt(?: (?:{degree}))* (?:nach|zu) (?:hinten|vorne|links|rechts))(?: (?:hin|links|rechts))?(?: (?:{degree}))* an`),
+  // "Alles fällt von hinten nach vorne": only a green has a front and a back.
+  make("green-slope", `(?:es|alles|alle) ${FALLS}(?: {not})?${HOW} (?<way_967>von (?:vorne|hinten)(?: (?:links|rechts))? nach (?:vorne|hinten)(?: (?:links|rechts))?)`, { unless: /(?<![a-zäöüß])(?:fairway|bahn|loch|gelände)(?![a-zäöüß])/ }),
+  make("green-slope", `${NOMINATIVE}(?:grün|fläche|puttfläche)(?: ,)? (?:das|die)${HOW} (?<way_968>(?:nach|zu) (?:hinten|vorne|links|rechts)(?: hin)? (?:(?:{degree}) )*ansteigt)`),
+  make("green-slope", `${NOMINATIVE}grün [a-zäöüß ]{2,60} und (?<way_969>steigt(?: (?:{degree}))* (?:nach|zu) (?:hinten|vorne|links|rechts))(?: hin)?(?: (?:{degree}))* an`),
+  make("green-slope", `${NOMINATIVE}(?:grün|fläche|puttfläche) (?<way_963>steigt(?: (?:{degree}))* (?:nach|zu) (?:hinten|vorne|links|rechts))(?: (?:hin|links|rechts))?(?: (?:{degree}))* an`),
   make("green-slope", `${FALLS} das grün(?: {not})?${HOW} (?<way_964>${WAY})${TAIL}`, { notAfter: /(?:^| )(?:vor|hinter|links|rechts)$/ }),
   ...sloping(`${NOMINATIVE}fairway`, "side-slope", 970, { unless: /\b(?:nach|zu) (?:vorne|hinten)\b/ }),
   make("side-slope", `${FALLS} (?:das|der) fairway(?: {not})?${HOW} (?<way_980>${WAY})`),

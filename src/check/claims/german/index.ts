@@ -79,7 +79,7 @@ export const GERMAN: Lexicon = {
     const toward = /(?:nach|zu) (vorne|hinten|links|rechts)(?: (links|rechts))?/.exec(words);
     const ways = [toward?.[1], toward?.[2]].flatMap((end) => (end === undefined ? [] : (TOWARD[end] ?? [])));
     // What rises to the back falls to the front.
-    return words.startsWith("steigt") ? ways.map((way) => OPPOSITE[way]) : ways;
+    return /^steigt|ansteigt$/.test(words) ? ways.map((way) => OPPOSITE[way]) : ways;
   },
   compass: (words) => COMPASS[words],
 };

@@ -9,33 +9,37 @@ import { PARTS } from "./words.ts";
 const OF_HOLE = "(?:ganz |gesamt |vordere |hintere )?(?:grün|fairway|bahn|loch|linie|abschlag|fahne|landezone|eingang|spielbahn)";
 const OF = ` (?:(?:von|neben|bei) (?:dem|der|den)|an (?:dem|der)|des|der|neben das) ${OF_HOLE}`;
 /** Nor is it a place where something else follows that it can be said of. */
-const NOT_OF_ELSE = `(?! (?:von|neben|des|der|an|bei|um|am|vorbei|herum|halten|bleiben|zu (?!lang|kurz|weit))\\b(?! (?:dem |der |den |das )?${OF_HOLE})(?!${OF}))`;
+const NOT_OF_ELSE = `(?! (?:von|neben|des|der|an|bei|um|vorbei|herum|halten|bleiben|zu(?! (?:lang|kurz|weit)))\\b(?! (?:dem |der |den |das )?${OF_HOLE}))`;
 const NEAR = "(?:(?:dicht|direkt|unmittelbar|knapp|kurz|gleich|weit|etwas|ganz|nah|nahe|leicht) )?";
 
-const GREEN = "(?:dem |das |des )?grün";
-const COMBO = [
-  `${NEAR}{cdep} (?:dem|das) grün(?: ,)? ${NEAR}{clat}`,
-  `{clat}(?: ,)? ${NEAR}{cdep} (?:dem|das) grün`,
-  `(?<cdep_801>vorne|hinten|kurz und|lang und|kurz|lang) (?<clat_801>links|rechts)(?:${OF})?${NOT_OF_ELSE}`,
-  `(?<clat_802>links|rechts) (?<cdep_802>vorne|hinten|kurz|lang)(?:${OF})?(?! (?:vor|hinter)\\b)${NOT_OF_ELSE}`,
-  `an (?:der|dem) (?<cdep_803>vordere|hintere)n? (?<clat_803>linke|rechte) (?:ecke|seite|rand|kante|flanke)(?:${OF})?`,
+/** "Links vor dem Grün", "hinter dem Grün rechts". */
+const ABOUT_GREEN = [
+  `${NEAR}(?<cdep_800>vor|hinter) (?:dem|das) grün(?: ,)? ${NEAR}(?<clat_800>links|rechts)`,
+  `(?<clat_804>links|rechts)(?: ,)? ${NEAR}(?<cdep_804>vor|hinter) (?:dem|das) grün`,
+  "(?<dep_824>vor|hinter) und (?<lat_824>links|rechts) (?:neben|von) dem grün",
+  "(?<lat_825>links|rechts) und (?<dep_825>vor|hinter) dem grün",
 ].join("|");
-const LAT = [
-  `${NEAR}(?<lat_810>links|rechts)(?:${OF}| davon(?= *$| ,| ist| liegt| und))?${NOT_OF_ELSE}`,
-  `(?:auf|an|von|zu|entlang|in) (?:der|die|ihr|unser|dem) (?:ganz |gesamt )?(?<lat_811>linke|rechte) (?:seite|flanke|hälfte|rand|kante)(?:${OF})?${NOT_OF_ELSE}`,
-  `zu (?:der |ihr |unser )(?<lat_812>linke|rechte)(?:${OF})?${NOT_OF_ELSE}`,
-  `(?:zu )?(?<lat_813>linke|rechte) hand(?:${OF})?${NOT_OF_ELSE}`,
+/** A side that may be said of something: of the hole, or it is none. */
+const OF_SOMETHING = [
+  "(?<cdep_801>vorne|hinten|kurz und|lang und|kurz|lang) (?<clat_801>links|rechts)",
+  "(?<clat_802>links|rechts) (?<cdep_802>vorne|hinten|kurz|lang)(?! (?:vor|hinter)\\b)",
+  "an (?:der|dem) (?<cdep_803>vordere|hintere) (?<clat_803>linke|rechte) (?:ecke|seite|rand|kante|flanke)",
+  "(?:auf |zu |an )?{both}",
+  "(?<lat_810>links|rechts)",
+  "(?:auf|an|von|zu|entlang|in) (?:der|die|ihr|unser|dem) (?:ganz |gesamt )?(?<lat_811>linke|rechte) (?:seite|flanke|hälfte|rand|kante)",
+  "zu (?:der |ihr |unser )(?<lat_812>linke|rechte)(?! (?:seite|hand))",
+  "(?:zu )?(?<lat_813>linke|rechte) hand",
 ].join("|");
-const BOTH = `(?:auf |zu |an )?{both}(?:${OF})?${NOT_OF_ELSE}`;
+const LATERAL = `${NEAR.replace("kurz|", "")}(?:${OF_SOMETHING})(?:${OF}| davon(?= *$| ,| ist| liegt| und))?${NOT_OF_ELSE}`;
 const DEP = [
-  `${NEAR}(?<!metres )(?<dep_820>vor|hinter) ${GREEN}(?! (?:liegend|gelegen) (?:rough|gelände|hang))(?!-)`,
-  `(?<dep_821>vorne|hinten)(?: an dem grün)?(?= *$| ,| und| oder| liegt| lauert| wartet| ist| fängt| sammelt| ein\\b)`,
+  `${NEAR}(?<!metres )(?<dep_820>vor|hinter) (?:dem |das |des )?grün(?! (?:liegend|gelegen) (?:rough|gelände|hang))(?!-)`,
+  "(?<dep_821>vorne|hinten)(?: an dem grün)?(?= *$| ,| und| oder| liegt| lauert| wartet| ist| fängt| sammelt| ein\\b)",
   "an dem (?<dep_822>eingang)",
   "über das grün (?<dep_826>hinaus)",
   "jenseits des (?<dep_827>grün)",
   "(?<dep_823>kurz|lang)(?= *$| ,)",
 ].join("|");
-const RAW_SIDE = `(?:${COMBO}|${BOTH}|${LAT}|${DEP}|(?<dep_824>vor|hinter) und ${NEAR}(?<lat_824>links|rechts)(?:${OF})|(?<lat_825>links|rechts) und (?<dep_825>vor|hinter) dem grün)`;
+const RAW_SIDE = `(?:${ABOUT_GREEN}|${LATERAL}|${DEP})`;
 
 /** Groups with numbers of their own may stand but once in an expression: each use gets further ones. */
 let uses = 0;
@@ -78,6 +82,8 @@ function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
     make(`(?<=(?:${PARTS[kind]!}) (?:liegt|ist|wartet|lauert|verläuft) nicht [a-zäöüß ]{3,40} , )sondern${FILL(1)} ${sides()}`, { notAfter: NONE_BEFORE }),
     // "Ein Bunker bewacht die linke Seite", "ein Teich verteidigt das Grün vorne"
     make(`${thing}${FILL(2)} {guards}${FILL(2)} (?:(?:die|der|den) (?:{cdep} {clat}|(?:ganz |gesamt )?{lat}) (?:ecke|seite|flanke|hälfte|kante|rand)(?:${OF})?|(?:{object})${FILL(2)} ${sides()})`),
+    // "The Kist, kurz rechts, ist ..."
+    make(`${thing} ,${FILL(2)} ${sides()}(?= ,| *$)(?! , (?:rechts|links|kurz|lang|dann))`),
     // "Ein Bunker liegt rechts vom Grün", "Bunker links und rechts"
     make(`${thing}(?: {link}${WHOM}(?: {not})?)?${FILL(4)} ${sides()}`),
     // "Rechts vom Grün liegt ein Bunker", "links gibt es kein Aus", "rechts bewacht ein Bunker das Grün"

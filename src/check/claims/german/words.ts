@@ -61,7 +61,7 @@ export const PARTS: Readonly<Record<string, string>> = {
   compass: "nordosten|nordwesten|südosten|südwesten|norden|süden|osten|westen",
   unit: "metres|yards",
   // What is not.
-  det: "der|die|das|den|dem|ein|dies|ihr|unser|sein|all|mehrere|einige|beide|lauter|viel|weiter|jede|jeder|jedes",
+  det: "the|der|die|das|den|dem|ein|dies|ihr|unser|sein|all|mehrere|einige|beide|lauter|viel|weiter|jede|jeder|jedes",
   adjective: `(?!(?:${NO_ADJECTIVE}) )[a-zäöüß]+-?`,
   degree:
     "sehr|extrem|äußerst|ausgesprochen|überaus|besonders|ungewöhnlich|außerordentlich|recht|ziemlich|eher|etwas|leicht|ein wenig|sanft|steil|stark|deutlich|kräftig|stetig|allmählich|gleichmäßig|völlig|vollkommen|vollständig|komplett|ganz|total|absolut|nahezu|weitgehend|durchweg|durchgehend|größtenteils|überwiegend|auch|wirklich|angenehm|klar|merklich|spürbar|scharf|wesentlich|überraschend|auffallend|relativ|insgesamt|noch|schon|hier|dort|zunächst|dann|nur|bloß|so|viel|gut|weit",
