@@ -111,6 +111,17 @@ describe("a club of one course, in two languages", () => {
     expect(JSON.parse(data)).toMatchObject({ "@type": "GolfCourse", url: origin, hasMap: `${origin}course-1/map/` });
   });
 
+  test("has a place for a golfer's lengths though it has no heights, and none for a wind", async () => {
+    const html = await readFile(join(out, "course-1/1/index.html"), "utf8");
+    expect(html).toContain('data-field="carry"');
+    expect(html).toContain("data-own-shots");
+    expect(html).not.toMatch(/data-dial|data-field="(?:speed|from|temperature)"/);
+    const { level, from } = JSON.parse(await readFile(join(out, "course-1/1/ground.json"), "utf8")) as { level?: boolean; from: Record<string, { line: unknown[] }> };
+    expect(level).toBe(true);
+    for (const { line } of Object.values(from)) expect(line.length).toBeGreaterThanOrEqual(2);
+    expect(Object.keys(from).length).toBeGreaterThan(0);
+  });
+
   test("comes out with the same bytes again, in the place of the last", async () => {
     const before = await fingerprint(out);
     expect(Object.keys(before).length).toBeGreaterThan(13);
