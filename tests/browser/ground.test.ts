@@ -39,6 +39,8 @@ describe("the wind", () => {
     await field(page, "speed").fill("12");
     await field(page, "from").fill("0");
     await expect.poll(() => todays(page)).not.toEqual([]);
+    // The column is filled with the next frame: here still with the speed alone, perhaps.
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
     const first = await todays(page);
     // North is ahead on this hole: every shot plays longer than it is.
     const distances = await page.locator(".plays:visible tr[data-shot]:visible td:first-of-type").allTextContents();
