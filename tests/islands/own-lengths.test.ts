@@ -13,6 +13,7 @@ import { landingAt } from "../../src/measure/landing.ts";
 import { groundData } from "../../src/site/ground-data.ts";
 import { words } from "../../src/site/words.ts";
 import { drawPlate } from "../../src/draw/plate.ts";
+import { areaFeature, box } from "../support/flat-course.ts";
 import { DOGLEG, hilly, PAR_FOUR, PAR_THREE } from "../support/hilly-course.ts";
 
 const english = words("en");
@@ -186,6 +187,14 @@ describe("what a hole's data say of its tees", () => {
     expect(ahead[0]!.reach[0]).toBeCloseTo(140, 1);
     expect(ahead[0]!.past![0]).toBeGreaterThanOrEqual(150);
     expect(green).toBeUndefined();
+  });
+
+  test("nothing that lies beyond the green's front", () => {
+    const behind = areaFeature("bank", "bunker", box(-5, 420, 5, 430), { name: "Bank" });
+    const measured = hilly([...PAR_FOUR, behind], level);
+    const hole = measured.holes[0]!;
+    expect(hole.tees[0]!.hazards.some(({ id }) => id === "bank")).toBe(true);
+    expect(groundData(measured, hole, "yards", english).from["back"]!.ahead.map(({ name }) => name)).toEqual(["Burn", "Pot"]);
   });
 
   test("of a hole reached in one, the green from the tee", () => {
