@@ -101,7 +101,7 @@ describe.each([
   // WCAG 2.2, 1.4.10 Reflow: 320 CSS pixels.
   { name: "320 pixels", viewport: { width: 320, height: 640 }, text: 1 },
 ])("$name", ({ viewport, text }) => {
-  test.each([["a hole", hole(11)], ["the cover", ""], ["the card", `${hole(1).split("/")[0]}/card/`]])("%s keeps within its width, nothing cut off", async (_, path) => {
+  test.each([["a hole", hole(11)], ["the cover", ""], ["the card", `${hole(1).split("/")[0]}/card/`], ["a German hole", `de/${hole(11)}`], ["the German cover", "de/"]])("%s keeps within its width, nothing cut off", async (_, path) => {
     const page = await open(path, { viewport });
     // As a reader's own setting for text does, which style sheets see too.
     await (await page.context().newCDPSession(page)).send("Page.setFontSizes", { fontSizes: { standard: 16 * text } });
