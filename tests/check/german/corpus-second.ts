@@ -1,4 +1,4 @@
-/** A second German part, written after the first matcher stood: the English held-out sentences put into German as one would say them. */
+/** Written when the first matcher stood: the English held-out sentences as one would say them in German. Run once (31 of 32 called right, 31 of 39 caught), then worked with. */
 import { sentence as s, type Sentence } from "../corpus.ts";
 
 export const GERMAN_SECOND: readonly Sentence[] = [

@@ -48,7 +48,7 @@ const BALL = /(?<![a-zäöüß])(?:ball|fade|draw|slice|hook|putt|wind|spieler|w
 const BENDS: readonly ClaimPattern[] = [
   make("two-bends", `doppeldogleg|doppelt dogleg|zweifach dogleg|s- kurve|s kurve|zwei (?:(?:{adjective}) ){0,2}${NOUN_TURN}|zweimal (?:die richtung|ab|nach)|(?:wechselt|ändert) zweimal`, { notAfter: /(?:^| )(?:kein|nicht|fast|ball)$/ }),
   make("two-bends", `(?:erst|zuerst|zunächst)(?: [a-zäöüß]+){0,3} (?:nach )?(?:links|rechts)(?: [a-zäöüß]+){0,3} ?,? (?:und )?(?:dann|danach|später|anschließend)(?: (?:wieder|wiederum|noch))? (?:nach )?(?:links|rechts)`, { unless: BALL }),
-  make("bends", `{subject}(?: (?:hier|dann|da|also|sich))*(?: {not})? ${TURNS}${SOME(6)} (?:nach )?{lat}${AROUND}`, { unless: /\b(?:ball|putt|wind)\b/, notAfter: OTHER_BENDS }),
+  make("bends", `{subject}(?: (?:hier|dann|da|also|sich))*(?: {not})? ${TURNS}(?: {not})?${SOME(6)} (?:nach )?{lat}${AROUND}`, { unless: /\b(?:ball|putt|wind)\b/, notAfter: OTHER_BENDS }),
   make("bends", `(?<!(?:dem|des) )fairway ${TURNS}${SOME(5)} (?:nach )?{lat}${AROUND}`, { unless: /\b(?:ball|putt|wind)\b/ }),
   make("bends", `${TURNS} (?:die|das|dies|sie|es)(?: (?:bahn|loch|fairway))?${SOME(5)} (?:nach )?{lat}${AROUND}`, { notAfter: /(?:^| )(?:bach|weg|straße|ball)$/ }),
   make("bends", `(?:{no} )?(?:(?:{adjective}|{degree}) ){0,2}${NOUN_TURN} (?:nach |nach der |geht nach |führt nach |führt |verläuft nach |geht )?{lat}(?! (?:ist|liegt|lauert|wartet|steht|von|des|neben|vor|hinter))`, { unless: BALL, notAfter: OTHER_BENDS }),

@@ -39,7 +39,7 @@ function opened(word: string): readonly string[] | undefined {
 }
 
 /** A name's endings change with its case: "der Alte Pfad", "des Alten Pfads". */
-const stemmed = (word: string): string => word.replace(/(?<=.{4})(?:ern|em|en|er|es|e|n|s)$/, "");
+const stemmed = (word: string): string => word.replace(/(?<=.{3})s$/, "").replace(/(?<=.{3})(?:ern|em|en|er|e|n)$/, "");
 
 /** "Aus" is out of bounds where it is a noun; at the start of a sentence what follows tells. */
 const OUT_OF_BOUNDS = /^(?:Aus|AUS)$/;
