@@ -7,7 +7,7 @@ import type { FilmData } from "../flyover/film-data.ts";
 import { flightOf } from "../flyover/track.ts";
 import { webVtt } from "../flyover/webvtt.ts";
 import { readRecord } from "../site/build-record.ts";
-import { flyoverPath, holePath, coursePath, tourPath } from "../site/routes.ts";
+import { flyoverPath, holePath, coursePath, languageFolder, tourPath } from "../site/routes.ts";
 import { findOrInstallBrowser, SETTLE_BY_HAND } from "./browser/install-browser.ts";
 import { openCamera } from "./film/camera.ts";
 import { encodeTo, findOrInstallEncoder, type FilmFormat } from "./film/encoder.ts";
@@ -18,6 +18,7 @@ const USAGE = `Usage: npm run film -- --hole N --out FILE [options]
   --hole N           the hole to fly; or --round for all of them
   --out FILE         film to write, .mp4 or .webm; captions go beside it as .vtt
   --course ID        which course, where the club has several
+  --language TAG     which language, where the guide has several (default: its first)
   --size WxH         picture size in pixels, even numbers (default: 1280x720)
   --fps N            frames a second (default: 25)
   --from-seconds N   start there (default: 0)
@@ -62,6 +63,14 @@ async function courseOf(folder: string, asked: string | undefined): Promise<stri
   return only;
 }
 
+/** The folder of a language's pages. */
+function pagesIn(languages: readonly string[], asked: string | undefined): string {
+  if (asked === undefined) return "";
+  const language = languages.find((tag) => tag.toLowerCase() === asked.toLowerCase());
+  if (language !== undefined) return languageFolder({ language, languages });
+  throw new CommandError(`--language is ${JSON.stringify(asked)}: the guide has no pages in it. Write ${languages.map((tag) => `--language ${tag}`).join(" or ")}.`);
+}
+
 await runCommand(async () => {
   const options = readOptions(
     process.argv.slice(2),
@@ -70,6 +79,7 @@ await runCommand(async () => {
       round: { type: "boolean" },
       out: { type: "string" },
       course: { type: "string" },
+      language: { type: "string" },
       size: { type: "string" },
       fps: { type: "string" },
       "from-seconds": { type: "string" },
@@ -94,11 +104,12 @@ await runCommand(async () => {
   const record = await readRecord(folder);
   if (record === undefined) throw new CommandError(`There is no built guide in ${folder}. Run: npm run build`);
   const course = await courseOf(folder, options.course);
+  const pages = pagesIn(record.languages, options.language);
   const number = Number(hole);
   if (hole !== undefined && !(Number.isInteger(number) && (await isFile(join(folder, holePath(course, number), "flyover.json"))))) {
     throw new CommandError(`--hole is ${JSON.stringify(hole)}: the guide in ${folder} has no such hole. Write --hole 1.`);
   }
-  const file = join(folder, round ? `${coursePath(course)}tour.json` : `${holePath(course, number)}flyover.json`);
+  const file = join(folder, pages, round ? `${coursePath(course)}tour.json` : `${holePath(course, number)}flyover.json`);
   const film = JSON.parse(await readFile(file, "utf8")) as FilmData;
   const { seconds } = flightOf(film.track);
   const fromSeconds = readNumber("from-seconds", options["from-seconds"], 0, 0, seconds);
@@ -114,7 +125,7 @@ await runCommand(async () => {
   const cut = { fromSeconds, toSeconds };
   const times = frameTimes(cut, fps);
   const started = performance.now();
-  const camera = await openCamera({ browser, folder, base: record.base, path: round ? tourPath(course) : flyoverPath(course, number), width, height });
+  const camera = await openCamera({ browser, folder, base: record.base, path: `${pages}${round ? tourPath(course) : flyoverPath(course, number)}`, width, height });
   const opened = (performance.now() - started) / 1000;
   const unfinished = `${out}.part`;
   const encoding = encodeTo(unfinished, encoder, format, fps);

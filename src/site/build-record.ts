@@ -11,6 +11,8 @@ export interface BuildRecord {
   readonly base: string;
   /** Pages, without 404.html. */
   readonly pages: number;
+  /** Of the guide's pages; the first one's stand at the root. */
+  readonly languages: readonly string[];
 }
 
 export const RECORD_FILE = ".marram.json";
@@ -27,6 +29,8 @@ export async function readRecord(folder: string): Promise<BuildRecord | undefine
     return undefined;
   }
   if (value === null || typeof value !== "object") return undefined;
-  const { madeBy, base, pages } = value as Partial<Record<keyof BuildRecord, unknown>>;
-  return madeBy === "Marram" && typeof base === "string" && typeof pages === "number" ? { madeBy, base, pages } : undefined;
+  const { madeBy, base, pages, languages } = value as Partial<Record<keyof BuildRecord, unknown>>;
+  if (madeBy !== "Marram" || typeof base !== "string" || typeof pages !== "number") return undefined;
+  const known = Array.isArray(languages) ? languages.filter((language) => typeof language === "string") : [];
+  return { madeBy, base, pages, languages: known };
 }

@@ -90,7 +90,7 @@ export default function marram(): AstroIntegration {
         await bundleWorker(folder);
         await writeEdition(folder);
         await sweepCache();
-        await writeRecord(folder, { madeBy: "Marram", base, pages: expected.length });
+        await writeRecord(folder, { madeBy: "Marram", base, pages: expected.length, languages: currentGuide().club.languages });
         logger.info(`${expected.length} pages, as many as the guide must have.`);
       },
     },

@@ -35,6 +35,14 @@ describe("a cut of two frames", () => {
   }, 400_000);
 });
 
+test("in another of the guide's languages, its captions are that language's", async () => {
+  const { code, stderr } = await film("--hole", "7", "--language", "de", "--out", join(out, "deutsch.mp4"), "--size", "160x120", "--fps", "1", "--from-seconds", "20", "--to-seconds", "21");
+  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+  const course = readdirSync(folder).find((name) => existsSync(join(folder, name, "tour.json")))!;
+  const { cues } = JSON.parse(readFileSync(join(folder, "de", course, "7/flyover.json"), "utf8")) as FilmData;
+  expect(readFileSync(join(out, "deutsch.vtt"), "utf8")).toContain(cueAt(cues, 20.5)!.text);
+}, 400_000);
+
 describe("what it is asked wrongly", () => {
   test.each([
     [[], /Say what to film: --hole 7, or --round\./],
@@ -46,6 +54,7 @@ describe("what it is asked wrongly", () => {
     [["--hole", "7", "--out", "a.mp4", "--fps", "0"], /--fps is "0": expected a number from 1 to 120\. Write --fps 25\./],
     [["--hole", "7", "--out", "a.mp4", "--from-seconds", "9", "--to-seconds", "9"], /Nothing lies between 9 and 9 seconds/],
     [["--hole", "7", "--out", "a.mp4", "--course", "moor"], /There is no course "moor".*Write --course /],
+    [["--hole", "7", "--out", "a.mp4", "--language", "fr"], /no pages in it\. Write --language en or --language de\./],
     [["--hole", "7", "--out", "nowhere/a.mp4"], /mkdir -p nowhere/],
     [["--hole", "7", "--out", "a.mp4", "--built", join(out, "none")], /There is no built guide in .*Run: npm run build/],
   ])("%j is told what to type", async (options, words) => {

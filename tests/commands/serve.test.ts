@@ -19,7 +19,7 @@ beforeAll(async () => {
     await writeFile(join(folder, name, "index.html"), "cover");
     await writeFile(join(folder, name, "course-1/1/index.html"), "hole one");
     await writeFile(join(folder, name, "404.html"), "lost");
-    await writeRecord(join(folder, name), { madeBy: "Marram", base, pages: 2 });
+    await writeRecord(join(folder, name), { madeBy: "Marram", base, pages: 2, languages: ["en"] });
   }
   await writeFile(join(folder, "secret.txt"), "secret");
 });

@@ -70,7 +70,7 @@ describe("a target", () => {
     await allowed();
     await mkdir(target);
     await allowed();
-    await writeRecord(target, { madeBy: "Marram", base: "/", pages: 1 });
+    await writeRecord(target, { madeBy: "Marram", base: "/", pages: 1, languages: ["en"] });
     await writeFile(join(target, "index.html"), "");
     await allowed();
     await mkdir(join(folder, "marram"));
@@ -94,7 +94,7 @@ describe("a target", () => {
     }],
     ["a link to a guide", async () => {
       await mkdir(join(folder, "other"));
-      await writeRecord(join(folder, "other"), { madeBy: "Marram", base: "/", pages: 1 });
+      await writeRecord(join(folder, "other"), { madeBy: "Marram", base: "/", pages: 1, languages: ["en"] });
       await symlink(join(folder, "other"), target);
       return target;
     }],

@@ -102,8 +102,11 @@ describe("pages", () => {
       for (const file of ["index.html", "links/1/index.html", "404.html", "links/1/data.json"]) await writeFile(join(folder, file), "");
       expect(await builtPages(folder)).toEqual(["", "404.html", "links/1/"]);
       expect(await readRecord(folder)).toBeUndefined();
-      await writeRecord(folder, { madeBy: "Marram", base: "/x/", pages: 2 });
-      expect(await readRecord(folder)).toEqual({ madeBy: "Marram", base: "/x/", pages: 2 });
+      await writeRecord(folder, { madeBy: "Marram", base: "/x/", pages: 2, languages: ["en"] });
+      expect(await readRecord(folder)).toEqual({ madeBy: "Marram", base: "/x/", pages: 2, languages: ["en"] });
+      // Guides built before there were languages are still known for what they are.
+      await writeFile(join(folder, RECORD_FILE), '{ "madeBy": "Marram", "base": "/x/", "pages": 2 }');
+      expect(await readRecord(folder)).toMatchObject({ madeBy: "Marram", languages: [] });
       await writeFile(join(folder, RECORD_FILE), "{");
       expect(await readRecord(folder)).toBeUndefined();
     } finally {
