@@ -70,16 +70,18 @@ const SLOPE: readonly ClaimPattern[] = [
   make("green-slope", `${NOMINATIVE}(?:grün|fläche|puttfläche) (?<way_963>steigt(?: (?:{degree}))* (?:nach|zu) (?:hinten|vorne|links|rechts))(?: (?:hin|links|rechts))?(?: (?:{degree}))* an`),
   make("green-slope", `${FALLS} das grün(?: {not})?${HOW} (?<way_964>${WAY})${TAIL}`, { notAfter: /(?:^| )(?:vor|hinter|links|rechts)$/ }),
   ...sloping(`${NOMINATIVE}fairway`, "side-slope", 970, { unless: /\b(?:nach|zu) (?:vorne|hinten)\b/ }),
-  make("side-slope", `${FALLS} (?:das|der) fairway(?: {not})?${HOW} (?<way_980>${WAY})`),
+  make("side-slope", `${FALLS} (?:das|der) fairway(?: {not})?${HOW} (?<way_980>${WAY})`, { notAfter: /(?<![a-zäöüß])(?:vor|hinter|nach|neben|kurz|ab|bis)(?: [a-zäöüß_0-9]+){1,4}$/ }),
   make("side-slope", `fairway (?:hat|besitzt) (?:ein )?(?:(?:{degree}|spürbare|deutliche|leichte) )*(?:gefälle|hang) (?<way_981>${WAY})`),
 ];
 
 const ON_TOP = "(?:auf|an) (?:ein |sein )?(?:eigen |eigenen |natürlichen |klein |hoch )*(?:plateau|podest|kuppe|hügel|rücken|erhebung)";
+/** Steps one walks on, and what lies in a fairway. */
+const NOT_OF_GREEN = /(?<![a-zäöüß])(?:führen|führt|treppe|abschlag|weg|hinauf|fairway|clubhaus)(?![a-zäöüß])/;
 const SHAPE: readonly ClaimPattern[] = [
   make("tiers", `(?:{no} )?(?:ein )?(?:(?:{degree}) )*(?:zweistufig|stufengrün)(?: (?:grün))?`, { number: 2, notAfter: /(?:^| )(?:nicht|kein|fast)$/ }),
   make("tiers", `grün ${IS} {not} (?:zweistufig|gestuft|geteilt)`, { number: 2 }),
-  make("tiers", `(?:{no} )?zwei (?:(?:{adjective}) ){0,2}(?:stufe|ebene|plateau|terrasse|niveau)(?! (?:hoch|tiefer|höher))`, { number: 2, notAfter: /(?:^| )(?:oder|ein oder|bis)$/ }),
-  make("tiers", "(?:auf |die )?(?:ober|obere|oberen|unter|untere|unteren) (?:stufe|ebene|plateau|terrasse)", { number: 2, unless: /\b(?:fahne|steht|wenn|fairway)\b/ }),
+  make("tiers", `(?:{no} )?zwei (?:(?:{adjective}) ){0,2}(?:stufe|ebene|plateau|terrasse|niveau)(?! (?:hoch|tiefer|höher))`, { number: 2, unless: NOT_OF_GREEN, notAfter: /(?:^| )(?:oder|ein oder|bis)$/ }),
+  make("tiers", "(?:auf |die )?(?:ober|obere|oberen|unter|untere|unteren) (?:stufe|ebene|plateau|terrasse)", { number: 2, unless: /(?<![a-zäöüß])(?:fahne|steht|wenn|fairway|clubhaus|abschlag|parkplatz)(?![a-zäöüß])/ }),
   make("tiers", "einstufig grün|grün ist einstufig", { number: 2, denied: true }),
   make("tiers", "dreistufig|drei (?:stufe|ebene|plateau)", { number: 3 }),
   make("false-front", "(?:{no} (?:echt )?)(?:false|falsch|falsche) (?:front|vorderkante|vorderseit)", { inAdvice: true }),

@@ -8,7 +8,7 @@ const make = (kind: ClaimKind, text: string, rest: Partial<ClaimPattern> = {}): 
 
 /** A few words of a clause: no comma, no denial. */
 const SOME = (n: number): string => `(?: (?!(?:nicht|kein|kaum|nie|links|rechts|seitlich|und|aber|ob)(?: |$))[a-zäöüß0-9_#-]+){0,${n}}?`;
-const SMALL_GAME = /(?<![a-zäöüß])(?:putt|putten|puttet|putts|weg|pfad|treppe|stufen|straße|feldweg|chip|chippen|chippt|lage|lie|stand|unterhalb der fahne|oberhalb der fahne|rollt|läuft der ball|ball (?:rollt|läuft))(?![a-zäöüß])/;
+const SMALL_GAME = /(?<![a-zäöüß])(?:putt|putten|puttet|putts|weg|rückweg|heimweg|fußweg|pfad|treppe|stufen|straße|feldweg|chip|chippen|chippt|lage|lie|stand|unterhalb der fahne|oberhalb der fahne|rollt|läuft der ball|ball (?:rollt|läuft))(?![a-zäöüß])/;
 const SUBJECT = "(?:bahn|loch|par [345]|es|sie|fairway|gelände|annäherung|zweite schlag|zweite|dritte|schlag(?: in das grün| zu dem grün)?|drive|abschlag|weg|der boden)";
 const NO_SIDE = "(?!.*(?:nach|von|zur) (?:links|rechts|hinten|vorne)|.*zu dem (?:meer|wasser|bach|teich|see)|.*zu der (?:see|bucht|seite|küste))";
 const UP = "bergauf|bergan|aufwärts|hangaufwärts|hügelaufwärts|bergaufwärts";
@@ -19,7 +19,7 @@ const HEIGHT: readonly ClaimPattern[] = [
   make("uphill", `(?:{not} )?(?:(?:{degree}) ){0,2}(?:${UP})(?! (?:putt|liegend|bleiben|lassen))`, { unless: SMALL_GAME, notAfter: NO_SUBJECT, notBefore: OTHER_WAY }),
   make("uphill", `(?<!(?:dem|des|den) )${SUBJECT} (?:steigt|steigen)${NO_SIDE}${SOME(6)} an(?= *$| ,| und)`, { unless: SMALL_GAME }),
   make("uphill", "{subject} klettert", { unless: SMALL_GAME }),
-  make("uphill", `steigt (?:die|das|der|es)(?: (?:bahn|loch|fairway|gelände))?${NO_SIDE}${SOME(7)} an(?= *$| ,| und)`, { unless: /steigt das grün|\bputt/ }),
+  make("uphill", `steigt (?:die|das|der|es)(?: (?:bahn|loch|fairway|gelände))?${NO_SIDE}${SOME(7)} an(?= *$| ,| und)`, { unless: /steigt das grün|\bputt/, notAfter: /(?:hinter (?:dem|der|den) [a-zäöüß_0-9]+|dahinter|davor|links|rechts|(?:links|rechts) (?:von|neben) (?:dem|der) [a-zäöüß_0-9]+|daneben|seite|rand|beidseits)$/ }),
   make("uphill", `${SUBJECT}${SOME(5)} ansteigt`, { unless: SMALL_GAME }),
   make("uphill", "geht(?: es| die bahn| das loch)?(?: (?:{degree}|\\d+ metres|ein paar metres|zehn metres|zwölf metres))* (?:hinauf|nach oben|den hang hinauf|den hügel hinauf)", { unless: SMALL_GAME }),
   make("uphill", "(?:grün|fahne) (?:liegt|ist) (?:(?:{degree}|ein gut stück|ein stück|hoch|\\d+ metres|zehn metres) )*(?:oberhalb|über|höher als) (?:des |dem |der |von dem )?abschlag"),
@@ -30,7 +30,7 @@ const HEIGHT: readonly ClaimPattern[] = [
   make("downhill", "(?:grün|fahne) (?:liegt|ist) (?:(?:{degree}|\\d+ metres|zehn metres|tief) )*(?:unterhalb|unter|tief als|tiefer als) (?:des |dem |der |von dem )?abschlag"),
   make("downhill", "(?:abfallend|stetig abfallend) (?:bahn|loch|par [345])", { notAfter: /(?:^| )(?:nicht|kein)$/ }),
   make("level", "(?:über|auf|durch|in) (?:(?:{degree}) )*(?:eben|flach) (?:gelände|boden|land|grund)"),
-  make("level", `{subject} (?:ist|verläuft|liegt|bleibt|spielt sich)(?: (?:hier|auch|dabei|fast|nahezu))*(?: {not})? (?:(?:{degree}) )*(?:eben|flach)(?= *$| ,| und| wie)`, { unless: /\b(?:grün|lage|fast)\b/ }),
+  make("level", `{subject} (?:ist|verläuft|liegt|bleibt|spielt sich)(?: (?:hier|auch|dabei|fast|nahezu))*(?: {not})? (?:(?:{degree}) )*(?:eben|flach)(?= *$| ,| und| wie ein)(?! , (?:wie|weil|dass|was|wo|als))`, { unless: /\b(?:grün|lage|fast)\b/ }),
   make("level", "(?:{not} )?(?:durchgehend|völlig|komplett|durchweg|ganz|vollkommen|absolut|von anfang bis ende|von dem abschlag bis zu dem grün) (?:eben|flach)(?= *$| ,| und)", { unless: /\bgrün (?:ist|liegt)\b|\b(?:lage|fairway)\b/, notAfter: /(?:^| )(?:nicht|grün ist)$/ }),
   make("level", "(?:ein |dies |die |das )?(?:(?:{degree}) )*(?:eben|flach)(?: (?:und|,) (?:gerade|schnurgerade|kurz|lang|breit))* (?:bahn|loch|par [345]|annäherung|spielbahn|zweite schlag)", { notAfter: /(?:^| )(?:nicht|kein|fast)$/ }),
   make("level", "(?:^|(?<=, ))(?:eben|flach) wie ein", { unless: /\bgrün\b/ }),
@@ -51,13 +51,13 @@ const BENDS: readonly ClaimPattern[] = [
   make("bends", `{subject}(?: (?:hier|dann|da|also|sich))*(?: {not})? ${TURNS}(?: {not})?${SOME(6)} (?:nach )?{lat}${AROUND}`, { unless: /\b(?:ball|putt|wind)\b/, notAfter: OTHER_BENDS }),
   make("bends", `(?<!(?:dem|des) )fairway ${TURNS}${SOME(5)} (?:nach )?{lat}${AROUND}`, { unless: /\b(?:ball|putt|wind)\b/ }),
   make("bends", `${TURNS} (?:die|das|dies|sie|es)(?: (?:bahn|loch|fairway))?${SOME(5)} (?:nach )?{lat}${AROUND}`, { notAfter: /(?:^| )(?:bach|weg|straße|ball)$/ }),
-  make("bends", `(?:{no} )?(?:(?:{adjective}|{degree}) ){0,2}${NOUN_TURN} (?:nach |nach der |geht nach |führt nach |führt |verläuft nach |geht )?{lat}(?! (?:ist|liegt|lauert|wartet|steht|von|des|neben|vor|hinter))`, { unless: BALL, notAfter: OTHER_BENDS }),
+  make("bends", `(?:{no} )?(?:(?:{adjective}|{degree}) ){0,2}${NOUN_TURN} (?:nach |nach der |geht nach |führt nach |führt |verläuft nach |geht )?{lat}(?! (?:ist|liegt|lauert|wartet|steht|von|des|neben|vor|hinter|vorbei|abkürzen|halten|anspielen))`, { unless: BALL, notAfter: OTHER_BENDS }),
   make("bends", `(?:{no} )?(?:(?:{adjective}|{degree}) ){0,2}{lat} ${NOUN_TURN}`, { unless: BALL, notAfter: /(?:^| )(?:bach|weg|straße|ball|von|in dem|an dem|nach dem|hinter dem)$/ }),
   make("bends", `(?:macht|beschreibt|vollzieht|nimmt)${SOME(4)} (?:bogen|knick|kurve|biegung|schwenk) nach {lat}`, { unless: BALL, notAfter: OTHER_BENDS }),
   make("bends", "(?:geht|führt) (?:es )?(?:(?:{degree}|erst|zunächst|dann) )*(?:nach )?{lat} (?:herum|um (?:den|die|das|ein))", { unless: BALL, notAfter: OTHER_BENDS }),
   make("bends", `{subject} (?:geht|führt|verläuft|zieht sich)${SOME(3)} (?:nach )?{lat} (?:um|herum)`, { unless: BALL }),
   make("straight", "(?:{no} |{not} )?(?:ein |dies |die |das |eine )?(?:(?:{degree}|lang|kurz|eben|flach|,|und|schön|klassisch|einfach|ehrlich) )*(?:gerade|schnurgerade) (?:(?:,|und|lang|kurz|eben|flach|ehrlich) )*(?:loch|bahn|par [345]|angelegenheit|spielbahn|vierer)", { notAfter: /(?:^| )(?:nicht|kein|fast|nahezu)$/ }),
-  make("straight", "{subject} (?:ist|verläuft|liegt|führt|geht|läuft|zieht sich)(?: (?:hier|fast nicht|vor uns))*(?: {not})?(?: (?:{degree}|eben und|topfeben und|flach und))* (?:gerade|schnurgerade|geradeaus)(?= *$| ,| und| auf| zu| bis| von| nach norden)", { unless: /\bfast\b/ }),
+  make("straight", "{subject} (?:ist|verläuft|liegt|führt|geht|läuft|zieht sich)(?: (?:hier|fast nicht|vor uns))*(?: {not})?(?: (?:{degree}|eben und|topfeben und|flach und))* (?:gerade(?= *$| ,| und(?! (?:jetzt|hier|deshalb|darum|bei|dann|wenn)))|(?:schnurgerade|geradeaus)(?= *$| ,| und| auf| zu| bis| von))(?! , (?:wenn|weil|wo|was|bei|gegen|im))", { unless: /\bfast\b/ }),
   make("straight", "(?:gerade|schnurgerade) (?:ist|verläuft|liegt|führt) (?:sie|es|die bahn|das loch|die [a-zäöüß]+-? bahn)(?: {not})?"),
   make("straight", "{no} (?:dogleg|knick|kurve|biegung)(?= *$| ,| und)"),
   make("straight", "(?:schnurgerade|geradeaus)(?= *$| ,| und (?:eben|flach))", { unless: BALL, notAfter: /(?:^| )(?:nicht|fast|nahezu|drive|schlag|spielen sie|mauer|weg|grenze|ausgrenze|verläuft|läuft|grün|zielen|blick|grün zu|spielt)$/ }),
@@ -73,7 +73,7 @@ const LENGTH: readonly ClaimPattern[] = [
   make("longest", "(?:das |die )längste der par (?<num_902>[345])", { notAfter: /(?:^| )(?:nicht|ein|zu|neben|nach|als|wie|fast|zweite|dritte|nur|einst)$/ }),
   make("shortest", "(?:das |die )kürzeste der par (?<num_903>[345])", { notAfter: /(?:^| )(?:nicht|ein|zu|neben|nach|als|wie|fast|zweite|dritte|nur|einst)$/ }),
   make("shortest", "(?:das |die |unser |dies )kürzeste (?:loch|bahn|par (?<num_901>[345])|spielbahn)(?: {not})?", { notAfter: /(?:^| )(?:nicht|ein|zu|neben|nach|als|wie|fast|zweite|dritte|nur|einst)$/, unless: /\b(?:ein der|zu den|zweit|nach)\b/ }),
-  make("par", "(?:^|(?<=(?:ein|dies|,|und|das|dem) ))(?:(?!als |wie |längste |kürzeste |schwerste |leichteste |einzig |erste |letzte |ander )(?:{adjective}) )*(?:\\d+ metres lang )?(?:(?:{adjective}) )?par {num}(?! (?:und|oder) par| spielen| retten| sichern| machen|s)", {
+  make("par", "(?:^|(?<=(?:ein|dies|,|das) ))(?:(?!als |wie |längste |kürzeste |schwerste |leichteste |einzig |erste |letzte |ander )(?:{adjective}) )*(?:\\d+ metres lang )?(?:(?:{adjective}) )?par {num}(?! (?:und|oder) par| spielen| retten| sichern| machen|s| davor| danach| zuvor| vorher| nebenan| dahinter| loch (?:wie|sind|haben)| (?:wechseln|sind|haben))", {
     unless: /(?<![a-zäöüß])(?:wie ein|fast ein|eher ein|beinahe|als par|als ein|längste|kürzeste|schwerste|schwierigste|leichteste|einzig|erste|letzte|nächste|ander|wäre|retten|rettet|zu dem par|von den|all|die par|der par|den par|netto|sichert|sichern|zufrieden|gut für|für ein|schlag über|jed|beide)(?![a-zäöüß])/,
   }),
   make("stroke-index", "(?:vorgabe|stroke index|handicap|index)(?: (?:ist|nummer|von))? (?<num_921>\\d{1,2})(?!\\.| bis| und| oder)", { notAfter: /(?:^| )(?:mit|ab|bis|für|unter|über|spieler|golfer|von|stroke|wer|einem)$/ }),
@@ -145,9 +145,9 @@ const fairwayIs = `(?<!(?:dem|des|wo das) )${FAIRWAY_NOUN} (?:hier |selbst )?(?:
 const FAIRWAY: readonly ClaimPattern[] = [
   make("fairway-split", "(?:{no} )?(?:ein )?(?:geteilt|doppelt) fairway|doppelfairway|fairway (?:ist|wird) (?:in zwei (?:hälfte|teile|teil) )?geteilt|fairway teilt sich"),
   make("fairway-narrow", `(?:{not} |{no} )?(?:ein |das |der |den |dem )?(?:(?:{degree}) )*${TIGHT}(?: (?:,|und|hügelig|hügelige|wellig|geneigt))* (?:fairway|landezone)(?! bunker)(?!-)`, { notAfter: /(?:^| )(?:zu|mehr|weniger|als ein|wo)$/ }),
-  make("fairway-narrow", `${fairwayIs} ${TIGHT}(?= *$| ,| und)`),
+  make("fairway-narrow", `${fairwayIs} ${TIGHT}(?= *$| ,| und)(?! , (?:wo|bis|bevor|ehe|solange|aber nur|aber erst))`),
   make("fairway-wide", `(?:{not} |{no} )?(?:ein |das |der |den |dem )?(?:(?:{degree}) )*${OPEN}(?: (?:,|und|hügelig|hügelige|wellig|geneigt))* (?:fairway|landezone)(?! bunker)(?!-)`, { notAfter: /(?:^| )(?:zu|mehr|weniger|als ein|wo|nicht gerade)$/ }),
-  make("fairway-wide", `${fairwayIs} ${OPEN}(?= *$| ,| und)`),
+  make("fairway-wide", `${fairwayIs} ${OPEN}(?= *$| ,| und)(?! , (?:wo|bis|bevor|ehe|solange|aber nur|aber erst))`),
   make("fairway-wide", "von dem abschlag (?:ist|gibt es|hat man|haben sie) (?:reichlich|viel) platz"),
   make("fairway-wide", "(?<!(?:dem|des) )fairway (?:bietet|hat|lässt) (?:viel|reichlich|ein menge|ausreichend viel) (?:platz|breite|raum)"),
 ];

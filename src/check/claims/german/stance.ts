@@ -28,7 +28,7 @@ const SUPPOSING = any(
 const WHOEVER = /(?:^|(?<= , )|(?<=und ))(?:wer|wem|wen)(?= )/;
 const VERB_FIRST =
   /^(?:und |aber |doch )?(?:steht|liegt|liegen|stehen|kommt|kommen|ist|sind|weht|bläst|fliegt|landet|spielt|hat|haben|wird|geht|bleibt|verzieht|verfehlt|gelingt|trifft|schlägt|fällt|rollt|gerät|will|wollen|möchten|sitzt|dreht|findet|nimmt|hält|zieht|verläuft) (?:der|die|das|man|sie|ein|es|ihr|dies|all|ball)\b(?=.* , )/;
-const SEEMING = any("scheint|scheinen|wirkt|wirken|sieht aus|aussieht|aussehen|ausschaut|sieht (?:[a-zäöüß]+ ){1,4}aus|täuscht|täuschen|trügt|vermeintlich|vermeintliche|scheinbar|anscheinend|gefühlt|fühlt sich|eindruck|optisch|anmutet|illusion|als wäre");
+const SEEMING = any("scheint|scheinen|wirkt|wirken|sieht aus|aussieht|aussehen|ausschaut|sieht (?:[a-zäöüß]+ ){1,4}aus|täuscht|täuschen|trügt|vermeintlich|vermeintliche|scheinbar|anscheinend|gefühlt|fühlt sich|eindruck|optisch|anmutet|illusion|als wäre|nicht (?:ganz|völlig|vollkommen|vollständig|komplett|immer|überall|allzu|gerade|unbedingt|wirklich|so|zu(?= (?:breit|schmal|eng|groß|klein|lang|kurz|steil|eben|flach))|viel|sehr|besonders|nur)(?= [a-zäöüß])(?! tief)");
 const NOT_SEEMING = /als (?:es|sie|er|man) (?:[a-zäöüß]+ )?(?:aussieht|wirkt|scheint|denkt|vermutet)/g;
 const COMPARING = any("eher als|statt|anstatt|geschweige|nicht so sehr|alles andere als|nichts als scheinbar|von wegen|nicht nur|weder|fast(?! (?:all|jed|jede|jeder|immer|überall))|beinahe|kein wunder dass");
 
@@ -113,7 +113,7 @@ export function advice(segment: string): (index: number) => boolean {
 const STARTS = [" ,", " und ", " aber ", " denn ", " doch ", " weil ", " sondern ", " wo "];
 const ENDS = / ,| und | aber | denn | doch | sondern /;
 
-/** Whether a clause tells how something looks and not how it is. */
+/** Whether a clause tells how something looks, or how it is not quite, and not how it is. */
 export function seeming(segment: string, index: number): boolean {
   const from = Math.max(0, ...STARTS.map((start) => segment.lastIndexOf(start, index)));
   const rest = segment.slice(index).search(ENDS);
@@ -122,7 +122,7 @@ export function seeming(segment: string, index: number): boolean {
 
 const DENIAL = any("kein|nicht|nie|niemals|niemand|keiner|nichts|nirgends|weder|ohne|kaum|selten|keineswegs|keinesfalls|entgegen");
 /** "Nicht" stands behind what it denies. */
-const DENIED_BEHIND = any("nicht(?! zu (?:unterschätzen|übersehen|vergessen|überhören|verachten|leugnen))|nie|niemals|nirgends|keineswegs|kaum|nichts|fehlt|fehlen|gespart|erspart|vermisst|vergebens|vergeblich|verzichtet|verschwunden|kein(?= *$| mehr)");
+const DENIED_BEHIND = any("nicht(?! zu (?:unterschätzen|übersehen|vergessen|überhören|verachten|leugnen))|nie|niemals|nirgends|keineswegs|kaum|nichts|kein rede|fehlt|fehlen|gespart|erspart|vermisst|vergebens|vergeblich|verzichtet|verschwunden|kein(?= *$| mehr)");
 
 /** What cannot be seen from somewhere is there. */
 const UNSEEN = /von (?:dem|der) (?:abschlag|fairway|bahn)(?: aus)? nicht (?:zu sehen|einsehbar|sichtbar|zu erkennen)/;
@@ -144,7 +144,7 @@ export const borrowed = (before: string, match: string): boolean => SUBJECT_WITH
 
 /** Every word this file knows, for the spelling. */
 export const STANCE_WORDS: readonly string[] = [
-  ...[ELSEWHERE, PAST, SUPPOSING, WHOEVER, VERB_FIRST, SEEMING, COMPARING, COUNSEL, DENIAL, PREPOSITION, UNLIKE].map(({ source }) => source),
+  ...[ELSEWHERE, PAST, SUPPOSING, WHOEVER, VERB_FIRST, SEEMING, COMPARING, COUNSEL, DENIAL, DENIED_BEHIND, UNSEEN, NOT_SEEMING, PREPOSITION, UNLIKE].map(({ source }) => source),
   ...ORDINALS.flatMap((ordinal) => [ordinal, `${ordinal}n`, `${ordinal}r`, `${ordinal}s`]),
   ...CARDINALS,
   ...FAMILIAR,

@@ -37,7 +37,7 @@ const DEP = [
   "an dem (?<dep_822>eingang)",
   "über das grün (?<dep_826>hinaus)",
   "jenseits des (?<dep_827>grün)",
-  "(?<dep_823>kurz|lang)(?= *$| ,)",
+  "(?<!(?:ist|sind|bleibt|wirkt|ganz|noch|auch|schon|etwas|weit|sehr|zu) )(?<dep_823>kurz|lang)(?= *$| ,)",
 ].join("|");
 const RAW_SIDE = `(?:${ABOUT_GREEN}|${LATERAL}|${DEP})`;
 
