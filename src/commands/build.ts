@@ -1,5 +1,6 @@
 /** `npm run build`: the whole guide, built beside the last one and swapped in. */
-import { resolve } from "node:path";
+import { cp, mkdir, mkdtemp, rm } from "node:fs/promises";
+import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { readRecord } from "../site/build-record.ts";
 import { ContentError } from "../site/content-error.ts";
@@ -19,6 +20,23 @@ const USAGE = `Usage: npm run build -- [options]
   --base PATH     path it will be served from, such as /guide/ (default: /)
   --site URL      address of the site, such as https://example.org (default: none)`;
 
+/**
+ * A folder for one build. Astro keeps the modules it renders pages with below its output
+ * when that lies under the folder it is run from, and else all builds would share one place;
+ * and those modules find their packages only from within this project.
+ */
+async function inWorkshop(make: (workshop: string) => Promise<void>): Promise<void> {
+  const all = join(PROJECT, ".astro");
+  await mkdir(all, { recursive: true });
+  const workshop = await mkdtemp(join(all, "build-"));
+  process.chdir(PROJECT);
+  try {
+    await make(workshop);
+  } finally {
+    await rm(workshop, { recursive: true, force: true });
+  }
+}
+
 await runCommand(async () => {
   const options = readOptions(
     process.argv.slice(2),
@@ -36,6 +54,7 @@ await runCommand(async () => {
   await refuseUnlessOurs(out, content, { "Marram itself": PROJECT, "the folder you are in": process.cwd() });
 
   const { guide, diagnostics } = await loadChecked(content);
+  const shownOut = shownFolder(out);
   for (const line of buildLines(diagnostics, shownFolder(content))) console.error(line);
   if (guide === undefined) throw new ContentError(`${summary(diagnostics)}. Nothing was built.`);
   setCurrentGuide(guide);
@@ -44,9 +63,11 @@ await runCommand(async () => {
   // Building a guide is nobody else's business.
   process.env["ASTRO_TELEMETRY_DISABLED"] = "1";
   const { build } = await import("astro");
-  await swapIn(out, async (staging) => {
-    await build({ root: PROJECT, outDir: staging, base, logLevel: "warn", ...(site === undefined ? {} : { site }) });
-  });
+  await swapIn(out, (staging) =>
+    inWorkshop(async (workshop) => {
+      await build({ root: PROJECT, outDir: workshop, base, logLevel: "warn", ...(site === undefined ? {} : { site }) });
+      await cp(workshop, staging, { recursive: true });
+    }));
   const record = await readRecord(out);
-  console.log(`${record?.pages} pages written to ${shownFolder(out)}, to be served from ${base}.`);
+  console.log(`${record?.pages} pages written to ${shownOut}, to be served from ${base}.`);
 });
