@@ -75,6 +75,13 @@ describe("reading a tip", () => {
   });
 });
 
+describe("no water", () => {
+  test("is said by a word for any of it, not by one for some", () => {
+    expect(keys("E", "There is no water on this hole.")).toEqual(["!water"]);
+    expect(keys("E", "There is no burn on this hole.")).toEqual([]);
+  });
+});
+
 describe("advice and the like", () => {
   test.each([
     "Miss short and right.",

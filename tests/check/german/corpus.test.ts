@@ -1,9 +1,15 @@
 /** The German matcher held to sentences labelled by hand. */
 import { describe, expect, test } from "vitest";
+import { claimKey } from "../../../src/check/claims/claim.ts";
+import { findClaims } from "../../../src/check/claims/find.ts";
 import { GERMAN } from "../../../src/check/claims/german/index.ts";
+import { judge } from "../../../src/check/claims/judge/index.ts";
+import { sayIn } from "../../../src/check/say.ts";
 import type { HoleName, Sentence } from "../corpus.ts";
 import { score, told } from "../scoring.ts";
+import { corpusFacts } from "../corpus-holes.ts";
 import { GERMAN_HELD_OUT, germanTuning } from "./corpus.ts";
+import { TRUE_TIPS } from "./true-tips.ts";
 
 /** A false alarm stops a club's build. */
 const LEAST_PRECISION = 0.95;
@@ -29,5 +35,18 @@ describe("the German corpus", { timeout: 120_000 }, () => {
   });
   test("would not pass with its facts turned round: holes A and C, and B and D, in each other's place", () => {
     expect(score(turned({ A: "C", C: "A", B: "D", D: "B" }), GERMAN).precision).toBeLessThan(0.8);
+  });
+});
+
+describe("whole tips that are true", { timeout: 60_000 }, () => {
+  const facts = corpusFacts();
+  const verdicts = TRUE_TIPS.flatMap(([hole, markdown]) =>
+    findClaims(markdown, facts[hole], GERMAN).map((claim) => ({ hole, said: markdown.slice(claim.offset, claim.end), key: claimKey(claim), verdict: judge(claim, facts[hole], sayIn("metres")).verdict })),
+  );
+  test("are understood in part", () => {
+    expect(verdicts.length).toBeGreaterThan(60);
+  });
+  test("are refuted nowhere", () => {
+    expect(verdicts.filter(({ verdict }) => verdict === "contradicts")).toEqual([]);
   });
 });

@@ -64,9 +64,11 @@ function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
 /** Where a thing that is not there is not: the end of the words, or the hole at large. */
 const AT_ALL = "(?= *$| ,| and (?!left|right)| or | on (?:this|the) hole| here| at all| anywhere| to (?:worry|trouble|find|carry|clear|catch|fear|think|speak)| in (?:sight|play|the way|reach)| greenside| on it| from| but| within| to be (?:seen|found))";
 
+const none = (kind: string): string => (kind === "water" ? "any-water" : kind);
+
 const NONE: readonly ClaimPattern[] = (["bunker", "water", "out-of-bounds"] as const).flatMap((kind): ClaimPattern[] => [
-  { kind, expression: phrase(`{no} (?:(?:{adjective}|fairway|greenside) ){0,3}{${kind}}${AT_ALL}`, PARTS) },
-  { kind, expression: phrase(`(?:there )?(?:is|are) {no} (?:(?:{adjective}) ){0,2}{${kind}}${AT_ALL}`, PARTS) },
+  { kind, expression: phrase(`{no} (?:(?:{adjective}|fairway|greenside) ){0,3}{${none(kind)}}${AT_ALL}`, PARTS) },
+  { kind, expression: phrase(`(?:there )?(?:is|are) {no} (?:(?:{adjective}) ){0,2}{${none(kind)}}${AT_ALL}`, PARTS) },
 ]);
 
 const ONLY: readonly ClaimPattern[] = [

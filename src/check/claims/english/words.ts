@@ -140,6 +140,8 @@ export const PARTS: Readonly<Record<string, string>> = {
   bunker: "bunkers?|traps?|pots?|sand(?! (?:dune|dunes|hill|hills|iron|wedge|shot))|named_bunker_\\d+",
   water:
     "water|water hazards?|penalty areas?|ponds?|lakes?|burns?|streams?|brooks?|ditch(?:es)?|gull(?:y|ies)|inlets?|sea|ocean|bay|beach|shore|shoreline|strand|foreshore|loch|lochan|river|creek|canal|marsh|lagoon|estuary|named_water_\\d+",
+  // What there is none of when there is no water at all; a hole without a burn may have a pond.
+  "any-water": "water|water hazards?|penalty areas?",
   sea: "sea|ocean|bay|beach|shore|shoreline|strand|foreshore|coast|coastline|loch|water|cliffs?|cliff top|clifftop|water edge|sea wall",
   "out-of-bounds":
     "out of bounds(?: stakes| posts| fence| wall| line)?|oob|ob|(?:the )?boundary(?: wall| fence| line| hedge| stakes?| posts?| road)?|white (?:stakes|posts)|named_boundary_\\d+",

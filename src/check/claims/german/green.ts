@@ -39,7 +39,7 @@ const SIZE: readonly ClaimPattern[] = [
   ...adjective("green-narrow", "schmal", { unless: /\bquer\b/ }),
   ...adjective("green-large", "groß|riesig|gewaltig|mächtig|großzügig|weitläufig|weitläufiges|enorm|enormes"),
   ...adjective("green-small", "klein|winzig|kleinste"),
-  ...adjective("green-flat", "eben|flach|bretteben", { notBefore: /^ (?:anspielen|an)/ }),
+  ...adjective("green-flat", "eben|flach|bretteben", { notBefore: /^ (?:anspielen|an)/, unless: /(?<![a-zäöüß])quer(?![a-zäöüß])/ }),
 ];
 
 const TO = "(?:vorne|hinten|links|rechts)";

@@ -12,7 +12,8 @@ const SMALL_GAME = /(?<![a-zäöüß])(?:putt|putten|puttet|putts|weg|rückweg|h
 const SUBJECT = "(?:bahn|loch|par [345]|es|sie|fairway|gelände|annäherung|zweite schlag|zweite|dritte|schlag(?: in das grün| zu dem grün)?|drive|abschlag|weg|der boden)";
 const NO_SIDE = "(?!.*(?:nach|von|zur) (?:links|rechts|hinten|vorne)|.*zu dem (?:meer|wasser|bach|teich|see)|.*zu der (?:see|bucht|seite|küste))";
 const UP = "bergauf|bergan|aufwärts|hangaufwärts|hügelaufwärts|bergaufwärts";
-const OTHER_WAY = /^ (?:und|oder|noch|wie|als|oder auch|und dann|und wieder) (?:bergab|bergauf|abwärts|aufwärts|hinunter|hinauf|wieder)/;
+/** "Bergab ist alles schnell" is of putts. */
+const OTHER_WAY = /^ (?:ist|sind|wird|läuft|rollt|wirkt)(?![a-zäöüß])|^ (?:und|oder|noch|wie|als|oder auch|und dann|und wieder) (?:bergab|bergauf|abwärts|aufwärts|hinunter|hinauf|wieder)/;
 const NO_SUBJECT = /(?:^| )(?:der|die|das|weder|ob|noch|mal|teils|schuss|blick|blickt man|sieht man|schaut man|hinauf und|auf und|ball|rollt|rollt es|läuft|kullert|putt|weiter|weg|pfad|wieder)$/;
 
 const HEIGHT: readonly ClaimPattern[] = [

@@ -109,10 +109,11 @@ const KINDS = ["bunker", "water", "out-of-bounds", "trees", "gorse", "wall", "ro
 const AT_ALL = "(?= *$| ,| und (?!links|rechts|vor|hinter)| auf dies| hier| weit und breit| in sicht| zu sehen| zu fürchten| in dem spiel| überhaupt| an dem grün *$)";
 const HERE = "(?: (?:hier|auf dies bahn|auf dies loch|an dies loch|überhaupt|auf der bahn|weit und breit))*";
 
+const none = (kind: string): string => (kind === "water" ? "any-water" : kind);
 const NONE: readonly ClaimPattern[] = (["bunker", "water", "out-of-bounds"] as const).flatMap((kind): ClaimPattern[] => [
-  { kind, expression: phrase(`ohne (?:ein )?${ADJECTIVES}(?:[a-zäöüß]+- )?{${kind}}${AT_ALL}`, PARTS), denied: true, notAfter: /(?:^| )(?:links|rechts|hinten|vorne|seite)$/ },
-  { kind, expression: phrase(`{no} ${ADJECTIVES}(?:[a-zäöüß]+- )?{${kind}}${AT_ALL}`, PARTS), notAfter: /(?:^| )(?:links|rechts|grün|fairway|hinten|vorne|weder|seite)$/ },
-  { kind, denied: true, expression: phrase(`(?<!-)(?<!- )(?:{${kind}}) (?:gibt es|hat es|findet man|finden sie|hat die bahn|hat das loch)${HERE} (?:kein|nicht|nirgends)(?= *$| ,| und)`, PARTS), notAfter: /(?:^| )(?:links|rechts|ein|das|der|die|vorne|hinten|grün)$/ },
+  { kind, expression: phrase(`ohne (?:ein )?${ADJECTIVES}(?:[a-zäöüß]+- )?{${none(kind)}}${AT_ALL}`, PARTS), denied: true, notAfter: /(?:^| )(?:links|rechts|hinten|vorne|seite)$/ },
+  { kind, expression: phrase(`{no} ${ADJECTIVES}(?:[a-zäöüß]+- )?{${none(kind)}}${AT_ALL}`, PARTS), notAfter: /(?:^| )(?:links|rechts|grün|fairway|hinten|vorne|weder|seite)$/ },
+  { kind, denied: true, expression: phrase(`(?<!-)(?<!- )(?:{${none(kind)}}) (?:gibt es|hat es|findet man|finden sie|hat die bahn|hat das loch)${HERE} (?:kein|nicht|nirgends)(?= *$| ,| und)`, PARTS), notAfter: /(?:^| )(?:links|rechts|ein|das|der|die|vorne|hinten|grün)$/ },
 ]);
 
 const COUNT: readonly ClaimPattern[] = [

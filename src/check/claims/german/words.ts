@@ -76,6 +76,8 @@ export const PARTS: Readonly<Record<string, string>> = {
   object: "das grün|die fahne|das fairway|den fairway|die bahn|die linie|den abschlag|den eingang|die landezone|das loch|den drive",
   bunker: "bunker|sand(?! (?:iron|wedge))|named_bunker_\\d+",
   water: "wasser|teich|see|meer|bucht|strand|bach|graben|fluss|kanal|priel|penalty area|lagune|küste|named_water_\\d+",
+  // What there is none of when there is no water at all; a hole without a burn may have a pond.
+  "any-water": "wasser|penalty area",
   sea: "meer|see|bucht|strand|ufer|küste|klippe|wasser|sund|fjord",
   "out-of-bounds": "out(?! (?:dem|der|den|ein|dies|ihr|unser|sicht|rough|tief|[a-zäöüß]+ (?:bunker|rough|lage|entfernung|richtung)))(?: grenze)?|ausgrenze|grenze(?! (?:zwischen|zu|des|der|von))|out of bounds|weiß (?:pfosten|pfahl|pflock)|named_boundary_\\d+",
   trees: "baum|wald|kiefer|fichte|eiche|birke|pappel|erle|buche|tanne|baumreihe|baumgruppe|named_trees_\\d+",
