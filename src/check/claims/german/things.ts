@@ -50,7 +50,9 @@ function again(source: string): string {
 const side = (): string => again(RAW_SIDE);
 /** Where "von" follows, by which something is guarded: "rechts von einem Bunker bewacht". */
 const GUARDED_SIDE = `(?:(?<cdep_830>vorne|hinten) (?<clat_830>links|rechts)|(?<clat_831>links|rechts) (?<cdep_831>vorne|hinten)|{lat}(?: und {lat})?|(?<dep_832>vorne|hinten)|{both}|auf {both})`;
-const sides = (): string => `${side()}(?:(?: ,)? (?:und|sowie|wie auch|oder) (?:auch )?${side()})?`;
+/** A second side, joined to the first. */
+const ALSO = `(?:(?<cdep_840>vorne|hinten|kurz|lang) (?<clat_840>links|rechts)|(?<clat_841>links|rechts) (?<cdep_841>vorne|hinten)|(?<clat_842>links|rechts) (?<cdep_842>vor|hinter) dem grün|(?:auf der )?(?<lat_840>links|rechts|linke|rechte)(?: seite)?|(?<dep_840>vorne|hinten|kurz|lang)|(?<dep_841>vor|hinter) dem grün)(?:${OF}| davon)?${NOT_OF_ELSE}`;
+const sides = (): string => `${side()}(?:(?: ,)? (?:und|sowie|wie auch|oder) (?:auch )?${again(ALSO)})?`;
 
 const FILL = (n: number): string => `(?: (?:{adverb})){0,${n}}`;
 const WHOM = "(?: (?:{us}))?(?: (?:{object}))?";
