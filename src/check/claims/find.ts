@@ -124,7 +124,7 @@ function inSegment(segment: Segment, lexicon: Lexicon, facts: HoleFacts): Claim[
       if (pattern.notBefore?.test(text.slice(to))) continue;
       // What is advised is where the words begin to say something, not where they end.
       if (!warned && !pattern.inAdvice && advised(from)) continue;
-      if (lexicon.denied(before, text.slice(to)) || lexicon.borrowed(before, match[0]) || lexicon.seeming(text, from)) continue;
+      if (lexicon.denied(before, text.slice(to), match[0]) || lexicon.borrowed(before, match[0]) || lexicon.seeming(text, from)) continue;
       const here = claimsOf(pattern, match, segment, lexicon, facts);
       if (here.length === 0) continue;
       claims.push(...here);

@@ -63,8 +63,8 @@ export interface Lexicon {
   silent(segment: string, ends: string, holeNumber: number): boolean;
   /** Whether the words at an index are advice to the player. */
   advice(segment: string): (index: number) => boolean;
-  /** Whether the words about a match deny something: what they deny is not sure. */
-  denied(before: string, after: string): boolean;
+  /** Whether the words about a match deny something, or tell of what kind the match's own denial is: what is denied is not sure. */
+  denied(before: string, after: string, match: string): boolean;
   /** Whether a match's own subject belongs to words before it: "the edge of the fairway is hidden". */
   borrowed(before: string, match: string): boolean;
   /** Whether words at an index tell how something looks, not how it is. */

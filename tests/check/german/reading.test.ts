@@ -42,6 +42,10 @@ describe("words", () => {
     expect(spelled("Aus")).toBe("out");
     expect(spelled("aus")).toBe("aus");
   });
+  test("a links is no side", () => {
+    expect(keys("B", "Auf Tarvay Links gibt es keinen Bunker, der so tief ist.")).toEqual([]);
+    expect(keys("B", "Links gibt es keinen Bunker.")).toEqual(["!bunker@left"]);
+  });
   test("compounds that are not what they end in stay whole", () => {
     for (const word of ["Nachbarbunker", "Übungsbunker", "Unterwasser"]) expect(spelled(word)).not.toContain(" ");
   });
@@ -121,6 +125,10 @@ describe("claims nothing", () => {
     "Zielen Sie links am Bunker vorbei.",
     "Spiel links am Teich vorbei.",
     "Man sollte den Bunker links nicht angreifen.",
+    "Links gibt es keinen Bunker, der so tief ist.",
+    "Auf der Bahn gibt es keinen Bunker, aus dem man nicht herauskommt.",
+    "Kein Bunker links ist so tief wie dieser.",
+    "Kein Bunker außer dem linken stört.",
     "Links vom Bunker liegt gutes Gras.",
     "Aus dem linken Bunker ist es weit.",
     "Wer links verzieht, findet links einen Teich.",

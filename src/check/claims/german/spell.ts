@@ -87,8 +87,12 @@ const ORDINAL = /\b(\d{1,2})\.(?=\s+(?:Loch|Bahn|Spielbahn|Grün|Abschlag|Tee|Fa
 /** A saying of four words and more is somebody's; fewer are a name. */
 const QUOTED = /[„“"»«‚][^„“”"»«\n]*[“”"«»‘]/g;
 
+/** Within a sentence, with a capital, a links is a kind of course and no side. */
+const COURSE = /(?<=[\p{L}\d,] |-)Links(?![\p{L}])/gu;
+
 export function prepare(markdown: string): string {
   return markdown
+    .replace(COURSE, blank)
     .replace(QUOTED, (quote) => (quote.trim().split(/\s+/).length > 2 ? blank(quote) : quote))
     .replace(ABBREVIATIONS, (abbreviation) => abbreviation.replaceAll(".", " "))
     .replace(ORDINAL, (ordinal) => ordinal.replace(".", "º"))

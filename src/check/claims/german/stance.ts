@@ -127,8 +127,16 @@ const DENIED_BEHIND = any("nicht(?! zu (?:unterschätzen|übersehen|vergessen|ü
 /** What cannot be seen from somewhere is there. */
 const UNSEEN = /von (?:dem|der) (?:abschlag|fairway|bahn)(?: aus)? nicht (?:zu sehen|einsehbar|sichtbar|zu erkennen)/;
 
+/** "Kein Bunker links, der tiefer ist", "kein Bunker links ist tiefer": there may be others. */
+const NONE_SUCH =
+  /^ , (?:der|die|das|den|dem|deren|dessen|wo|welcher|(?:in|aus|an|auf|mit|von|über|bei|durch) (?:der|dem|den|die|das)) [^,]*(?:ist|sind|hat|wird|kann|muss|darf|[a-zäöüß]{3,}(?:t|en))(?= ,|$)|^ (?:ist|sind|hat|haben|macht|kostet|stört|darf|muss|kann|wird|fängt|schluckt|wie|als|mehr|außer|so)(?![a-zäöüß])/;
+const NO_THING = any("kein|ohne");
+/** The match itself says that there is none: "links gibt es kein", "links ist kein". */
+const THERE_IS = any("gibt es|hat|ist|sind|liegt|liegen|findet");
+
 /** Whether the clause that ends here has denied something, or goes on to. */
-export function denied(before: string, after: string): boolean {
+export function denied(before: string, after: string, match: string): boolean {
+  if (NO_THING.test(match) && NONE_SUCH.test(after) && (after.startsWith(" ,") || !THERE_IS.test(match) || /^ (?:wie|als|mehr|außer|so)/.test(after))) return true;
   const to = after.search(ENDS);
   const rest = (to < 0 ? after : after.slice(0, to)).replace(UNSEEN, "");
   if (DENIED_BEHIND.test(rest)) return true;
