@@ -68,7 +68,7 @@ const SLOPE: readonly ClaimPattern[] = [
   make("green-slope", `${NOMINATIVE}(?:grün|fläche|puttfläche)(?: ,)? (?:das|die)${HOW} (?<way_968>(?:nach|zu) (?:hinten|vorne|links|rechts)(?: hin)? (?:(?:{degree}) )*ansteigt)`),
   make("green-slope", `${NOMINATIVE}grün [a-zäöüß ]{2,60} und (?<way_969>steigt(?: (?:{degree}))* (?:nach|zu) (?:hinten|vorne|links|rechts))(?: hin)?(?: (?:{degree}))* an`),
   make("green-slope", `${NOMINATIVE}(?:grün|fläche|puttfläche) (?<way_963>steigt(?: (?:{degree}))* (?:nach|zu) (?:hinten|vorne|links|rechts))(?: (?:hin|links|rechts))?(?: (?:{degree}))* an`),
-  make("green-slope", `${FALLS} das grün(?: {not})?${HOW} (?<way_964>${WAY})${TAIL}`, { notAfter: /(?:^| )(?:vor|hinter|links|rechts)$/ }),
+  make("green-slope", `${FALLS} das grün(?: {not})?${HOW} (?<way_964>${WAY})${TAIL}`, { notAfter: /(?:^| )(?:links|rechts|(?:aus|out|von|hinter|vor|ab|bei|über|unter|neben|an) [^,]*)$/ }),
   ...sloping(`${NOMINATIVE}fairway`, "side-slope", 970, { unless: /\b(?:nach|zu) (?:vorne|hinten)\b/ }),
   make("side-slope", `${FALLS} (?:das|der) fairway(?: {not})?${HOW} (?<way_980>${WAY})`, { notAfter: /(?<![a-zäöüß])(?:vor|hinter|nach|neben|kurz|ab|bis)(?: [a-zäöüß_0-9]+){1,4}$/ }),
   make("side-slope", `fairway (?:hat|besitzt) (?:ein )?(?:(?:{degree}|spürbare|deutliche|leichte) )*(?:gefälle|hang) (?<way_981>${WAY})`),

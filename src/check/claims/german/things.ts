@@ -21,7 +21,7 @@ const ABOUT_GREEN = [
 ].join("|");
 /** A side that may be said of something: of the hole, or it is none. */
 const OF_SOMETHING = [
-  "(?<cdep_801>vorne|hinten|kurz und|lang und|kurz|lang) (?<clat_801>links|rechts)",
+  "(?<cdep_801>vorne(?!.* metres)(?<! metres .*)|hinten|kurz und|lang und|kurz|lang) (?<clat_801>links|rechts)",
   "(?<clat_802>links|rechts) (?<cdep_802>vorne|hinten|kurz|lang)(?! (?:vor|hinter)\\b)",
   "an (?:der|dem) (?<cdep_803>vordere|hintere) (?<clat_803>linke|rechte) (?:ecke|seite|rand|kante|flanke)",
   "(?:auf |zu |an )?{both}",
@@ -33,7 +33,7 @@ const OF_SOMETHING = [
 const LATERAL = `${NEAR.replace("kurz|", "")}(?:${OF_SOMETHING})(?:${OF}| davon(?= *$| ,| ist| liegt| und))?${NOT_OF_ELSE}`;
 const DEP = [
   `${NEAR}(?<!metres )(?<dep_820>vor|hinter) (?:dem |das |des )?grün(?! (?:liegend|gelegen) (?:rough|gelände|hang))(?!-)`,
-  "(?<dep_821>vorne|hinten)(?: an dem grün)?(?= *$| ,| und| oder| liegt| lauert| wartet| ist| fängt| sammelt| ein\\b)",
+  "(?<dep_821>vorne(?:(?=.*(?:grün|hinten))|(?<=(?:grün|hinten).*))|hinten)(?: an dem grün)?(?= *$| ,| und| oder| liegt| lauert| wartet| ist| fängt| sammelt| ein\\b)",
   "an dem (?<dep_822>eingang)",
   "über das grün (?<dep_826>hinaus)",
   "jenseits des (?<dep_827>grün)",
@@ -52,7 +52,9 @@ const side = (): string => again(RAW_SIDE);
 const GUARDED_SIDE = `(?:(?<cdep_830>vorne|hinten) (?<clat_830>links|rechts)|(?<clat_831>links|rechts) (?<cdep_831>vorne|hinten)|{lat}(?: und {lat})?|(?<dep_832>vorne|hinten)|{both}|auf {both})`;
 /** A second side, joined to the first. */
 const ALSO = `(?:(?<cdep_840>vorne|hinten|kurz|lang) (?<clat_840>links|rechts)|(?<clat_841>links|rechts) (?<cdep_841>vorne|hinten)|(?<clat_842>links|rechts) (?<cdep_842>vor|hinter) dem grün|(?:auf der )?(?<lat_840>links|rechts|linke|rechte)(?: seite)?|(?<dep_840>vorne|hinten|kurz|lang)|(?<dep_841>vor|hinter) dem grün)(?:${OF}| davon)?${NOT_OF_ELSE}`;
-const sides = (): string => `${side()}(?:(?: ,)? (?:und|sowie|wie auch|oder) (?:auch )?${again(ALSO)})?`;
+/** Behind a thing: "Bunker hinten, und rechts ein Hang" has what is on the right begin anew. */
+const NO_OTHER = "(?! (?:ein|kein|der|die|das|den|dem|ist|liegt|gibt|wartet|lauert|steht|fällt|geht|wird|verläuft|droht|beginnt|kommt|hat|bleibt)(?![a-zäöüß]))";
+const sides = (end = ""): string => `${side()}(?:(?: ,)? (?:und|sowie|wie auch|oder) (?:auch )?${again(ALSO)}${end})?`;
 
 const FILL = (n: number): string => `(?: (?:{adverb})){0,${n}}`;
 const WHOM = "(?: (?:{us}))?(?: (?:{object}))?";
@@ -69,12 +71,15 @@ const WARNED = /(?:^| )(?:meiden|vermeiden|meidet|vorsicht vor|achten sie auf|ac
 /** Whether the words before a thing let its side count, even within advice. */
 export const warned = (before: string): boolean => WARNED.test(before);
 
+/** Things a side may belong to; of a wall or a road it may also be said that it is out of bounds. */
+const anything = (kind: string): string => ["bunker", "water", "trees", "gorse", ...(kind === "out-of-bounds" ? [] : ["wall", "road"])].map((one) => PARTS[one]!).join("|");
 const NONE_BEFORE = /x^/;
 
 function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
   const make = (text: string, rest: Partial<ClaimPattern> = {}): ClaimPattern => ({ kind, expression: phrase(text, PARTS), notAfter: ROUTE, ...rest });
   const thing = noun(kind);
-  const free = { notAfter: /(?:^| )(?:nach|von|zu weit|weiter|nicht|sich|lieber|besser|zu|über|eher|wer|lieber nach)$/ };
+  // "Teich rechts Bunker links": what stands before the side has it.
+  const free = { notAfter: new RegExp(`(?:^| )(?:nach|von|zu weit|weiter|nicht|sich|lieber|besser|zu|über|eher|wer|lieber nach|${anything(kind)})$`) };
   return [
     // "der rechts vom Grün liegende Bunker"
     make(`(?:{det} )?${side()} (?:liegend|gelegen|platziert|befindlich|verlaufend|stehend|lauernd)(?:e|er|es|en|em)? ${ADJECTIVES}(?:[a-zäöüß]+- )?{${kind}}`),
@@ -83,11 +88,11 @@ function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
     // "liegt nicht links, sondern rechts"
     make(`(?<=(?:${PARTS[kind]!}) (?:liegt|ist|wartet|lauert|verläuft) nicht [a-zäöüß ]{3,40} , )sondern${FILL(1)} ${sides()}`, { notAfter: NONE_BEFORE }),
     // "Ein Bunker bewacht die linke Seite", "ein Teich verteidigt das Grün vorne"
-    make(`${thing}${FILL(2)} {guards}${FILL(2)} (?:(?:die|der|den) (?:{cdep} {clat}|(?:ganz |gesamt )?{lat}) (?:ecke|seite|flanke|hälfte|kante|rand)(?:${OF})?|(?:{object})${FILL(2)} ${sides()})`),
+    make(`${thing}${FILL(2)} {guards}${FILL(2)} (?:(?:die|der|den) (?:{cdep} {clat}|(?:ganz |gesamt )?{lat}) (?:ecke|seite|flanke|hälfte|kante|rand)(?:${OF})?|(?:{object})${FILL(2)} ${sides(NO_OTHER)})`),
     // "The Kist, kurz rechts, ist ..."
-    make(`${thing} ,${FILL(2)} ${sides()}(?= ,| *$)(?! , (?:rechts|links|kurz|lang|dann))`),
+    make(`${thing} ,${FILL(2)} ${sides(NO_OTHER)}(?= ,| *$)(?! , (?:rechts|links|kurz|lang|dann))`),
     // "Ein Bunker liegt rechts vom Grün", "Bunker links und rechts"
-    make(`${thing}(?: {link}${WHOM}(?: {not})?)?${FILL(4)} ${sides()}`),
+    make(`${thing}(?: {link}${WHOM}(?: {not})?)?${FILL(4)} ${sides(NO_OTHER)}`),
     // "Rechts vom Grün liegt ein Bunker", "links gibt es kein Aus", "rechts bewacht ein Bunker das Grün"
     make(`${sides()}${FILL(3)} (?:{link}|{guards})${WHOM}${FILL(3)}(?: {not})? ${thing}(?! (?:vorbei|entlang))`, free),
     // "Es liegt rechts kein Bunker", "gibt es am Grün rechts keinen Bunker"
