@@ -2,7 +2,7 @@
 import type { Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
 import type { Contour } from "../terrain/contours.ts";
-import { gradientAt } from "../terrain/slope.ts";
+import { gradientAt, isSteeper } from "../terrain/slope.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { clipLine } from "./clip.ts";
 import type { Cover } from "./cover.ts";
@@ -54,7 +54,7 @@ export interface ContourRun {
 
 /** Contours on the sheet where they are drawn: not in water, and not where hachures say it better. */
 export function contourRuns({ sheet, scene, composition: c, cover }: PlateContext, ground: PlateGround | undefined): ContourRun[] {
-  const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground?.grid && slopePercentAt(ground.grid, sheet.toPlane(p)) > CLIFF_PERCENT);
+  const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground?.grid && isSteeper(ground.grid, sheet.toPlane(p), CLIFF_PERCENT));
   return (ground?.contours ?? []).flatMap(({ heightMetres, points }) =>
     clipLine(evenly(points.map(sheet.toSheet), c.knots * 3.2, false), scene.box)
       .flatMap((piece) => partsWhere(piece, kept))
@@ -123,11 +123,6 @@ function partsWhere(line: readonly Point[], kept: (point: Point) => boolean): Po
   return parts;
 }
 
-function slopePercentAt(grid: HeightGrid, point: Point): number {
-  const gradient = gradientAt(grid, point);
-  return gradient ? Math.hypot(gradient.east, gradient.north) * 100 : 0;
-}
-
 /** Quarter-metre contours on the green. */
 export function drawGreenContours({ sheet, scene, composition: c, paint }: PlateContext, ground: PlateGround | undefined): string {
   if (!ground?.greenContours || ground.greenContours.length === 0) return "";
@@ -170,9 +165,8 @@ export function scarpMarks({ sheet, composition: c, cover }: PlateContext, groun
     return { percent, down: [x / size, y / size] };
   };
   const spacing = (p: Point): number => {
-    if (!mayFall(cover.at(p))) return 0;
-    const percent = slopePercentAt(grid, sheet.toPlane(p));
-    return percent > SCARP_PERCENT ? gap * Math.max(1, 1.8 - percent / 90) : 0;
+    if (!mayFall(cover.at(p)) || !isSteeper(grid, sheet.toPlane(p), SCARP_PERCENT)) return 0;
+    return gap * Math.max(1, 1.8 - slopeAt(p)!.percent / 90);
   };
   return strew(sheet, gap, 53, spacing, { cover, on: mayFall }).map((place) => ({ ...place, ...slopeAt(place.point)! }));
 }

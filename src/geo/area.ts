@@ -3,6 +3,7 @@
  * Booleans between polygons are Turf's work; these are the few planar sums behind every
  * figure, kept here because they run thousands of times in a build.
  */
+import { boxAround, type Box } from "./box.ts";
 import type { Area, Point, Ring } from "./position.ts";
 import { along, cross, dot } from "./vector.ts";
 
@@ -46,6 +47,15 @@ export function contains(area: Area, [px, py]: Point): boolean {
     }
   }
   return inside;
+}
+
+const boxes = new WeakMap<Area, Box>();
+
+/** The box around an area, found once: areas are not changed. Outside it {@link contains} is false. */
+export function boxOf(area: Area): Box {
+  const box = boxes.get(area) ?? boxAround(area[0]!);
+  boxes.set(area, box);
+  return box;
 }
 
 /** A stretch of a straight line inside an area: distances from the line's origin, metres. */

@@ -1,5 +1,6 @@
 /** Landing ground: what waits where a drive of a given length comes to rest on the line of play. */
-import { chords } from "../geo/area.ts";
+import { boxOf, chords } from "../geo/area.ts";
+import { boxAround, overlaps } from "../geo/box.ts";
 import { directionAt, pointAt } from "../geo/line.ts";
 import { metresFromYards } from "../geo/units.ts";
 import type { Area, Point } from "../geo/position.ts";
@@ -65,11 +66,12 @@ function firstTrouble(placed: Iterable<PlacedFeature>, from: Point, direction: P
     if (metres <= TROUBLE_REACH_METRES && (!first || metres < first.metres)) first = { id, metres };
   };
   const end = along(from, direction, TROUBLE_REACH_METRES);
+  const reach = boxAround([from, end]);
   for (const one of placed) {
     if (!isTrouble(one)) continue;
     const areas = areasOf(one);
     if (areas.length > 0) {
-      for (const [enter, exit] of chords(areas, from, direction)) if (exit > 0) offer(one.feature.id, Math.max(0, enter));
+      for (const [enter, exit] of chords(areas.filter((area) => overlaps(boxOf(area), reach)), from, direction)) if (exit > 0) offer(one.feature.id, Math.max(0, enter));
       continue;
     }
     for (const path of boundariesOf(one)) {

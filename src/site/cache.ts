@@ -67,9 +67,14 @@ export async function keep(key: string, bytes: Uint8Array): Promise<void> {
 /** As {@link keep}, for drawing, which does not wait. */
 export function keepSync(key: string, bytes: Uint8Array): void {
   const path = pathOf(key);
-  mkdirSync(dirname(path), { recursive: true });
   const unfinished = `${path}.${randomUUID()}`;
-  writeFileSync(unfinished, bytes);
+  try {
+    writeFileSync(unfinished, bytes);
+  } catch {
+    // Only the first in its folder has to make it.
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(unfinished, bytes);
+  }
   renameSync(unfinished, path);
 }
 

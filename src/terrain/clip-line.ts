@@ -1,6 +1,5 @@
 /** The parts of a polyline that lie inside an area, holes left out. */
-import { contains } from "../geo/area.ts";
-import { boxAround } from "../geo/box.ts";
+import { boxOf, contains } from "../geo/area.ts";
 import type { Area, Point } from "../geo/position.ts";
 
 /**
@@ -14,7 +13,7 @@ export function clipLine(points: readonly Point[], area: Area): Point[][] {
     if (part.length > 1) parts.push(part);
     part = [];
   };
-  const [west, south, east, north] = boxAround(area[0]!);
+  const [west, south, east, north] = boxOf(area);
   for (let i = 1; i < points.length; i++) {
     const a = points[i - 1]!;
     const b = points[i]!;

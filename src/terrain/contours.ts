@@ -12,7 +12,7 @@
  */
 import { contours as marchingSquares } from "d3-contour";
 import type { Area, Point } from "../geo/position.ts";
-import { boxAround } from "../geo/box.ts";
+import { boxOf } from "../geo/area.ts";
 import { clipLine } from "./clip-line.ts";
 import { columnRowOf, type HeightGrid } from "./grid.ts";
 import { simplifyLine } from "./simplify-line.ts";
@@ -78,7 +78,7 @@ const EVERY_HEIGHT: HeightRange = [-Infinity, Infinity];
 
 /** Lowest and highest height on and around an area: contours of other heights do not run inside it. */
 function heightsAbout(grid: HeightGrid, area: Area): HeightRange {
-  const [west, south, east, north] = boxAround(area[0]!);
+  const [west, south, east, north] = boxOf(area);
   const [left, top] = columnRowOf(grid, [west, north]);
   const [right, bottom] = columnRowOf(grid, [east, south]);
   let [lowest, highest] = [Infinity, -Infinity];

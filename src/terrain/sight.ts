@@ -5,8 +5,7 @@
  * far end and hides 5 mm in the middle, and refraction gives back about an eighth of that.
  * A survey's heights are not that good.
  */
-import { contains } from "../geo/area.ts";
-import { boxAround } from "../geo/box.ts";
+import { boxOf, contains } from "../geo/area.ts";
 import type { Area, Point } from "../geo/position.ts";
 import { type HeightGrid, columnRowOf } from "./grid.ts";
 import { pointsInside } from "./region.ts";
@@ -116,7 +115,7 @@ export function visibleShare(
 export function coverFrom(
   stands: readonly { readonly area: Area; readonly heightMetres: number }[],
 ): (point: Point) => number {
-  const boxed = stands.map((stand) => ({ ...stand, box: boxAround(stand.area[0]!) }));
+  const boxed = stands.map((stand) => ({ ...stand, box: boxOf(stand.area) }));
   return (point) => {
     let most = 0;
     for (const { area, heightMetres, box: [west, south, east, north] } of boxed) {

@@ -102,6 +102,29 @@ export function gradientAt(grid: HeightGrid, point: Point): Gradient | undefined
   return Number.isNaN(east + north) ? undefined : { east: east / (8 * stepMetres), north: north / (8 * stepMetres) };
 }
 
+const slopes = new WeakMap<HeightGrid, Float32Array>();
+
+/**
+ * Whether the ground at a point is steeper than so many percent; false where it is unknown.
+ * A slope is a mix of those at the four heights about it and no steeper than the steepest
+ * of them, so most points of gentle ground need no sum.
+ */
+export function isSteeper(grid: HeightGrid, point: Point, percent: number): boolean {
+  const known = slopes.get(grid) ?? slopePercents(grid);
+  slopes.set(grid, known);
+  const { columns, rows } = grid;
+  const [column, row] = columnRowOf(grid, point);
+  const i = Math.min(Math.floor(column), columns - 3);
+  const j = Math.min(Math.floor(row), rows - 3);
+  if (i < 1 || j < 1 || column > columns - 2 || row > rows - 2) return false;
+  const at = j * columns + i;
+  // A little room for the rounding of both.
+  const gentle = percent * 0.9999;
+  if (known[at]! < gentle && known[at + 1]! < gentle && known[at + columns]! < gentle && known[at + columns + 1]! < gentle) return false;
+  const gradient = gradientAt(grid, point);
+  return gradient !== undefined && Math.hypot(gradient.east, gradient.north) * 100 > percent;
+}
+
 /** Slope and aspect at any point; undefined where {@link gradientAt} is. */
 export function slopeAt(grid: HeightGrid, point: Point): Slope | undefined {
   const gradient = gradientAt(grid, point);

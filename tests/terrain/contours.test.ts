@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Point } from "../../src/geo/position.ts";
 import { cross } from "../../src/geo/vector.ts";
+import { clipLine } from "../../src/terrain/clip-line.ts";
 import { type Contour, contoursOf, isIndexContour } from "../../src/terrain/contours.ts";
 import { gridOf } from "../../src/terrain/grid.ts";
 import { heightAt } from "../../src/terrain/sample.ts";
@@ -139,5 +140,16 @@ describe("isIndexContour", () => {
     expect(isIndexContour(0.1 + 0.2 + 0.2, 0.1)).toBe(true);
     expect(isIndexContour(12, 1, 4)).toBe(true);
     expect(isIndexContour(5.5, 1, 5, 0.5)).toBe(true);
+  });
+});
+
+describe("contours within an area", () => {
+  it("are those of the whole grid, cut: levels that do not reach the area are only left out sooner", () => {
+    const grid = gridOfField(hill);
+    for (const area of [disc([22, -11], 9), rectangle(-40, -55, 3, -12), disc([0, 0], 7)]) {
+      const cut = contoursOf(grid, { intervalMetres: 0.25 }).flatMap(({ heightMetres, points }) => clipLine(points, area).map((part) => ({ heightMetres, points: part })));
+      expect(cut.length).toBeGreaterThan(0);
+      expect(contoursOf(grid, { intervalMetres: 0.25, within: area }).map(({ heightMetres, points }) => ({ heightMetres, points }))).toEqual(cut);
+    }
   });
 });

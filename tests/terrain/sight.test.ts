@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Point } from "../../src/geo/position.ts";
 import { gridOf } from "../../src/terrain/grid.ts";
+import { pointsInside } from "../../src/terrain/region.ts";
 import { coverFrom, lineOfSight, visibleShare } from "../../src/terrain/sight.ts";
 import { FIELD, cone, gridOfField, plane, rectangle } from "./surfaces.ts";
 
@@ -83,5 +84,18 @@ describe("visibleShare", () => {
     expect(visibleShare(open, [-50, 0], rectangle(10, -10, 30, 10))!.share).toBe(1);
     expect(visibleShare(gridOfField(ridge(9)), [-50, 0], rectangle(12, -10, 30, 10))!.share).toBe(0);
     expect(visibleShare(open, [-50, 0], rectangle(70, -10, 90, 10))).toBeUndefined();
+  });
+});
+
+describe("visibleShare and lines of sight", () => {
+  it("count the same points as seen, woods and all, though the share stops at what hides a point", () => {
+    const grid = gridOfField(ridge(0.4));
+    const area = rectangle(8, -20, 45, 20);
+    const options = { coverMetres: coverFrom([{ area: rectangle(-14, -30, -6, 2), heightMetres: 1.2 }]) };
+    const points = pointsInside(area, 2, 400);
+    const seen = points.filter((point) => lineOfSight(grid, [-45, 3], point, options)!.visible).length;
+    expect(seen).toBeGreaterThan(0);
+    expect(seen).toBeLessThan(points.length);
+    expect(visibleShare(grid, [-45, 3], area, { ...options, spacingMetres: 2 })).toEqual({ share: seen / points.length, points: points.length });
   });
 });

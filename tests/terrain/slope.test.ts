@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { directionOfBearing } from "../../src/geo/vector.ts";
 import { gridOf } from "../../src/terrain/grid.ts";
-import { gradientAt, risePercentToward, slopeAt, slopeOf, slopePercents } from "../../src/terrain/slope.ts";
+import { gradientAt, isSteeper, risePercentToward, slopeAt, slopeOf, slopePercents } from "../../src/terrain/slope.ts";
 import { FIELD, cone, gridOfField, hill, hillGradient, plane } from "./surfaces.ts";
 
 describe("slopeAt", () => {
@@ -76,5 +76,22 @@ describe("risePercentToward", () => {
     expect(risePercentToward(gradient, [0, -1])).toBeCloseTo(-3);
     expect(risePercentToward(gradient, [-0.6, 0.8])).toBeCloseTo(0);
     expect(slopeOf(gradient).percent).toBeCloseTo(5);
+  });
+});
+
+describe("isSteeper", () => {
+  it("says what the gradient says, beside the edge and unknown ground too", () => {
+    const grid = gridOfField((point) => (Math.hypot(point[0] - 20, point[1] + 30) < 6 ? undefined : hill(point)));
+    const answers = { steep: 0, gentle: 0, unknown: 0 };
+    for (let i = 0; i < 5000; i++) {
+      const point = [-63 + ((i * 0.754877) % 1) * 126, -63 + ((i * 0.56984) % 1) * 126] as const;
+      const gradient = gradientAt(grid, point);
+      const percent = gradient && Math.hypot(gradient.east, gradient.north) * 100;
+      for (const limit of [3, 12, 26]) {
+        expect(isSteeper(grid, point, limit)).toBe(percent !== undefined && percent > limit);
+        answers[percent === undefined ? "unknown" : percent > limit ? "steep" : "gentle"]++;
+      }
+    }
+    expect(Math.min(...Object.values(answers))).toBeGreaterThan(100);
   });
 });
