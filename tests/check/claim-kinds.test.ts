@@ -1,27 +1,9 @@
-/** Each kind of claim: a tip that the ground refutes, and one it bears out. */
+/** Each kind of claim in English, and what cannot be known of it. */
 import { describe, expect, test } from "vitest";
-import { CLAIM_KINDS, type ClaimKind } from "../../src/check/claims/claim.ts";
-import type { Feature } from "../../src/course/types.ts";
-import { areaFeature, box, lineFeature } from "../support/flat-course.ts";
-import type { HoleName } from "./corpus.ts";
+import { BIG_GREEN, GORSE, KINDS, ROAD, SPLIT, tryKinds, WALL, type KindCases } from "./claim-kinds.ts";
 import { foundInTip } from "./support.ts";
 
-interface Case {
-  readonly trips: readonly [HoleName, string];
-  readonly passes: readonly [HoleName, string];
-  /** Drawn on both holes, or on the one only. */
-  readonly more?: readonly Feature[];
-  readonly toTrip?: readonly Feature[];
-  readonly toPass?: readonly Feature[];
-}
-
-const GORSE = areaFeature("gorse", "scrub", box(-60, 150, -30, 200));
-const WALL = lineFeature("old-wall", "wall", [[-40, 100], [-40, 300]]);
-const ROAD = lineFeature("coast-road", "road", [[-50, 0], [-50, 300]]);
-const BIG_GREEN = areaFeature("green", "green", box(-15, 360, 15, 400));
-const SPLIT = areaFeature("fairway-2", "fairway", box(-60, 150, -40, 280));
-
-const CASES: Readonly<Record<ClaimKind, Case>> = {
+const CASES: KindCases = {
   uphill: { trips: ["A", "The hole is uphill."], passes: ["B", "The approach is uphill."] },
   downhill: { trips: ["B", "The second is downhill."], passes: ["C", "It is downhill from tee to green."] },
   level: { trips: ["B", "The hole is level."], passes: ["A", "The hole is level."] },
@@ -74,23 +56,11 @@ const CASES: Readonly<Record<ClaimKind, Case>> = {
   "island-green": { trips: ["E", "An island green."], passes: ["A", "Not a green to miss."] },
 };
 
-const KINDS = Object.keys(CLAIM_KINDS) as ClaimKind[];
-
-describe("kinds of claim", () => {
-  test("are at least thirty", () => {
-    expect(KINDS.length).toBeGreaterThanOrEqual(30);
-  });
-  test.each(KINDS)("%s: refuted", (kind) => {
-    const { trips, more = [], toTrip = [] } = CASES[kind];
-    const [diagnostic] = foundInTip(`tip-says-${kind}`, ...trips, [...more, ...toTrip]);
-    expect(diagnostic).toMatchObject({ severity: "error", rule: `tip-says-${kind}`, file: "test/holes/01.md" });
-    expect(diagnostic!.message).toMatch(/^The tip says ".+", but .+\. Change the words, or the drawing if it is wrong\.$/);
-  });
-  test.each(KINDS)("%s: borne out", (kind) => {
-    const { passes, more = [], toPass = [] } = CASES[kind];
-    expect(foundInTip(`tip-says-${kind}`, ...passes, [...more, ...toPass])).toEqual([]);
-  });
+test("there are at least thirty kinds of claim", () => {
+  expect(KINDS.length).toBeGreaterThanOrEqual(30);
 });
+
+tryKinds("en", CASES);
 
 describe("what cannot be known", () => {
   test.each([

@@ -1,27 +1,9 @@
-/** Each kind of claim in German: a tip that the ground refutes, and one it bears out. */
+/** Each kind of claim in German. */
 import { describe, expect, test } from "vitest";
-import { CLAIM_KINDS, type ClaimKind } from "../../../src/check/claims/claim.ts";
-import type { Feature } from "../../../src/course/types.ts";
-import { areaFeature, box, lineFeature } from "../../support/flat-course.ts";
-import type { HoleName } from "../corpus.ts";
 import { foundInTip } from "../support.ts";
+import { BIG_GREEN, GORSE, ROAD, SPLIT, tryKinds, WALL, type KindCases } from "../claim-kinds.ts";
 
-interface Case {
-  readonly trips: readonly [HoleName, string];
-  readonly passes: readonly [HoleName, string];
-  /** Drawn on both holes, or on the one only. */
-  readonly more?: readonly Feature[];
-  readonly toTrip?: readonly Feature[];
-  readonly toPass?: readonly Feature[];
-}
-
-const GORSE = areaFeature("gorse", "scrub", box(-60, 150, -30, 200));
-const WALL = lineFeature("old-wall", "wall", [[-40, 100], [-40, 300]]);
-const ROAD = lineFeature("coast-road", "road", [[-50, 0], [-50, 300]]);
-const BIG_GREEN = areaFeature("green", "green", box(-15, 360, 15, 400));
-const SPLIT = areaFeature("fairway-2", "fairway", box(-60, 150, -40, 280));
-
-const CASES: Readonly<Record<ClaimKind, Case>> = {
+const CASES: KindCases = {
   uphill: { trips: ["A", "Die Bahn steigt zum Grün hin an."], passes: ["B", "Die Annäherung geht bergauf."] },
   downhill: { trips: ["B", "Der zweite Schlag geht bergab."], passes: ["C", "Vom Abschlag geht es hinunter."] },
   level: { trips: ["B", "Die Bahn ist eben."], passes: ["A", "Die Bahn ist eben."] },
@@ -74,17 +56,9 @@ const CASES: Readonly<Record<ClaimKind, Case>> = {
   "island-green": { trips: ["E", "Ein Inselgrün."], passes: ["A", "Kein Grün, das man verfehlen will."] },
 };
 
-const KINDS = Object.keys(CLAIM_KINDS) as ClaimKind[];
+tryKinds("de", CASES);
 
-describe("kinds of claim in German", { timeout: 30_000 }, () => {
-  test.each(KINDS)("%s: refuted", (kind) => {
-    const { trips, more = [], toTrip = [] } = CASES[kind];
-    expect(foundInTip(`tip-says-${kind}`, ...trips, [...more, ...toTrip], "de")).toMatchObject([{ severity: "error" }]);
-  });
-  test.each(KINDS)("%s: borne out", (kind) => {
-    const { passes, more = [], toPass = [] } = CASES[kind];
-    expect(foundInTip(`tip-says-${kind}`, ...passes, [...more, ...toPass], "de")).toEqual([]);
-  });
+describe("kinds of claim in German, denied", () => {
   // A pattern that finds nothing would pass as borne out, so what is borne out is turned round by a denial or a side where it can be.
   test.each([
     ["bunker", "B", "Hinter dem Grün wartet kein Bunker."],
