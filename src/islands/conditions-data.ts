@@ -1,7 +1,9 @@
 /** What a hole's `ground.json` holds: the landing ground and approach of every drive length worked out, and what a stroke from each tee meets. Fetched only when a golfer gives a length. */
-import type { ShotNumbers } from "./conditions-model.ts";
 
 export const GROUND_DATA_VERSION = 2;
+
+/** Distance, rise and bearing of a shot, as a page carries them. */
+export type ShotNumbers = readonly [distanceMetres: number, riseMetres: number, bearingDegrees: number];
 
 export interface OwnDrive {
   /** To the middle of the green along the line of play. */

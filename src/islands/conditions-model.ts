@@ -8,7 +8,7 @@ import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../flight/family.ts
 import type { FlightResult } from "../flight/result.ts";
 import { MAXIMUM_WIND_METRES_PER_SECOND, type Wind } from "../flight/wind.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
-import type { GreenShots, GroundData, OwnDrive } from "./conditions-data.ts";
+import type { GreenShots, GroundData, OwnDrive, ShotNumbers } from "./conditions-data.ts";
 import type { Conditions } from "./conditions-store.ts";
 
 /** The international mile per hour in metres per second, exact. */
@@ -52,9 +52,6 @@ export function readField(text: string, field: Field, unit: LengthUnit): Reading
   const { least, most } = limitsOf(field, unit);
   return value >= least && value <= most ? { ok: true, value } : { ok: false, reason: "outside" };
 }
-
-/** Distance, rise and bearing of a shot, as a page carries them. */
-export type ShotNumbers = readonly [distanceMetres: number, riseMetres: number, bearingDegrees: number];
 
 /** Reads `data-shot`; undefined where it does not hold three finite numbers. */
 export function shotOf(written: string | null | undefined): ShotNumbers | undefined {

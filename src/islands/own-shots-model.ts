@@ -6,8 +6,8 @@
 import type { DayConditions } from "../flight/effective.ts";
 import { SHORTEST_CARRY_METRES } from "../flight/family.ts";
 import type { KnownRung } from "../measure/ladder.ts";
-import type { AheadHazard, FromTee, GreenShots, OwnDrive } from "./conditions-data.ts";
-import { shotBetween, todayOf, type ShotNumbers } from "./conditions-model.ts";
+import type { AheadHazard, FromTee, GreenShots, OwnDrive, ShotNumbers } from "./conditions-data.ts";
+import { shotBetween, todayOf } from "./conditions-model.ts";
 import type { Third } from "./settings-third.ts";
 
 /** A must-carry hazard the golfer's longest shot can find. */

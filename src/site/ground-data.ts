@@ -2,8 +2,7 @@
 import type { LengthUnit } from "../geo/units.ts";
 import { bearingDegrees, directionTo, distanceMetres } from "../geo/vector.ts";
 import type { Point } from "../geo/position.ts";
-import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint } from "../islands/conditions-data.ts";
-import type { ShotNumbers } from "../islands/conditions-model.ts";
+import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint, type ShotNumbers } from "../islands/conditions-data.ts";
 import { DRIVE_LENGTHS_METRES, landingAt, riseBetween } from "../measure/landing.ts";
 import { canBePassed } from "../measure/passable.ts";
 import { risePast, shotsOf, type Shot } from "../measure/shots.ts";

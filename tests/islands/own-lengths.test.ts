@@ -2,8 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { effectiveLength } from "../../src/flight/effective.ts";
 import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../../src/flight/family.ts";
-import type { FromTee } from "../../src/islands/conditions-data.ts";
-import { dayOf, driveOf, shotBetween, type ShotNumbers } from "../../src/islands/conditions-model.ts";
+import type { FromTee, ShotNumbers } from "../../src/islands/conditions-data.ts";
+import { dayOf, driveOf, shotBetween } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { readLengths, withLength, writeLengths } from "../../src/islands/lengths-store.ts";
 import { arcOnSheet, matrixOf } from "../../src/islands/own-plate.ts";

@@ -2,7 +2,7 @@
 import type { Feature } from "geojson";
 import type { Golfer } from "./golfer.ts";
 import type { HoleData, LonLat, TeeData } from "../hole-data.ts";
-import type { Action, Tool } from "./panel.ts";
+import type { Action } from "./panel.ts";
 import type { BaseMap } from "./base-map.ts";
 import type { OpenMap, OpenMapInput } from "./open-map.ts";
 import type { ReadOut } from "./read-out.ts";
@@ -33,7 +33,7 @@ import { SOURCES } from "./sources.ts";
 import { thirdPoint } from "./third-point.ts";
 import { mapStyle } from "./style.ts";
 import { whereabouts } from "./whereabouts.ts";
-import { fill } from "./words.ts";
+import { fill, type Tool } from "./words.ts";
 
 export async function openHoleMap({ slot, data, address, golfer, speech, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
   const { say } = speech;

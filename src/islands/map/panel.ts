@@ -1,10 +1,7 @@
 /** The map's furniture inside the slot the page gives it: view, cross, buttons, tools, read-out. */
 import type { ViewSize } from "./camera.ts";
 import type { ReadOut } from "./read-out.ts";
-import type { MapWords } from "./words.ts";
-
-/** What a map can do besides being moved: buttons that stay pressed. */
-export type Tool = "relief" | "photo" | "shots" | "whereAmI";
+import type { MapWords, Tool } from "./words.ts";
 
 /** What one kind of map has that another has not. */
 export interface PanelParts {

@@ -8,7 +8,9 @@ import type { UnitWords } from "../../tell/format.ts";
 import type { Third } from "../settings-third.ts";
 import type { Failure } from "./failure.ts";
 import type { LocateFault } from "./locate.ts";
-import type { Tool } from "./panel.ts";
+
+/** What a map can do besides being moved: buttons that stay pressed. */
+export type Tool = "relief" | "photo" | "shots" | "whereAmI";
 
 /** Kinds that are said; of others only their names. */
 export type SaidKind = Extract<FeatureKind, "bunker" | "penalty-area-yellow" | "penalty-area-red" | "water" | "out-of-bounds" | "green" | "fairway">;
