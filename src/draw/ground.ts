@@ -127,7 +127,8 @@ export function drawFairways(context: PlateContext, lineOfPlay: readonly Point[]
   const bands: string[] = [];
   for (let k = -Math.ceil(furthest / width); k <= furthest / width; k++) {
     if (k % 2 !== 0) continue;
-    bands.push(smoothPath(evenly(simplified(shifted(middle, k * width), 0.3), px(14), false), false));
+    // Under a wide stroke with round joins its corners do not show.
+    bands.push(polyPath(simplified(shifted(middle, k * width), 0.3), false));
   }
   return (
     defs +
