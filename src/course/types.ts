@@ -85,6 +85,7 @@ export interface CourseTranslation extends NamesTranslation {
 }
 
 export interface HoleTranslation extends NamesTranslation {
+  readonly aim: string | undefined;
   /** By the photo's path relative to the content folder. */
   readonly photos: Readonly<Record<string, PhotoTranslation>>;
   readonly tip: Tip | undefined;
@@ -210,6 +211,8 @@ export interface Hole extends Translatable {
   readonly slug: string;
   readonly par: PerGender;
   readonly strokeIndex: PerGender;
+  /** Where to aim from the tee, in a few words of the club's; undefined where the guide finds something itself. */
+  readonly aim: string | undefined;
   /** The printed card, by tee set. A tee set not used on this hole is absent. */
   readonly cardMetres: Readonly<Record<string, number>>;
   readonly photos: readonly Photo[];

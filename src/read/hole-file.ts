@@ -124,6 +124,7 @@ export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos:
     slug: file.slice(file.lastIndexOf("/") + 1, -".md".length),
     par: perGender(front.par),
     strokeIndex: perGender(front.strokeIndex),
+    aim: front.aim,
     cardMetres: Object.fromEntries(Object.entries(front.card).map(([tee, yards]) => [tee, metresFromYards(yards)])),
     photos,
     features: placeFeatures(features, yaml),

@@ -159,10 +159,11 @@ function readHoleTranslation(source: SourceText, language: string, id: string, p
   }
   const diagnostics = [...checkMarkdown(tip), ...(parsed ? findings.map(parsed.yaml.toDiagnostic) : [])];
   if (!result.success) return { diagnostics };
-  const { name, photos, features, notices } = result.data;
+  const { name, aim, photos, features, notices } = result.data;
   return {
     value: {
       name,
+      aim,
       photos: Object.fromEntries(Object.entries(photos).map(([file, { alt, caption }]) => [`${id}/photos/${file}`, { alt, caption }])),
       features,
       notices: textsOf(notices),

@@ -83,6 +83,7 @@ export function drawnHole(hole: MeasuredHole): MeasuredHole {
       ...told(hole.hole),
       tip: { ...hole.hole.tip, language: "", markdown: aims(hole.hole.tip.markdown) },
       photos: hole.hole.photos.map((photo) => ({ ...told(photo), alt: "", caption: undefined, credit: undefined })),
+      aim: undefined,
       silence: [],
       notices: [],
       translations: {},

@@ -99,9 +99,11 @@ function measuredHoleIn(measured: MeasuredHole, course: Course, hole: Hole, shar
 function holeIn(hole: Hole, language: string): Hole {
   const said = hole.translations[language];
   const tip: Tip = said?.tip ?? hole.tip;
+  const untranslated = [...(said?.tip || hole.tip.markdown === "" ? [] : ["tip"]), ...(hole.aim === undefined || said?.aim !== undefined ? [] : ["aim"])];
   return {
     ...hole,
-    untranslated: said?.tip || hole.tip.markdown === "" ? [] : ["tip"],
+    untranslated,
+    aim: said?.aim ?? hole.aim,
     name: said?.name ?? hole.name,
     tip,
     photos: hole.photos.map((photo): Photo => told(photo, said?.photos[photo.file], ["alt", "caption"])),

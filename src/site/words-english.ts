@@ -128,6 +128,7 @@ export const english: Words = {
     allTees: "Every tee",
     tee: "Tee",
     howToPlay: "How to play it",
+    notTranslated: "This tip is not translated yet.",
     pictures: "Pictures",
     photoCredit: (credit) => `Photograph: ${credit}`,
     openMap: "Open live map",

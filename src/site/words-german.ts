@@ -125,6 +125,7 @@ export const german: Words = {
     allTees: "Alle Abschläge",
     tee: "Abschlag",
     howToPlay: "So spielen Sie die Bahn",
+    notTranslated: "Dieser Tipp ist noch nicht übersetzt.",
     pictures: "Bilder",
     photoCredit: (credit) => `Foto: ${credit}`,
     openMap: "Live-Karte öffnen",

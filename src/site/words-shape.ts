@@ -147,6 +147,7 @@ export interface Words {
     readonly allTees: string;
     readonly tee: string;
     readonly howToPlay: string;
+    readonly notTranslated: string;
     readonly pictures: string;
     readonly photoCredit: (credit: string) => string;
     readonly openMap: string;

@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { FilmData } from "../../src/flyover/film-data.ts";
 import { words } from "../../src/site/words.ts";
 import { connect, settled, watchedPage } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";
@@ -133,6 +134,24 @@ test("the live map opens on a page below, with its tiles from where they are sha
   await expect.poll(() => tiles.length, { timeout: 40_000 }).toBeGreaterThan(0);
   for (const tile of tiles) expect(tile).toMatch(new RegExp(`^${base}${courseOf}/ground/`));
   expect(record).toEqual({ errors: [], foreign: [], missing: [] });
+});
+
+test("a flyover speaks the page's language: its chapters, its captions, and the file of them", async () => {
+  const page = await open(`de/${holePages[6]!}flyover/`);
+  await page.locator("[data-film-start]").click();
+  await expect.poll(() => page.locator("[data-film]").getAttribute("data-state"), { timeout: 40_000 }).toBe("ready");
+  const film = JSON.parse(readFileSync(join(folder, "de", holePages[6]!, "flyover.json"), "utf8")) as FilmData;
+  await expect.poll(() => page.locator("[data-film]").innerText()).toContain(film.chapters[0]!.title);
+  expect(film.chapters[0]!.title).toBe(words("de").film.chapters[film.chapters[0]!.kind as "tee"]);
+  const captions = await page.locator('a[type="text/vtt"]').getAttribute("href");
+  expect(captions).toBe(`${base}de/${holePages[6]!}captions.vtt`);
+});
+
+test("what a page fetches when asked is its own language's", () => {
+  for (const path of german) {
+    const html = readFileSync(join(folder, path, "index.html"), "utf8");
+    for (const [, address] of html.matchAll(/="(\/[^"]*\.(?:json|vtt|webmanifest))"/g)) expect(address, path).toMatch(new RegExp(`^${base}de/`));
+  }
 });
 
 test("search engines are told of both where the guide knows its address", () => {

@@ -88,7 +88,7 @@ export function plainHole({ lengthMetres = 380, east = 0, features = [], rest = 
 /** A hole's translation that says only its tip, in `01.<language>.md`. */
 export const tipIn = (language: string, markdown: string, features: Readonly<Record<string, string>> = {}): Hole["translations"] => {
   const place = { file: `test/holes/01.${language}.md`, line: 4, column: 1 };
-  return { [language]: { name: undefined, features, notices: [], photos: {}, place: { ...place, line: 1 }, tip: { markdown, place, language } } };
+  return { [language]: { name: undefined, aim: undefined, features, notices: [], photos: {}, place: { ...place, line: 1 }, tip: { markdown, place, language } } };
 };
 
 export const plainCourse = (plain: Plain = {}, rest: Partial<Course> = {}): Course => course([plainHole(plain)], rest);

@@ -58,6 +58,7 @@ const groups: Readonly<Record<string, readonly Mistake[]>> = {
 defaultTee:`)),
   ],
   "front matter": [
+    inHole("a figure typed into the aim", "card:", "aim: ¶200 yards at the tree\ncard:"),
     inHole("unknown field", "par:", "¶pra:"),
     inHole("a word for a number", "par: 4", "par: ¶four"),
     inHole("a number in quotes is not coerced", "par: 4", 'par: ¶"4"'),

@@ -13,7 +13,7 @@ import { words } from "../../src/site/words.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 
 const place = { file: "test/holes/01-test.md", line: 1, column: 1 };
-const german = (rest: Partial<HoleTranslation>): HoleTranslation => ({ name: undefined, features: {}, notices: [], photos: {}, tip: undefined, place, ...rest });
+const german = (rest: Partial<HoleTranslation>): HoleTranslation => ({ name: undefined, aim: undefined, features: {}, notices: [], photos: {}, tip: undefined, place, ...rest });
 
 const FEATURES = [
   lineFeature("line", "line-of-play", [[0, 0], [0, 350]]),
@@ -32,10 +32,11 @@ const COURSE = course(
     hole(FEATURES, {
       photos: [photo],
       tip: tip("It is :reach[bunker] to the bunker."),
+      aim: "Left of the bunker",
       notices: [notice("Winter green."), notice("Path closed.")],
-      translations: { de: german({ name: "Prüfung", features: { bunker: "Linker Bunker" }, notices: ["Wintergrün."], photos: { [photo.file]: { alt: "Der Blick", caption: undefined } }, tip: { ...tip("Bis zum Bunker sind es :reach[bunker]."), language: "de" } }) },
+      translations: { de: german({ name: "Prüfung", aim: "Links vom Bunker", features: { bunker: "Linker Bunker" }, notices: ["Wintergrün."], photos: { [photo.file]: { alt: "Der Blick", caption: undefined } }, tip: { ...tip("Bis zum Bunker sind es :reach[bunker]."), language: "de" } }) },
     }),
-    hole(FEATURES, { number: 2, tip: tip("Straight.") }),
+    hole(FEATURES, { number: 2, tip: tip("Straight."), aim: "The flag" }),
   ],
   { description: "A course.", sources: ["Invented"], translations: { de: { name: undefined, description: "Ein Platz.", sources: undefined, tees: { back: "Hinten" }, features: {}, notices: [], place } } },
 );
@@ -64,6 +65,7 @@ describe("what is translated", () => {
     expect(seen.course).toMatchObject({ description: "Ein Platz.", tees: [{ name: "Hinten" }, { name: "Forward" }] });
     expect(first!.hole).toMatchObject({ name: "Prüfung", notices: [{ text: "Wintergrün." }, { text: "Path closed." }], photos: [{ alt: "Der Blick", caption: "Look" }] });
     expect(first!.hole.tip.markdown).toMatch(/^Bis zum Bunker/);
+    expect([first!.hole.aim, second!.hole.aim]).toEqual(["Links vom Bunker", "The flag"]);
     expect(first!.placed.get("bunker")!.feature.name).toBe("Linker Bunker");
     expect(first!.tees[0]!.tee.name).toBe("Hinten");
     // The same hole as the course holds, so that pages about the course say the same.
@@ -74,6 +76,7 @@ describe("what is translated", () => {
     const { club } = view;
     expect(otherLanguage(club, first!.hole, "tip")).toBeUndefined();
     expect(otherLanguage(club, second!.hole, "tip")).toBe("en");
+    expect([first!, second!].map((one) => otherLanguage(club, one.hole, "aim"))).toEqual([undefined, "en"]);
     expect(otherLanguage(club, club, "cautions")).toBeUndefined();
     expect(otherLanguage(club, club, "localRules")).toBe("en");
     // There is nothing to mark where nothing is said.

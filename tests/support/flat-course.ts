@@ -62,6 +62,7 @@ export const hole = (features: readonly Feature[], rest: Partial<Hole> = {}): Ho
   slug: "01-test",
   par: { men: 4, women: 4 },
   strokeIndex: { men: 1, women: 1 },
+  aim: undefined,
   cardMetres: { back: 400, forward: 350 },
   photos: [],
   features,

@@ -81,5 +81,8 @@ export const silences = () =>
     )
     .default([]);
 
+/** Where to aim, in words: figures fill themselves in, and differ from tee to tee. */
+export const aim = () => line("where to aim in a few words, without figures", 'aim: "Left edge of the far bunker"', 60).regex(/^\D+$/);
+
 /** Files are named from the course's own folder, so a guide never takes a file from elsewhere. */
 export const fileName = (expected: string, write: string) => line(expected, write, 250);

@@ -1,6 +1,6 @@
 /** What the front matter of a hole page may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, FIELD, group, line, MOST_HOLES, silences, wholeNumber, wholeNumberPerGender } from "./fields.ts";
+import { aim, expects, FIELD, group, line, MOST_HOLES, silences, wholeNumber, wholeNumberPerGender } from "./fields.ts";
 import { holeNotices } from "./notice.ts";
 import { photoSchema } from "./photo.ts";
 
@@ -15,6 +15,7 @@ export const holeSchema = group(
       wholeNumber(20, 1200, "the length on the printed card in whole yards", `${FIELD}: 371`),
       expects("the printed card: a length in yards for each tee set", "card: { white: 392, yellow: 371 }"),
     ),
+    aim: aim().optional(),
     photos: z
       .array(photoSchema, expects("a list of photos", 'photos: and below it - { file: 07-tee.jpg, alt: "From the tee" }'))
       .default([]),

@@ -3,7 +3,7 @@
  * Everything may be left out, and then stays in the content's first language.
  */
 import * as z from "zod";
-import { expects, FIELD, group, line } from "./fields.ts";
+import { aim, expects, FIELD, group, line } from "./fields.ts";
 import { errorAt, warningAt, type Finding, type Path } from "./finding.ts";
 import { valueAt } from "./issues.ts";
 import { count, insteadOf, quote } from "./wording.ts";
@@ -49,6 +49,7 @@ export const courseTranslationSchema = group(
 export const holeTranslationSchema = group(
   {
     name: name("hole"),
+    aim: aim().optional(),
     photos: z
       .record(
         z.string(),

@@ -1,21 +1,24 @@
-/** What a phone needs to put the guide on its home screen. */
+/** What a phone needs to put the guide on its home screen, where it opens in the language it was taken from. */
 import type { APIRoute } from "astro";
-import { href } from "../components/links.ts";
-import { currentGuide } from "../site/guide.ts";
-import { ICONS } from "../site/icons.ts";
-import { words } from "../site/words.ts";
+import { homeHref, href } from "../../components/links.ts";
+import { currentGuide, type Guide } from "../../site/guide.ts";
+import { ICONS } from "../../site/icons.ts";
+import { guideViews } from "../../site/language-view.ts";
+import { languageParam } from "../../site/static-paths.ts";
+import { words } from "../../site/words.ts";
 
-export const GET: APIRoute = () => {
-  const { club, courses } = currentGuide();
+export const getStaticPaths = () => guideViews(currentGuide()).map(({ club, courses }) => ({ params: { language: languageParam(club) }, props: { club, courses } }));
+
+export const GET: APIRoute<Pick<Guide, "club" | "courses">> = ({ props: { club, courses } }) => {
   const only = courses.length === 1 ? courses[0] : undefined;
   const name = only?.course.name ?? club.name;
   const manifest = {
-    id: href(""),
+    id: homeHref(club),
     name: `${name} · ${words(club.language).guide}`,
     short_name: name,
     description: words(club.language).guideTo(name),
     lang: club.language,
-    start_url: href(""),
+    start_url: homeHref(club),
     scope: href(""),
     display: "standalone",
     background_color: "#f7f0df",
