@@ -2,19 +2,13 @@
 import { createHash } from "node:crypto";
 import { readFile, readdir, writeFile } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
-import { EDITION_FILE, type Edition, type EditionFile } from "../islands/keep/edition.ts";
+import { EDITION_FILE, isStamped, stampedWith, UNSTAMPED, type Edition, type EditionFile } from "../islands/keep/edition.ts";
 
 /** Bundled beside the pages; the browser keeps it by itself. */
 export const WORKER_FILE = "sw.js";
 
 /** Files that no page shows: a golfer who keeps the guide has no use for them. */
 const NOT_KEPT = /^(?:.*\/)?(?:\.[^/]*|edition\.json|sw\.js|robots\.txt|sitemap\.xml|share\.jpg)$/;
-
-/** What a page carries until the edition is known; of the stamp's own length, so that sizes hold. */
-export const UNSTAMPED = { edition: "0".repeat(16), bytes: "0".repeat(12) } as const;
-
-const STAMP = /data-edition="[0-9a-f]{16}" data-edition-bytes="\d{12}"/;
-const stamp = (edition: string, bytes: string): string => `data-edition="${edition}" data-edition-bytes="${bytes}"`;
 
 const sha256 = (bytes: Uint8Array | string): string => createHash("sha256").update(bytes).digest("hex");
 
@@ -33,17 +27,17 @@ export async function writeEdition(folder: string): Promise<Edition> {
   for (const path of paths) {
     const content = await readFile(join(folder, path));
     const text = path.endsWith(".html") ? content.toString("utf8") : undefined;
-    const unnamed = text === undefined || !STAMP.test(text) ? content : Buffer.from(text.replace(STAMP, stamp(UNSTAMPED.edition, UNSTAMPED.bytes)));
+    const unnamed = text === undefined || !isStamped(text) ? content : Buffer.from(stampedWith(text, UNSTAMPED.edition, UNSTAMPED.bytes));
     const hash = sha256(unnamed);
     all.update(`${path}\0${hash}\n`);
     bytes += unnamed.length;
     files[path] = { bytes: unnamed.length, sha256: hash };
-    if (text !== undefined && STAMP.test(text)) pages.push({ path, text });
+    if (text !== undefined && isStamped(text)) pages.push({ path, text });
   }
   const edition = all.digest("hex").slice(0, UNSTAMPED.edition.length);
   for (const { path, text } of pages) {
-    const named = text.replace(STAMP, stamp(edition, `${bytes}`.padStart(UNSTAMPED.bytes.length, "0")));
-    files[path] = { bytes: files[path]!.bytes, sha256: sha256(named) };
+    const named = stampedWith(text, edition, bytes);
+    files[path] = { bytes: files[path]!.bytes, sha256: sha256(named), unstamped: files[path]!.sha256 };
     if (named !== text) await writeFile(join(folder, path), named);
   }
   const list: Edition = { edition, bytes, files };

@@ -207,6 +207,8 @@ describe("an update", () => {
     const fetched = club.asked().filter((address) => !/edition\.json|sw\.js$/.test(address));
     expect(fetched.length).toBeGreaterThanOrEqual(2 * holePages.length);
     expect(fetched.filter((address) => /\.(?:webp|jpg|woff2|js)$/.test(address))).toEqual([]);
+    // Pages that say the same but for their edition's name are not fetched, and carry the new name all the same.
+    expect(fetched.filter((address) => /\/(?:card|figures|map|tour|book|flyover|de)\//.test(address))).toEqual([]);
 
     // The page that was open before asks for more, and gets its own.
     expect(await old.evaluate(() => document.documentElement.dataset["edition"])).toBe(editions[0].edition);
@@ -217,6 +219,8 @@ describe("an update", () => {
       expect([await mark(), await dataMark(page, path)], path).toEqual([1, MARK]);
       expect(await dataMark(old, path), path).toBe("");
     }
+    await go(`${holePages[0]!.split("/")[0]}/card/`);
+    expect(await page.evaluate(() => document.documentElement.dataset["edition"])).toBe(editions[1].edition);
     await old.reload();
     expect([await mark(old), await dataMark(old, holePages[1]!)]).toEqual([1, MARK]);
   });

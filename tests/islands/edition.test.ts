@@ -1,6 +1,6 @@
 /** Editions as plain data: addresses, reading, what an update takes. */
 import { describe, expect, test } from "vitest";
-import { addressIn, addressOf, bytesToFetch, filesByAddress, readEdition, type Edition } from "../../src/islands/keep/edition.ts";
+import { addressIn, addressOf, bytesToFetch, filesByAddress, isStamped, readEdition, stampedWith, UNSTAMPED, type Edition } from "../../src/islands/keep/edition.ts";
 import { keyOf } from "../../src/islands/keep/shelf.ts";
 
 const hash = (digit: string): string => digit.repeat(64);
@@ -33,6 +33,18 @@ test("an update takes what the kept edition does not hold alike", () => {
   expect(bytesToFetch(next, undefined)).toBe(135);
   expect(bytesToFetch(kept, kept)).toBe(0);
   expect(filesByAddress(next).get("")?.bytes).toBe(110);
+  // A page that differs by the edition's name alone is written anew from the one that is kept.
+  const named = (all: Edition, digit: string): Edition => ({ ...all, files: { ...all.files, "index.html": { ...all.files["index.html"]!, unstamped: hash(digit) } } });
+  expect(bytesToFetch(named(next, "f"), named(kept, "f"))).toBe(5);
+  expect(bytesToFetch(named(next, "f"), named(kept, "0"))).toBe(115);
+});
+
+test("a page is put under another edition's name, and nothing else of it changes", () => {
+  const page = `<html lang="de" data-edition="${UNSTAMPED.edition}" data-edition-bytes="${UNSTAMPED.bytes}"><p>data-edition</p>`;
+  const named = stampedWith(page, "0123456789abcdef", 25_700_000);
+  expect(named).toBe('<html lang="de" data-edition="0123456789abcdef" data-edition-bytes="000025700000"><p>data-edition</p>');
+  expect(stampedWith(named, UNSTAMPED.edition, UNSTAMPED.bytes)).toBe(page);
+  expect([isStamped(named), isStamped("<html>")]).toEqual([true, false]);
 });
 
 describe("reading", () => {

@@ -4,7 +4,8 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { UNSTAMPED, writeEdition } from "../../src/site/edition.ts";
+import { UNSTAMPED } from "../../src/islands/keep/edition.ts";
+import { writeEdition } from "../../src/site/edition.ts";
 
 const page = (text: string): string => `<html lang="en" data-edition="${UNSTAMPED.edition}" data-edition-bytes="${UNSTAMPED.bytes}">${text}`;
 
@@ -25,7 +26,10 @@ test("lists every file by its bytes on the disk, and every page says which editi
   for (const [path, file] of Object.entries(files)) {
     const content = await readFile(join(folder, path));
     sum += content.length;
-    expect(file, path).toEqual({ bytes: content.length, sha256: createHash("sha256").update(content).digest("hex") });
+    const sha256 = (bytes: Uint8Array | string): string => createHash("sha256").update(bytes).digest("hex");
+    // A page is known again in another edition by what it is without the edition's name.
+    const unstamped = { "index.html": sha256(page("Cover")), "links/1/index.html": sha256(page("Höhe 7 m")) }[path];
+    expect(file, path).toEqual({ bytes: content.length, sha256: sha256(content), ...(unstamped === undefined ? {} : { unstamped }) });
   }
   expect(bytes).toBe(sum);
   for (const path of ["index.html", "links/1/index.html"]) {

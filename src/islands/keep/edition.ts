@@ -11,6 +11,8 @@ export interface EditionFile {
   readonly bytes: number;
   /** SHA-256 of the bytes, hexadecimal. */
   readonly sha256: string;
+  /** For a page that names its edition: the same of the page without that name, by which it is known again in another edition. */
+  readonly unstamped?: string;
 }
 
 export interface Edition {
@@ -21,6 +23,22 @@ export interface Edition {
   /** By path from the guide's root, in order: `tarvay/7/index.html`. */
   readonly files: Readonly<Record<string, EditionFile>>;
 }
+
+/** What a page carries until its edition is known; of the stamp's own length, so that sizes hold. */
+export const UNSTAMPED = { edition: "0".repeat(16), bytes: "0".repeat(12) } as const;
+
+const STAMP = /data-edition="[0-9a-f]{16}" data-edition-bytes="\d{12}"/;
+
+/** Whether a page has a place for its edition's name. */
+export const isStamped = (page: string): boolean => STAMP.test(page);
+
+/** A page under another edition's name and size. */
+export const stampedWith = (page: string, edition: string, bytes: number | string): string =>
+  page.replace(STAMP, `data-edition="${edition}" data-edition-bytes="${`${bytes}`.padStart(UNSTAMPED.bytes.length, "0")}"`);
+
+/** Whether two editions hold a file alike, but for the edition's name in it. */
+export const sameFile = (a: EditionFile, b: EditionFile | undefined): boolean =>
+  b !== undefined && (a.sha256 === b.sha256 || (a.unstamped !== undefined && a.unstamped === b.unstamped));
 
 /** What a file is asked for by: `tarvay/7/` for `tarvay/7/index.html`. */
 export const addressOf = (path: string): string => path.replace(/(^|\/)index\.html$/, "$1");
@@ -46,14 +64,15 @@ export function addressIn(pathname: string, scope: string): string | undefined {
 
 /** The bytes to fetch for an edition when another is kept already: files that the other does not hold alike. */
 export function bytesToFetch(wanted: Edition, kept: Edition | undefined): number {
-  const same = (path: string, { sha256 }: EditionFile): boolean => kept?.files[path]?.sha256 === sha256;
-  return Object.entries(wanted.files).reduce((sum, [path, file]) => sum + (same(path, file) ? 0 : file.bytes), 0);
+  return Object.entries(wanted.files).reduce((sum, [path, file]) => sum + (sameFile(file, kept?.files[path]) ? 0 : file.bytes), 0);
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;
 
+const isHash = (value: unknown): value is string => typeof value === "string" && /^[0-9a-f]{64}$/.test(value);
+
 const isFile = (value: unknown): value is EditionFile =>
-  isRecord(value) && typeof value["bytes"] === "number" && typeof value["sha256"] === "string" && /^[0-9a-f]{64}$/.test(value["sha256"]);
+  isRecord(value) && typeof value["bytes"] === "number" && isHash(value["sha256"]) && (value["unstamped"] === undefined || isHash(value["unstamped"]));
 
 /** An edition from parsed JSON; undefined when it is anything else, such as a host's error page. */
 export function readEdition(value: unknown): Edition | undefined {
