@@ -171,6 +171,8 @@ export const englishGround: GroundWords = {
     off: "Show all figures",
     state: "Plain figures: distance and direction only.",
     meaning: "During a round the Rules of Golf (4.3a) do not allow measuring a change of height or wind on the course, or advice worked out from where the ball lies. Notes made before the round may be used. Plain figures leave only distance and direction. That is our reading; the Committee may rule otherwise, and its word decides.",
+    tipNote: "This tip is a note made before the round; the Rules of Golf (4.3a) let a player use it. That is our reading; the Committee may rule otherwise.",
+    captionsNote: "The captions are notes written before the round; the Rules of Golf (4.3a) let a player use them. That is our reading; the Committee may rule otherwise.",
   },
 };
 

@@ -171,6 +171,8 @@ export const germanGround: GroundWords = {
     off: "Alle Angaben zeigen",
     state: "Reine Entfernungen: nur Entfernung und Richtung.",
     meaning: "Während der Runde erlauben die Golfregeln (Regel 4.3a) nicht, auf dem Platz Höhenunterschiede oder den Wind zu messen oder sich aus der Lage des Balls einen Rat errechnen zu lassen. Notizen von vor der Runde dürfen benutzt werden. „Reine Entfernungen“ zeigt nur Entfernung und Richtung. So lesen wir die Regel; die Spielleitung kann anders entscheiden, und was sie entscheidet, gilt.",
+    tipNote: "Dieser Text ist eine Notiz von vor der Runde; die Golfregeln (Regel 4.3a) erlauben, sie zu benutzen. So lesen wir die Regel; die Spielleitung kann anders entscheiden.",
+    captionsNote: "Die Untertitel sind Notizen von vor der Runde; die Golfregeln (Regel 4.3a) erlauben, sie zu benutzen. So lesen wir die Regel; die Spielleitung kann anders entscheiden.",
   },
 };
 

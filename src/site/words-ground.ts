@@ -156,5 +156,8 @@ export interface GroundWords {
     readonly off: string;
     readonly state: string;
     readonly meaning: string;
+    /** Beside a tip, and beside captions made from it: why its figures stay. */
+    readonly tipNote: string;
+    readonly captionsNote: string;
   };
 }

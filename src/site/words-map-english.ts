@@ -1,5 +1,6 @@
 /** The live map in English. */
 import type { MapWords } from "../islands/map/words.ts";
+import { englishGround } from "./words-ground-english.ts";
 
 export const englishMap: MapWords = {
   loading: "Opening the live map…",
@@ -22,7 +23,7 @@ export const englishMap: MapWords = {
   courseHint: "Tap a hole to open its page.",
   noHole: "No hole there: move the cross onto a hole’s line.",
   whatItDoes: "What the map does",
-  tools: { relief: "Ground in relief", photo: "Photo from the air", shots: "My shots", whereAmI: "Where I am" },
+  tools: { relief: "Ground in relief", photo: "Photo from the air", shots: "My shots", whereAmI: "Where I am", plain: englishGround.plain.on },
   reliefNote: "Heights drawn × {times}",
   reliefOn: "Ground in relief: heights are drawn {times} times as high as they are.",
   reliefOff: "The map lies flat.",

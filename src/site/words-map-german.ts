@@ -1,5 +1,6 @@
 /** The live map in German. */
 import type { MapWords } from "../islands/map/words.ts";
+import { germanGround } from "./words-ground-german.ts";
 
 export const germanMap: MapWords = {
   loading: "Die Live-Karte wird geöffnet\u00a0…",
@@ -22,7 +23,7 @@ export const germanMap: MapWords = {
   courseHint: "Tippen Sie auf ein Loch, um seine Seite zu öffnen.",
   noHole: "Dort ist kein Loch: Bewegen Sie das Kreuz auf die Spiellinie eines Lochs.",
   whatItDoes: "Was die Karte kann",
-  tools: { relief: "Gelände im Relief", photo: "Luftbild", shots: "Meine Schläge", whereAmI: "Wo bin ich" },
+  tools: { relief: "Gelände im Relief", photo: "Luftbild", shots: "Meine Schläge", whereAmI: "Wo bin ich", plain: germanGround.plain.on },
   reliefNote: "Höhen {times}-fach",
   reliefOn: "Gelände im Relief: Höhen sind {times}-fach überhöht gezeichnet.",
   reliefOff: "Die Karte liegt flach.",

@@ -8,7 +8,7 @@ import type { OpenMap, OpenMapInput } from "./open-map.ts";
 import type { ReadOut } from "./read-out.ts";
 import type { Reading } from "./measure-tap.ts";
 import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, readConditions, type Conditions } from "../conditions-store.ts";
-import { isPlain, PLAIN_EVENT } from "../plain.ts";
+import { isPlain, PLAIN_EVENT, setPlain } from "../plain.ts";
 import { store, stored } from "../settings-store.ts";
 import { hazardsFromTee } from "./ahead.ts";
 import { openBaseMap } from "./base-map.ts";
@@ -42,7 +42,7 @@ export async function openHoleMap({ slot, data, address, golfer, speech, fonts, 
   const ground = groundFrom(data.ground, address);
   const photo = photoFrom(data.photo, address);
   const air: PhotoState = { shown: false };
-  const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const]), "shots", "whereAmI"];
+  const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const]), "shots", "whereAmI", "plain"];
   const panel = makePanel(slot, say, { reset: say.reset, keys: say.holeKeys, hint: say.holeHint, tools });
   const plays = playsReader(ground, plane.frame);
   const key = shotsKey(data.course.id, data.hole.number);
@@ -86,6 +86,7 @@ export async function openHoleMap({ slot, data, address, golfer, speech, fonts, 
     opened.setData(SOURCES.play, playDrawing(data, { tee, cut: third === "middle" ? undefined : hole, ahead: teeAhead, own }, figure, say));
     opened.setData(SOURCES.measure, collection(drawn));
 
+    panel.press("plain", isPlain());
     panel.setActions(actions(), laying ? "shots" : "whereAmI");
     plays.forget();
     const line = meLine();
@@ -158,6 +159,8 @@ export async function openHoleMap({ slot, data, address, golfer, speech, fonts, 
     me.press();
     if (me.state.kind === "explaining") panel.focusAction();
   });
+
+  panel.onTool("plain", () => (isPlain() ? me.allFigures() : setPlain(true)));
 
   const listening = new AbortController();
   for (const event of [PLAIN_EVENT, CONDITIONS_EVENT]) document.addEventListener(event, () => show(false), listening);

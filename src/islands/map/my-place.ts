@@ -28,7 +28,8 @@ export function myPlace(input: { readonly classify: (fix: Fix) => Whereabouts; r
   let state: MyState = { kind: "off" };
   let letGo: (() => void) | undefined;
   let turned = false;
-  let overruled = false;
+  // Once: who turns them off again, here or on the page, is not in a round or may have them.
+  let considered = false;
   let told: Told | undefined;
 
   const set = (next: MyState, news = true): void => {
@@ -47,9 +48,10 @@ export function myPlace(input: { readonly classify: (fix: Fix) => Whereabouts; r
     if (news) told = { where, at: Date.now() };
     // Set first: turning the page to plain figures shows the map again.
     state = { kind: "found", where };
-    if (where.state === "on-course" && !overruled && !isPlain()) {
-      turned = true;
-      setPlain(true);
+    if (where.state === "on-course" && !considered) {
+      considered = true;
+      turned = !isPlain();
+      if (turned) setPlain(true);
     }
     input.changed(news);
   };
@@ -72,7 +74,7 @@ export function myPlace(input: { readonly classify: (fix: Fix) => Whereabouts; r
       });
     },
     allFigures() {
-      overruled = true;
+      considered = true;
       setPlain(false);
       input.changed(true);
     },

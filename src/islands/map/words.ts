@@ -10,7 +10,7 @@ import type { Failure } from "./failure.ts";
 import type { LocateFault } from "./locate.ts";
 
 /** What a map can do besides being moved: buttons that stay pressed. */
-export type Tool = "relief" | "photo" | "shots" | "whereAmI";
+export type Tool = "relief" | "photo" | "shots" | "whereAmI" | "plain";
 
 /** Kinds that are said; of others only their names. */
 export type SaidKind = Extract<FeatureKind, "bunker" | "penalty-area-yellow" | "penalty-area-red" | "water" | "out-of-bounds" | "green" | "fairway">;
