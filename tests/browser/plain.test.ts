@@ -43,6 +43,17 @@ async function isLargeEnough(button: Locator): Promise<void> {
   expect(Math.min(width, height)).toBeGreaterThanOrEqual(LEAST_PX);
 }
 
+/** Runs in the browser. */
+function wordsOnTwoLines(button: Element): string[] {
+  const text = button.firstChild!;
+  return [...text.textContent!.matchAll(/\S+/g)].filter((word) => {
+    const range = document.createRange();
+    range.setStart(text, word.index);
+    range.setEnd(text, word.index + word[0].length);
+    return range.getClientRects().length > 1;
+  }).map(([word]) => word);
+}
+
 test("a tip that tells a rise has the switch; every tip says why it may stay, in its page's language", async () => {
   const rising = holePages.filter((path) => /<section[^>]*aria-labelledby="tip".*?<\/section>/s.exec(read(`${path}index.html`))![0].includes('data-figure="rise"'));
   expect(new Set(rising.map(languageOf))).toEqual(new Set(["en", "de"]));
@@ -105,13 +116,16 @@ test.each(["en", "de"] as const)("the live map has the switch, in step with the 
   expect(await pressed(pages)).toBe("false");
   expect(await page.locator("[data-beyond-distance]:visible").count()).toBeGreaterThan(0);
 
-  // The narrowest phone: nothing sticks out of the row of tools.
-  await page.setViewportSize({ width: 320, height: 640 });
-  for (const one of await page.locator(".live-map-tools button").all()) {
-    await isLargeEnough(one);
-    expect(await one.evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth)).toBeLessThanOrEqual(0);
+  // On a narrow phone nothing sticks out of the tools, and no word of theirs is broken.
+  for (const width of [320, 360]) {
+    await page.setViewportSize({ width, height: 640 });
+    for (const one of await page.locator(".live-map-tools button").all()) {
+      await isLargeEnough(one);
+      expect(await one.evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth)).toBeLessThanOrEqual(0);
+      expect(await one.evaluate(wordsOnTwoLines)).toEqual([]);
+    }
+    expect(await page.locator(".live-map-tools").evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth)).toBeLessThanOrEqual(0);
   }
-  expect(await page.locator(".live-map-tools").evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth)).toBeLessThanOrEqual(0);
   expect(record).toEqual({ errors: [], foreign: [], missing: [] });
 }, 180_000);
 
