@@ -38,6 +38,8 @@ type Side = (typeof SIDES)[number];
 /** From tap to ready. */
 interface Visit {
   readonly milliseconds: number;
+  /** From tap until frames have followed the one that shows what is ready: also what the screen's picture takes. */
+  readonly shownMilliseconds: number;
   /** Processor time of all the browser's processes: pages, workers, drawing. */
   readonly processorSeconds: number;
   /** Processor time of the page's main thread. */
@@ -110,6 +112,7 @@ function lines(cache: Cache, ours: readonly Visit[], bare: readonly Visit[]): Be
     ...side("live map", ours),
     ...side("bare page", bare),
     ratio("time", ({ milliseconds }) => milliseconds, "aim at most 1.15; "),
+    ratio("time until it is shown", ({ shownMilliseconds }) => shownMilliseconds, "aim at most 1.15; "),
     ratio("processor time", ({ processorSeconds }) => processorSeconds, ""),
   ];
 }
@@ -146,10 +149,11 @@ async function visit({ page, onPage, onBrowser }: Open, address: string, served:
   };
   served.forget();
   const before = { processor: await processor(), main: await main() };
-  const milliseconds = await tap(page);
+  const { ready, shown } = await tap(page);
   const { sent } = served;
   return {
-    milliseconds,
+    milliseconds: ready,
+    shownMilliseconds: shown,
     bytes: sumOf(sent),
     files: sent.length,
     processorSeconds: await processor() - before.processor,
@@ -169,14 +173,19 @@ async function arrive(page: Page, address: string): Promise<void> {
   await page.waitForTimeout(AT_REST_MS);
 }
 
-/** Milliseconds from the press of the button to the slot's word that the map is there. */
-const tap = (page: Page): Promise<number> =>
-  page.evaluate(() => new Promise<number>((resolve, reject) => {
+/** Milliseconds from the press of the button to the slot's word that the map is there, and until that is shown. */
+const tap = (page: Page): Promise<{ readonly ready: number; readonly shown: number }> =>
+  page.evaluate(() => new Promise((resolve, reject) => {
     const slot = document.getElementById("live-map")!;
     const button = document.querySelector<HTMLButtonElement>("[data-live-map-open]")!;
     const from = performance.now();
     new MutationObserver(() => {
-      if (slot.dataset["state"] === "ready") resolve(performance.now() - from);
+      if (slot.dataset["state"] === "ready") {
+        const ready = performance.now() - from;
+        // The first of them makes the picture; another waits until it is taken.
+        const frame = (left: number): unknown => requestAnimationFrame(() => (left === 0 ? resolve({ ready, shown: performance.now() - from }) : frame(left - 1)));
+        frame(2);
+      }
       if (slot.dataset["state"] === "failed") reject(new Error("The map failed."));
     }).observe(slot, { attributes: true, attributeFilter: ["data-state"] });
     button.click();

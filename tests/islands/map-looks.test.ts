@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { PALETTE } from "../../src/draw/palette.ts";
 import { contains } from "../../src/geo/area.ts";
@@ -157,5 +158,24 @@ describe("a tap on the course", () => {
     expect(near(20, 200, 15)).toBeUndefined();
     expect(near(0, -10, 15)).toBe(7);
     expect(near(0, -20, 15)).toBeUndefined();
+  });
+});
+
+describe("style sheet", () => {
+  const namesIn = (file: string): Set<string> => new Set(readFileSync(new URL(`../../${file}`, import.meta.url), "utf8").match(/\.maplibregl-[a-z-]+/g));
+
+  // The library renames its classes from time to time, and its own sheet is not loaded.
+  test("means the library's elements as its own sheet names them", () => {
+    const own = namesIn("src/islands/map/live-map.css");
+    expect(own.size).toBeGreaterThan(5);
+    const library = namesIn("node_modules/maplibre-gl/dist/maplibre-gl.css");
+    expect([...own].filter((name) => !library.has(name))).toEqual([]);
+  });
+
+  test("has a rule for each of them that no control, mark or attribution has", () => {
+    const own = namesIn("src/islands/map/live-map.css");
+    const others = /-(?:ctrl|control|popup|marker|user-location|attrib|logo|compact|track-pointer|touch|default|scale|globe|terrain|pseudo-fullscreen)/;
+    const left = [...namesIn("node_modules/maplibre-gl/dist/maplibre-gl.css")].filter((name) => !others.test(name) && !own.has(name));
+    expect(left).toEqual([]);
   });
 });

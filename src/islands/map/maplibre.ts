@@ -1,15 +1,18 @@
 /** What every MapLibre map of a guide begins with: worker, style sheets, colours of the page, a first picture or a reason why not. */
 import type { MapOptions, Map as MapLibre } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
-import { Map as MapLibreMap, setWorkerUrl } from "maplibre-gl";
+import { Map as MapLibreMap, prewarm, setWorkerUrl } from "maplibre-gl";
 import { mapColours, type MapColours } from "./colours.ts";
 import { MapFailure } from "./failure.ts";
 import { stylesLoaded } from "./styles.ts";
 
+// At once when this code is there: a worker takes its time to start, meanwhile data come and a panel is laid out.
+setWorkerUrl(workerUrl);
+prewarm();
+
 /** Settles once a view has the size its style sheet gives it, and a map can be made in it. */
 export async function readyForMaps(): Promise<void> {
   await stylesLoaded();
-  setWorkerUrl(workerUrl);
 }
 
 /** @throws MapFailure when there is no WebGL 2 */

@@ -49,7 +49,7 @@ export function patterns(colours: MapColours, playDegrees: number | undefined): 
   };
 }
 
-/** Side of the square that mowing bands repeat in, and the length of one light and one dark band. */
+/** Side of the square that mowing bands repeat in, a power of two, and the length of one light and one dark band. */
 const BANDS_PIXELS = 256;
 const BAND_PAIR_PIXELS = 44;
 
@@ -64,10 +64,15 @@ function bands(colour: string, playDegrees: number | undefined): Pattern {
     const waves = BANDS_PIXELS / BAND_PAIR_PIXELS;
     const bearing = (playDegrees * Math.PI) / 180;
     const [across, down] = [Math.round(waves * Math.sin(bearing)), Math.round(-waves * Math.cos(bearing))];
-    for (let y = 0; y < BANDS_PIXELS; y++) {
+    // A whole wave's opacities: the map waits for this, and there are 65 thousand pixels.
+    const opacities = Uint8ClampedArray.from({ length: BANDS_PIXELS }, (_, i) =>
+      Math.round(255 * Math.min(1, Math.max(0, 0.5 + 4 * Math.sin((2 * Math.PI * (i + (across + down) / 2)) / BANDS_PIXELS)))));
+    for (let y = 0, i = 0; y < BANDS_PIXELS; y++) {
       for (let x = 0; x < BANDS_PIXELS; x++) {
-        const wave = Math.sin((2 * Math.PI * (across * (x + 0.5) + down * (y + 0.5))) / BANDS_PIXELS);
-        data.set([red, green, blue, Math.round(255 * Math.min(1, Math.max(0, 0.5 + 4 * wave)))], (y * BANDS_PIXELS + x) * 4);
+        data[i++] = red;
+        data[i++] = green;
+        data[i++] = blue;
+        data[i++] = opacities[(across * x + down * y) & (BANDS_PIXELS - 1)]!;
       }
     }
   }
@@ -77,12 +82,16 @@ function bands(colour: string, playDegrees: number | undefined): Pattern {
 function paint(size: number, colour: string, opacity: number, marks: readonly Mark[]): Pattern {
   const [red, green, blue] = channels(colour);
   const data = new Uint8ClampedArray(size * size * 4);
-  for (let y = 0; y < size; y++) {
+  for (let y = 0, i = 0; y < size; y++) {
     for (let x = 0; x < size; x++) {
-      const nearest = Math.min(...marks.map((mark) => mark(x + 0.5, y + 0.5)));
+      let nearest = Infinity;
+      for (const mark of marks) nearest = Math.min(nearest, mark(x + 0.5, y + 0.5));
       // One pixel of soft edge.
       const cover = Math.min(1, Math.max(0, 0.5 - nearest));
-      data.set([red, green, blue, Math.round(255 * opacity * cover)], (y * size + x) * 4);
+      data[i++] = red;
+      data[i++] = green;
+      data[i++] = blue;
+      data[i++] = Math.round(255 * opacity * cover);
     }
   }
   return { width: size, height: size, data };

@@ -1,22 +1,21 @@
 /**
- * The map's style sheets, fetched with the map. Imported plainly they would be linked from
- * every page that offers a map, and weigh more than the rest of its styles together.
+ * The map's style sheet, fetched with the map. Imported plainly it would be linked from
+ * every page that offers a map.
  */
-import library from "maplibre-gl/dist/maplibre-gl.css?url";
-import own from "./live-map.css?url";
+import address from "./live-map.css?url";
 
 let loaded: Promise<unknown> | undefined;
 
-/** Settles once both apply. Asked for beside the map's code, they do not keep it waiting. */
+/** Settles once it applies. Asked for beside the map's code, it does not keep it waiting. */
 export function stylesLoaded(): Promise<unknown> {
-  loaded ??= Promise.all([library, own].map(link)).catch((reason: unknown) => {
+  loaded ??= link().catch((reason: unknown) => {
     loaded = undefined;
     throw reason;
   });
   return loaded;
 }
 
-function link(address: string): Promise<void> {
+function link(): Promise<void> {
   return new Promise((resolve, reject) => {
     const element = document.createElement("link");
     element.rel = "stylesheet";
