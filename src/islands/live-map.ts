@@ -35,8 +35,6 @@ function offer(slot: HTMLElement): void {
     status.textContent = line;
     opener.disabled = state === "loading";
     opener.hidden = state === "ready";
-    // Under the map, where nobody could see what the keyboard is on.
-    for (const child of slot.children) if (!child.classList.contains("live-map")) child.toggleAttribute("inert", state === "ready");
   };
   const close = (): void => {
     map?.remove();

@@ -94,6 +94,10 @@ export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Pa
   const sheet = element("div", "live-map-sheet");
   sheet.append(frame, tools, reading, keys, spoken);
   root.append(sheet);
+  // Under the map, where nobody could see what the keyboard is on. At once with what its
+  // style sheet hides there: a plate's many parts are styled anew once, and before the map is drawn.
+  const under = [...slot.children];
+  for (const child of under) child.toggleAttribute("inert", true);
   slot.append(root);
   let actionTexts = "";
   return {
@@ -133,7 +137,10 @@ export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Pa
       note.hidden = text === undefined;
       note.textContent = text ?? "";
     },
-    remove: () => root.remove(),
+    remove() {
+      root.remove();
+      for (const child of under) child.toggleAttribute("inert", false);
+    },
   };
 }
 
