@@ -15,11 +15,12 @@ import { islandWords } from "./island-words.ts";
 import type { LengthsPanel } from "./lengths-panel.ts";
 import { readLengths, writeLengths } from "./lengths-store.ts";
 import { showOwnArc } from "./own-plate.ts";
+import { inThird } from "./own-shots-model.ts";
 import { OwnShots } from "./own-shots.ts";
 
 /** @throws when the words of the page cannot be fetched */
 export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
-  const { conditions: words, lengths: lengthsWords, units: unitWords } = await islandWords();
+  const { conditions: words, lengths: lengthsWords, units: unitWords, thirds } = await islandWords();
   const bearing = Number(panel.dataset["bearing"]);
   const heightMetres = Number(panel.dataset["height"]);
   const find = <E extends Element>(selector: string): E => {
@@ -129,14 +130,20 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     if (now.textContent !== said) now.textContent = said;
   }
 
-  /** To the middle of the green, after the golfer's own drive where one is given. */
+  /** To the third of the green the hole is cut in, after the golfer's own drive where one is given. */
   function middleText(table: HTMLTableElement, day: DayConditions): string {
     const rows = [...table.querySelectorAll("[data-middle][data-shot]")].filter((row) => row.closest("[hidden]") === null);
-    const shot = shotOf(rows[rows.length - 1]?.getAttribute("data-shot"));
+    const row = rows[rows.length - 1];
+    const shotIn = (one: Element | null | undefined): ReturnType<typeof shotOf> => shotOf(one?.getAttribute("data-shot"));
+    // The rows stand in the order front, middle, back.
+    const [front, middle, back] = [shotIn(row?.previousElementSibling), shotIn(row), shotIn(row?.nextElementSibling)];
+    const third = front && back ? settings.third : "middle";
+    const shot = middle && (front && back ? inThird([front, middle, back], third) : middle);
     const answer = shot && todayOf(shot, day);
     if (!shot || !answer?.ok) return "";
     const whole = (metres: number): string => String(Math.round(inUnit(metres, settings.units)));
-    return words.middleNow.replace("{distance}", whole(shot[0])).replace("{length}", whole(answer.lengthMetres));
+    const pattern = third === "middle" ? words.middleNow : words.thirdNow.replace("{third}", thirds[third]);
+    return pattern.replace("{distance}", whole(shot[0])).replace("{length}", whole(answer.lengthMetres));
   }
 
   let waiting = 0;

@@ -9,6 +9,8 @@ export interface ConditionWords {
   readonly windNow: string;
   /** The one figure asked for most: `{distance}` and `{length}`. */
   readonly middleNow: string;
+  /** The same for a `{third}` of the green. */
+  readonly thirdNow: string;
   readonly compassPoints: readonly string[];
   /** `{name}`, `{least}`, `{most}`, `{unit}`: a number outside what is answered for. */
   readonly outside: string;

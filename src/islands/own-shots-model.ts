@@ -149,7 +149,7 @@ function shortAnswer(all: readonly Asked[], rungs: readonly KnownRung[]): ShortA
 }
 
 /** The place in the third where the hole is cut: as the glance's figure has it. */
-function inThird([front, middle, back]: GreenShots, third: Third): ShotNumbers {
+export function inThird([front, middle, back]: GreenShots, third: Third): ShotNumbers {
   return third === "middle" ? middle : shotBetween(front, back, third === "front" ? 1 / 6 : 5 / 6);
 }
 
@@ -165,7 +165,7 @@ function toGreenAnswer(green: GreenShots, driveMetres: number | undefined, along
   if (longest.carryMetres < plays - BY_THE_GREEN_METRES) {
     const stretch = Number.isFinite(plays) ? distanceMetres / plays : 1;
     // Round a corner what is left is a distance along the hole, not along the straight line to the green.
-    const along = alongMetres ?? distanceMetres;
+    const along = alongMetres === undefined ? distanceMetres : alongMetres + distanceMetres - green[1][0];
     return { kind: "beyond", driveMetres, distanceMetres: along, by: longest, leavesMetres: Math.max(0, along - longest.carryMetres * stretch) };
   }
   const by = rungs.reduce((best, rung) => (Math.abs(rung.carryMetres - plays) < Math.abs(best.carryMetres - plays) ? rung : best));

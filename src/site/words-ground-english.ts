@@ -142,6 +142,7 @@ export const englishGround: GroundWords = {
     script: {
       still: "Still air",
       now: "{wind}, {temperature}\u00a0°C.",
+      thirdNow: "{third} {distance}: plays {length}.",
       middleNow: "Middle {distance}: plays {length}.",
       windNow: "Wind {speed} {unit} from {from}",
       compassPoints: ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"],

@@ -142,6 +142,7 @@ export const germanGround: GroundWords = {
     script: {
       still: "Windstille",
       now: "{wind}, {temperature}\u00a0°C.",
+      thirdNow: "{third} {distance}: spielt sich wie {length}.",
       middleNow: "Mitte {distance}: spielt sich wie {length}.",
       windNow: "Wind {speed}\u00a0{unit} aus {from}",
       compassPoints: ["Nord", "Nordost", "Ost", "Südost", "Süd", "Südwest", "West", "Nordwest"],

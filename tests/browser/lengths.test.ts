@@ -156,3 +156,15 @@ describe("what the lengths do on a hole", () => {
     expect(await page.locator("[data-own-shots]").isVisible()).toBe(true);
   });
 });
+
+test("the third the hole is cut in is the one that is told of: in the glance, the line of the day and the golfer's own shots", async () => {
+  const { page } = await openLadder(7);
+  await driver(page).fill("200");
+  for (const third of ["back", "front"] as const) {
+    await page.locator(`input[data-setting="third"][value="${third}"]`).evaluate((input: HTMLInputElement) => input.click());
+    const name = third === "back" ? "Back third" : "Front third";
+    const metres = await page.locator(".glance:visible .mid [data-value]").first().textContent();
+    await expect.poll(() => told(page)).toContain(`${name} of the green, ${metres}\u00a0yd`);
+    await expect.poll(() => page.locator("[data-conditions-now]").textContent()).toContain(`${name} ${metres}: plays`);
+  }
+});

@@ -7,7 +7,7 @@ import { dayOf, driveOf, shotBetween } from "../../src/islands/conditions-model.
 import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { readLengths, withLength, writeLengths } from "../../src/islands/lengths-store.ts";
 import { arcOnSheet, matrixOf } from "../../src/islands/own-plate.ts";
-import { ownShots, type ShotAnswer } from "../../src/islands/own-shots-model.ts";
+import { ownShots, type BeyondAnswer, type ShotAnswer } from "../../src/islands/own-shots-model.ts";
 import { knownRungs, ladderOf, type KnownRung } from "../../src/measure/ladder.ts";
 import { landingAt } from "../../src/measure/landing.ts";
 import { groundData } from "../../src/site/ground-data.ts";
@@ -172,6 +172,14 @@ describe("the shot to the green", () => {
     const known = knownRungs(ladderOf(200, {}));
     const told = ownShots({ from: data.from["back"]!, drive: driveOf(data, "back", 200), third: "middle" }, known, calm);
     expect(told.find(({ kind }) => kind === "green" || kind === "beyond")).toMatchObject({ driveMetres: 200, by: { id: "fairway-wood" }, kind: "beyond" });
+    // Out of reach too, what is asked is the third's, not the middle's.
+    const drive = driveOf(data, "back", 200)!;
+    const [front, middle, back] = drive.own.green!.map(([metres]) => metres) as [number, number, number];
+    const beyond = (third: "front" | "middle" | "back") => ownShots({ from: data.from["back"]!, drive, third }, knownRungs(ladderOf(140, {})), calm).find(({ kind }) => kind === "beyond") as BeyondAnswer;
+    expect(beyond("middle").distanceMetres).toBeCloseTo(drive.own.leavesMetres, 1);
+    expect(beyond("front").distanceMetres - beyond("middle").distanceMetres).toBeCloseTo(front + (back - front) / 6 - middle, 1);
+    expect(beyond("back").distanceMetres - beyond("middle").distanceMetres).toBeCloseTo(back - (back - front) / 6 - middle, 1);
+    expect(beyond("back").leavesMetres).toBeGreaterThan(beyond("front").leavesMetres + 5);
   });
 });
 
