@@ -6,6 +6,7 @@ import { DialView } from "./conditions-dial-view.ts";
 import { compassPoint, dayOf, driveOf, isWind, limitsOf, readField, speedFrom, speedIn, shotOf, STATED_TEMPERATURE_CELSIUS, todayOf, type Field } from "./conditions-model.ts";
 import { OwnFigures } from "./conditions-own.ts";
 import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
+import { showThird } from "./conditions-third.ts";
 import { showToday, type Shown } from "./conditions-today.ts";
 import { currentSettings, SETTINGS_EVENT, type PageSettings } from "./settings.ts";
 import { store, stored } from "./settings-store.ts";
@@ -15,7 +16,6 @@ import { islandWords } from "./island-words.ts";
 import type { LengthsPanel } from "./lengths-panel.ts";
 import { readLengths, writeLengths } from "./lengths-store.ts";
 import { showOwnArc } from "./own-plate.ts";
-import { inThird } from "./own-shots-model.ts";
 import { OwnShots } from "./own-shots.ts";
 
 /** @throws when the words of the page cannot be fetched */
@@ -125,6 +125,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     showOwnArc(from && data && { from, corridorMetres: data.corridorMetres, carryMetres }, settings.units, lengthsWords, unitWords);
     ladder?.show(rungs, settings.units, shown && { day: shown.day, bearingDegrees: bearing });
     if (table === null) return;
+    showThird(table, settings.third, thirds[settings.third], calm, settings.units, words);
     showToday(table, shown, calm, carryMetres, settings.units, words);
     const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, shown?.day ?? calm)}`;
     if (now.textContent !== said) now.textContent = said;
@@ -134,15 +135,11 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   function middleText(table: HTMLTableElement, day: DayConditions): string {
     const rows = [...table.querySelectorAll("[data-middle][data-shot]")].filter((row) => row.closest("[hidden]") === null);
     const row = rows[rows.length - 1];
-    const shotIn = (one: Element | null | undefined): ReturnType<typeof shotOf> => shotOf(one?.getAttribute("data-shot"));
-    // The rows stand in the order front, middle, back.
-    const [front, middle, back] = [shotIn(row?.previousElementSibling), shotIn(row), shotIn(row?.nextElementSibling)];
-    const third = front && back ? settings.third : "middle";
-    const shot = middle && (front && back ? inThird([front, middle, back], third) : middle);
+    const shot = shotOf(row?.getAttribute("data-shot"));
     const answer = shot && todayOf(shot, day);
     if (!shot || !answer?.ok) return "";
     const whole = (metres: number): string => String(Math.round(inUnit(metres, settings.units)));
-    const pattern = third === "middle" ? words.middleNow : words.thirdNow.replace("{third}", thirds[third]);
+    const pattern = row?.hasAttribute("data-third-row") ? words.thirdNow.replace("{third}", thirds[settings.third]) : words.middleNow;
     return pattern.replace("{distance}", whole(shot[0])).replace("{length}", whole(answer.lengthMetres));
   }
 

@@ -46,7 +46,8 @@ export function showToday(
   words: ConditionWords,
 ): void {
   for (const cell of table.querySelectorAll("[data-today]")) cell.toggleAttribute("hidden", shown === undefined);
-  for (const row of table.querySelectorAll("[data-shot]")) {
+  // The middle's row is hidden where a third has taken its place.
+  for (const row of table.querySelectorAll("[data-shot]:not([hidden])")) {
     const shot = shotOf(row.getAttribute("data-shot"));
     const reach = row.querySelector("[data-reach]");
     const asked = reach !== null && row.hasAttribute("data-carry-row") && carryMetres !== undefined;

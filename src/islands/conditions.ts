@@ -1,10 +1,11 @@
 /**
  * Plain figures, and the way to wind and own carry. This part is small and always there;
- * the dial and the flight code are fetched when the golfer opens them, or when a wind or a
- * length is kept from earlier.
+ * the dial and the flight code are fetched when the golfer opens them, when a wind or a
+ * length is kept from earlier, or when the hole is cut in another third than the table's middle.
  */
 import { CONDITIONS_KEY, isSet, LENGTHS_KEY, PLAIN_KEY, readConditions } from "./conditions-store.ts";
 import { isPlain, keptPlain, setPlain, showPlain } from "./plain.ts";
+import { currentSettings, SETTINGS_EVENT } from "./settings.ts";
 import { stored } from "./settings-store.ts";
 
 showPlain(keptPlain());
@@ -31,7 +32,13 @@ if (panel !== null) {
   });
   panel.addEventListener("toggle", () => panel.open && soon());
   panel.querySelector("summary")?.addEventListener("pointerenter", soon, { once: true });
-  if (isSet(readConditions(stored(CONDITIONS_KEY), Date.now())) || stored(LENGTHS_KEY) !== null) whenIdle(soon);
+  if (isSet(readConditions(stored(CONDITIONS_KEY), Date.now())) || stored(LENGTHS_KEY) !== null || isElsewhere()) whenIdle(soon);
+  document.addEventListener(SETTINGS_EVENT, () => isElsewhere() && soon());
+}
+
+/** Whether the table's middle row is not where the hole is cut. */
+function isElsewhere(): boolean {
+  return (currentSettings()?.third ?? "middle") !== "middle" && document.querySelector("[data-middle]") !== null;
 }
 
 function whenIdle(work: () => void): void {

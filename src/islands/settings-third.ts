@@ -1,6 +1,6 @@
 /**
  * Which third of the green the hole is cut in today, chosen by the golfer: the figure in the
- * middle of the glance's green becomes that third's, and the table of shots marks its row.
+ * middle of the glance's green becomes that third's. The table of shots follows in conditions-third.ts.
  */
 
 export type Third = "front" | "middle" | "back";
@@ -36,9 +36,5 @@ export function turnThird(root: ParentNode, third: Third, name: string): void {
     const own = builtOf(label, label.textContent);
     figures[1]!.setAttribute("data-metres", `${thirdMetres(third, { front, middle, back })}`);
     label.textContent = third === "middle" ? own : name;
-  }
-  for (const middle of root.querySelectorAll("tr[data-middle]")) {
-    const rows = { front: middle.previousElementSibling, middle, back: middle.nextElementSibling };
-    for (const [of, row] of Object.entries(rows)) row?.classList.toggle("chosen", of === third);
   }
 }
