@@ -33,6 +33,12 @@ const driver = (page: Page) => page.locator('[data-field="carry"]');
 const rung = (page: Page, id: string) => page.locator(`[data-rung="${id}"] input`);
 const lengths = (page: Page): Promise<string[]> => page.locator(".ladder input").evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
 const told = (page: Page): Promise<string> => page.locator("[data-own-shots]").innerText();
+/** The rows of the table that is shown, cells apart by tabs, as they are read. */
+const rowsOf = (page: Page, selector: string): Promise<string[]> => page.locator(`.plays:visible ${selector}`).evaluateAll((rows) => rows
+  .filter((row) => row.closest("[hidden]") === null)
+  .map((row) => [...(row as HTMLTableRowElement).cells].filter((cell) => !cell.hidden).map((cell) => cell.innerText.trim().replace(/\s+/g, " ")).join("\t")));
+const tableRows = (page: Page): Promise<string[]> => rowsOf(page, "tbody tr");
+const chosenRow = (page: Page): Promise<string[]> => rowsOf(page, "tr.chosen");
 const turnTo = (page: Page, units: string) => page.locator(`input[data-setting="units"][value="${units}"]`).evaluate((input: HTMLInputElement) => input.click());
 
 describe("the ladder", () => {
@@ -166,5 +172,53 @@ test("the third the hole is cut in is the one that is told of: in the glance, th
     const metres = await page.locator(".glance:visible .mid [data-value]").first().textContent();
     await expect.poll(() => told(page)).toContain(`${name} of the green, ${metres}\u00a0yd`);
     await expect.poll(() => page.locator("[data-conditions-now]").textContent()).toContain(`${name} ${metres}: plays`);
+    await expect.poll(() => chosenRow(page)).toEqual([expect.stringMatching(`^${name}\t${metres}\t\\d+ ±\\d+`)]);
   }
+});
+
+test("the table has a row for the third in the middle's place with no wind or length given, and the middle's own again after it", async () => {
+  const { page, record } = await watchedPage(browser, origin, { viewport: PHONE, reducedMotion: "reduce" });
+  onTestFinished(() => page.context().close());
+  await page.goto(`${origin}${base}${holePage(7)}`);
+  const built = await tableRows(page);
+  const cutIn = (third: string) => page.locator(`input[data-setting="third"][value="${third}"]`).evaluate((input: HTMLInputElement) => input.click());
+  await cutIn("back");
+  await expect.poll(() => chosenRow(page)).toHaveLength(1);
+  const metres = await page.locator(".glance:visible .mid [data-value]").first().textContent();
+  const [, distance, plays] = (await chosenRow(page))[0]!.split("\t");
+  expect(distance).toBe(metres);
+  // A third lies between the green's middle and its back, and plays so.
+  const [middle, back] = built.slice(-2).map((row) => row.split("\t").slice(1, 3).map(parseFloat)) as [number[], number[]];
+  expect(parseFloat(plays!)).toBeGreaterThan(middle[1]!);
+  expect(parseFloat(plays!)).toBeLessThan(back[1]!);
+  const now = page.locator("[data-conditions-now]");
+  expect(await now.textContent()).toContain(`Back third ${metres}: plays ${parseFloat(plays!)}`);
+  expect(await tableRows(page)).toHaveLength(built.length);
+
+  // Kept: the page opens so, and turns its unit.
+  await page.reload();
+  await expect.poll(() => chosenRow(page)).toHaveLength(1);
+  await turnTo(page, "metres");
+  await expect.poll(async () => (await chosenRow(page))[0]!.split("\t")[1]).toBe(await page.locator(".glance:visible .mid [data-value]").first().textContent());
+  await turnTo(page, "yards");
+  await cutIn("middle");
+  await expect.poll(() => tableRows(page)).toEqual(built);
+  expect(await now.textContent()).toContain(`Middle ${middle[0]}: plays ${middle[1]}`);
+  expect(record).toEqual({ errors: [], foreign: [], missing: [] });
+});
+
+test("after the golfer's own drive the table tells the third too, in the day's wind as well", async () => {
+  const { page } = await openLadder(13);
+  await page.locator('input[data-setting="third"][value="front"]').evaluate((input: HTMLInputElement) => input.click());
+  await driver(page).fill("200");
+  await page.locator('[data-field="speed"]').fill("12");
+  // One after the built drive, one after the golfer's own.
+  await expect.poll(() => chosenRow(page)).toHaveLength(2);
+  const distances = (await rowsOf(page, "[data-own] tr:not(.group)")).map((row) => Number(row.split("\t")[1]));
+  expect(distances).toHaveLength(3);
+  expect(distances[2]! - distances[0]!).toBeGreaterThan(10);
+  // A sixth of the way from the front to the back; each in whole yards.
+  expect(Math.abs(distances[1]! - (distances[0]! + (distances[2]! - distances[0]!) / 6))).toBeLessThanOrEqual(1);
+  const today = page.locator(".plays:visible [data-own] .chosen td[data-today] b");
+  await expect.poll(async () => page.locator("[data-conditions-now]").textContent()).toContain(`Front third ${distances[1]}: plays ${await today.textContent()}.`);
 });
