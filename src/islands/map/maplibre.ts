@@ -71,6 +71,8 @@ export function firstPicture(map: MapLibre, { fill, drawn, withinMilliseconds, a
     map.once("load", () => {
       fill();
       map.once(drawn, () => settle(resolve));
+      // Where all was there already, nothing else asks for the frame that says so.
+      map.triggerRepaint();
     });
   });
 }
