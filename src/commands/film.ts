@@ -2,6 +2,7 @@
 import { readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, extname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { tagFor } from "../course/guide-languages.ts";
 import { cutCues, frameTimes } from "../flyover/cut.ts";
 import type { FilmData } from "../flyover/film-data.ts";
 import { flightOf } from "../flyover/track.ts";
@@ -66,7 +67,7 @@ async function courseOf(folder: string, asked: string | undefined): Promise<stri
 /** The folder of a language's pages. */
 function pagesIn(languages: readonly string[], asked: string | undefined): string {
   if (asked === undefined) return "";
-  const language = languages.find((tag) => tag.toLowerCase() === asked.toLowerCase());
+  const language = tagFor(languages, asked);
   if (language !== undefined) return languageFolder({ language, languages });
   throw new CommandError(`--language is ${JSON.stringify(asked)}: the guide has no pages in it. Write ${languages.map((tag) => `--language ${tag}`).join(" or ")}.`);
 }

@@ -2,7 +2,7 @@
 import { mkdir, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { primarySubtag } from "../course/guide-languages.ts";
+import { tagFor } from "../course/guide-languages.ts";
 import type { Club } from "../course/types.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
 import { BOOK_COMPOSITION, SIGN_COMPOSITION } from "../draw/paper-composition.ts";
@@ -142,10 +142,6 @@ async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
-/** The club's own tag for a language asked for: `de` finds `de-AT`. */
-const spokenBy = ({ language, languages }: Club, wanted: string | undefined): string =>
-  wanted === undefined ? language : (languages.find((tag) => tag.toLowerCase() === wanted.toLowerCase()) ?? languages.find((tag) => primarySubtag(tag) === primarySubtag(wanted)) ?? wanted);
-
 await runCommand(async () => {
   const [wanted = "", ...rest] = process.argv.slice(2);
   if (wanted === "--help") {
@@ -167,7 +163,7 @@ await runCommand(async () => {
     throw new ContentError(`${summary(diagnostics)}. Nothing was printed: put these right first.`);
   }
   const words = readWords(options.language, guide.club.language);
-  const { club, courses } = guideIn(guide, spokenBy(guide.club, options.language));
+  const { club, courses } = guideIn(guide, options.language === undefined ? guide.club.language : (tagFor(guide.club.languages, options.language) ?? options.language));
   const measured = readCourse(courses, options.course);
   const ink = options.ink ?? false;
   const sheets = await MAKERS[kind]({ kind, options, club, measured, unit: readUnit(options.unit, club.units), words, ink });

@@ -10,6 +10,7 @@ import type { FilmPlayerWords } from "./flyover/words.ts";
 import { partsOf, type Parts } from "./flyover/parts.ts";
 import { islandWords } from "./island-words.ts";
 import { MapFailure } from "./map/failure.ts";
+import { fetched, fontsOf } from "./map/page-side.ts";
 
 const root = document.querySelector<HTMLElement>("[data-film]");
 if (root !== null) offer(partsOf(root));
@@ -94,13 +95,3 @@ async function open(parts: Parts, speaking: Promise<FilmPlayerWords>, close: () 
   ]);
   return openPlayer({ parts, words, film, course, address, fonts: fontsOf(parts.root), close, fail });
 }
-
-/** Our own build wrote the file, so its shape is taken on trust. */
-async function fetched<Data>(address: URL): Promise<Data> {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`${address.pathname} answered ${response.status}`);
-  return await response.json() as Data;
-}
-
-const fontsOf = (element: HTMLElement): string[] =>
-  getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 1);

@@ -14,6 +14,7 @@ import type { OpenMap, OpenMapInput } from "./map/open-map.ts";
 import type { Speech } from "./map/words.ts";
 import { islandWords } from "./island-words.ts";
 import { MapFailure } from "./map/failure.ts";
+import { fetched, fontsOf } from "./map/page-side.ts";
 import { readGolfer, watchGolfer } from "./map/golfer.ts";
 import { stylesLoaded } from "./map/styles.ts";
 
@@ -85,13 +86,3 @@ async function open(slot: HTMLElement, speaking: Promise<Speech>, close: () => v
   const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched<HoleData>(address), speaking, styled]);
   return openHoleMap({ ...rest(speech), data });
 }
-
-/** Our own build wrote the file, so its shape is taken on trust. */
-async function fetched<Data>(address: URL): Promise<Data> {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`${address.pathname} answered ${response.status}`);
-  return await response.json() as Data;
-}
-
-const fontsOf = (element: HTMLElement): string[] =>
-  getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 1);

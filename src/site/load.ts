@@ -2,7 +2,7 @@
 import { join, resolve } from "node:path";
 import { inReadingOrder, type Diagnostic } from "../course/diagnostic.ts";
 import type { PhotoFacts } from "../course/photo-look.ts";
-import { tipsOf } from "../course/tips.ts";
+import { everyTip } from "../course/tips.ts";
 import type { Course, Place } from "../course/types.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { frameOf, measureCourse } from "../measure/course.ts";
@@ -57,7 +57,7 @@ export async function loadGuide(folder: string): Promise<Loaded> {
 }
 
 /** Figures are asked of the ground in every language the tip is written in. */
-const tipDiagnostics = (hole: MeasuredHole, units: LengthUnit): readonly Diagnostic[] => tipsOf(hole.hole).flatMap((tip) => checkTip(hole, units, tip));
+const tipDiagnostics = (hole: MeasuredHole, units: LengthUnit): readonly Diagnostic[] => everyTip(hole.hole).flatMap((tip) => checkTip(hole, units, tip));
 
 async function photoFaults(course: Course, contentFolder: string): Promise<Diagnostic[]> {
   try {

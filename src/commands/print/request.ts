@@ -1,4 +1,5 @@
 /** What somebody asks of `npm run paper`, read and held against the content. */
+import { guideLanguageOf } from "../../course/guide-languages.ts";
 import type { Gender } from "../../course/types.ts";
 import type { LengthUnit } from "../../geo/units.ts";
 import { playingHandicap, roundHalfUp } from "../../measure/handicap.ts";
@@ -43,8 +44,7 @@ export function readUnit(wanted: string | undefined, usual: LengthUnit): LengthU
 }
 
 export function readWords(wanted: string | undefined, usual: string): Words {
-  const primary = wanted?.toLowerCase().split("-")[0];
-  if (primary !== undefined && !LANGUAGES.some((tag) => tag.split("-")[0] === primary)) throw new CommandError(`--language is ${JSON.stringify(wanted)}: there are words in ${list(LANGUAGES)}. Write --language ${LANGUAGES[0]}.`);
+  if (wanted !== undefined && guideLanguageOf(wanted) === undefined) throw new CommandError(`--language is ${JSON.stringify(wanted)}: there are words in ${list(LANGUAGES)}. Write --language ${LANGUAGES[0]}.`);
   return wordsOf(wanted ?? usual);
 }
 
