@@ -29,7 +29,7 @@ import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words
 import { sceneOf } from "./scene.ts";
 import { defaultTeeOf, sheetOf, type Sheet } from "./sheet.ts";
 import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
-import { flag } from "./symbols.ts";
+import { flagOnGreen } from "./symbols.ts";
 import { textWidth } from "./text-width.ts";
 
 /** 1:500: a metre is 2 mm, at 96 sheet units to 25.4 mm. */
@@ -224,7 +224,7 @@ function drawMarks({ sheet, paint }: PlateContext, { front, middle, back, approa
     element("path", { ...paint("line"), "stroke-width": 1, "stroke-dasharray": "6 4", d: polyPath([foot, f], false) }) +
     element("path", { ...paint("leader"), "stroke-width": 0.6, "stroke-dasharray": "1.2 3", d: polyPath([f, b], false) }) +
     [f, b].map(([x, y]) => element("path", { ...paint("tick"), "stroke-width": 1.3, d: `M${num(x - 6)} ${num(y)}h12` })).join("") +
-    element("g", { transform: `translate(${num(m[0])} ${num(m[1])})` }, flag(paint, 1.25))
+    flagOnGreen(paint, 1.25, { front: f, middle: m, back: b })
   );
 }
 

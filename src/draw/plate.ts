@@ -25,7 +25,7 @@ import type { PlateContext } from "./plate-context.ts";
 import { contourRuns, drawContours, drawGreenContours, drawRelief, drawScarps, scarpMarks, type PlateGround } from "./relief.ts";
 import { layCover, stageOf, teePlates } from "./stage.ts";
 import { defaultTeeOf, layHole, sheetBearingDegrees, type Sheet } from "./sheet.ts";
-import { flag } from "./symbols.ts";
+import { flag, flagOnGreen } from "./symbols.ts";
 import { element, escapeXml, num } from "./svg.ts";
 import { drawTitleBlock } from "./title-block.ts";
 import { ENGLISH, type PlateWords } from "./words.ts";
@@ -111,7 +111,8 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
 
   // Lettering, most important first.
   const placer = new LabelPlacer([sheet.map[0] + 3, sheet.map[1] + 3, sheet.map[2] - 3, sheet.map[3] - 3], cover);
-  const flagAt = sheet.toSheet(pinOf(hole) ?? first.green.middle);
+  const pin = pinOf(hole);
+  const flagAt = sheet.toSheet(pin ?? first.green.middle);
   const flagScale = composition.drawing * 1.05;
   placer.block([flagAt[0] - 3 * flagScale, flagAt[1] - 23 * flagScale, flagAt[0] + 13 * flagScale, flagAt[1] + 2 * flagScale]);
   for (const tee of hole.tees) {
@@ -188,7 +189,9 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
     (photos?.svg ?? "") +
     names.svg +
     landmarks.svg +
-    element("g", { transform: `translate(${num(flagAt[0])} ${num(flagAt[1])})` }, flag(paint, flagScale)) +
+    (pin
+      ? element("g", { transform: `translate(${num(flagAt[0])} ${num(flagAt[1])})` }, flag(paint, flagScale))
+      : flagOnGreen(paint, flagScale, { front: sheet.toSheet(first.green.front), middle: flagAt, back: sheet.toSheet(first.green.back) })) +
     (north ? drawNorth(north, sheet, Math.sqrt(composition.drawing), paint, words.north) : "");
   const fairways = drawFairways(context, lineOnSheet) + drawRelief(context, options.ground);
   const hachures = drawHachures(context);

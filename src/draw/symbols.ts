@@ -6,7 +6,7 @@
  */
 import type { Point } from "../geo/position.ts";
 import type { Painter } from "./palette.ts";
-import { beadPath, element } from "./svg.ts";
+import { beadPath, element, num } from "./svg.ts";
 
 export type StrewnSymbol = "grass-a" | "grass-b" | "grass-c" | "heather-a" | "heather-b" | "gorse-a" | "gorse-b" | "tree-a" | "tree-b" | "reed";
 
@@ -130,6 +130,10 @@ export function landmark(symbol: LandmarkSymbol, paint: Painter, weight: number)
       return shadow("M2 0c4-1.2 7-1 10 .5-3 1.3-8 1.7-12 1z") + body("M-3.8 0v-15h-1v-3h1.8v1.4h1.6V-18h2.8v1.4H3V-18h1.8v3h-1V0z") + dark("M1.2 0v-15h2.6V0z");
   }
 }
+
+/** The flag in the middle of a green; a page's script moves it to the third the golfer says the hole is cut in. */
+export const flagOnGreen = (paint: Painter, scale: number, { front, middle, back }: Readonly<Record<"front" | "middle" | "back", Point>>): string =>
+  element("g", { transform: `translate(${middle.map(num).join(" ")})`, "data-flag": [...front, ...middle, ...back].map(num).join(" ") }, flag(paint, scale));
 
 /** The flag: pole, pennant and the shadow both throw to the lower right. */
 export function flag(paint: Painter, scale: number): string {

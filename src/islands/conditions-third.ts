@@ -6,7 +6,7 @@ import { shotOf, todayOf } from "./conditions-model.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";
 import type { ConditionWords } from "./conditions-words.ts";
 import { inThird } from "./own-shots-model.ts";
-import type { Third } from "./settings-third.ts";
+import type { Third } from "../measure/third.ts";
 
 /** Less run than this is none, as on the built page. */
 const LEAST_RUN_METRES = 0.5;

@@ -5,7 +5,7 @@ import type { PanelWords } from "./conditions-words.ts";
 import type { KeepWords } from "./keep/words.ts";
 import type { LengthsWords } from "./lengths-words.ts";
 import type { MapWords } from "./map/words.ts";
-import type { Third } from "./settings-third.ts";
+import type { Third } from "../measure/third.ts";
 
 export interface IslandWords {
   readonly keep: KeepWords;

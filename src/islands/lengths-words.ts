@@ -1,6 +1,6 @@
 /** What is said of the golfer's own lengths: plain data, with `{name}` where something is filled in. */
 import type { RungId } from "../measure/ladder.ts";
-import type { Third } from "./settings-third.ts";
+import type { Third } from "../measure/third.ts";
 
 export interface LengthsWords {
   /** As it stands in a table; also within a sentence. */

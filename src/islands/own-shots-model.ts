@@ -8,7 +8,7 @@ import { SHORTEST_CARRY_METRES } from "../flight/family.ts";
 import type { KnownRung } from "../measure/ladder.ts";
 import type { AheadHazard, FromTee, GreenShots, OwnDrive, ShotNumbers } from "./conditions-data.ts";
 import { shotBetween, todayOf } from "./conditions-model.ts";
-import type { Third } from "./settings-third.ts";
+import { THIRD_SHARE, type Third } from "../measure/third.ts";
 
 /** A must-carry hazard the golfer's longest shot can find. */
 export interface CarryAnswer {
@@ -150,7 +150,7 @@ function shortAnswer(all: readonly Asked[], rungs: readonly KnownRung[]): ShortA
 
 /** The place in the third where the hole is cut: as the glance's figure has it. */
 export function inThird([front, middle, back]: GreenShots, third: Third): ShotNumbers {
-  return third === "middle" ? middle : shotBetween(front, back, third === "front" ? 1 / 6 : 5 / 6);
+  return third === "middle" ? middle : shotBetween(front, back, THIRD_SHARE[third]);
 }
 
 /** @param alongMetres to the middle of the green along the line of play; undefined: straight */

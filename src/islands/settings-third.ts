@@ -1,21 +1,10 @@
 /**
  * Which third of the green the hole is cut in today, chosen by the golfer: the figure in the
- * middle of the glance's green becomes that third's. The table of shots follows in conditions-third.ts.
+ * middle of the glance's green becomes that third's, and the flags of the drawings stand in it. The table of shots follows in conditions-third.ts.
  */
-
-export type Third = "front" | "middle" | "back";
+import { thirdMetres, thirdPoint, type Third } from "../measure/third.ts";
 
 export const isThird = (value: string | null | undefined): value is Third => value === "front" || value === "middle" || value === "back";
-
-/**
- * Metres from the tee to the middle of a third of the green, on the line of approach.
- *
- * @param edges front, middle and back of the green from the tee; the middle third's is the green's own middle
- */
-export function thirdMetres(third: Third, { front, middle, back }: Readonly<Record<Third, number>>): number {
-  if (third === "middle") return middle;
-  return front + (back - front) * (third === "front" ? 1 / 6 : 5 / 6);
-}
 
 /** What an element held when the page was built. */
 const built = new WeakMap<Element, string>();
@@ -26,7 +15,15 @@ const builtOf = (element: Element, now: string): string => {
   return known;
 };
 
-/** Writes the third's metres and name into every glance; whoever calls writes the figures anew. */
+/** Moves the flags of drawings to the third; where the content gives today's hole, the flag stands in that and stays. */
+export function turnFlags(root: ParentNode, third: Third): void {
+  for (const flag of root.querySelectorAll("[data-flag]")) {
+    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = (flag.getAttribute("data-flag") ?? "").split(" ").map(Number);
+    flag.setAttribute("transform", `translate(${thirdPoint(third, { front: [a, b], middle: [c, d], back: [e, f] }).join(" ")})`);
+  }
+}
+
+/** Writes the third's metres and name into every glance, and moves the flags; whoever calls writes the figures anew. */
 export function turnThird(root: ParentNode, third: Third, name: string): void {
   for (const green of root.querySelectorAll(".glance .greens")) {
     const figures = [...green.querySelectorAll(".figure")];
@@ -37,4 +34,5 @@ export function turnThird(root: ParentNode, third: Third, name: string): void {
     figures[1]!.setAttribute("data-metres", `${thirdMetres(third, { front, middle, back })}`);
     label.textContent = third === "middle" ? own : name;
   }
+  turnFlags(root, third);
 }

@@ -6,7 +6,8 @@
 import type { LengthUnit } from "../geo/units.ts";
 import { store, stored } from "./settings-store.ts";
 import { teeOn, turnPage, turnPlates, type Voice } from "./settings-figures.ts";
-import { isThird, turnThird, type Third } from "./settings-third.ts";
+import type { Third } from "../measure/third.ts";
+import { isThird, turnFlags, turnThird } from "./settings-third.ts";
 import { offerDeskPlate } from "./settings-plate.ts";
 
 /** Sent on `document` after the page has turned to new settings; detail is a {@link PageSettings}. */
@@ -86,7 +87,10 @@ function start(page: HTMLElement): void {
 
   apply();
   for (const slot of document.querySelectorAll<HTMLElement>("[data-plate]")) {
-    offerDeskPlate(slot, () => turnPlates(slot, shown.tee, shown.units));
+    offerDeskPlate(slot, () => {
+      turnPlates(slot, shown.tee, shown.units);
+      turnFlags(slot, third);
+    });
   }
   document.addEventListener("change", ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;

@@ -8,7 +8,7 @@ import { PALETTE } from "../../src/draw/palette.ts";
 import { yardsFromMetres } from "../../src/geo/units.ts";
 import type { HoleData, LonLat } from "../../src/islands/hole-data.ts";
 import { metresPerPixel } from "../../src/islands/map/camera.ts";
-import { thirdPoint } from "../../src/islands/map/third-point.ts";
+import { thirdPoint } from "../../src/measure/third.ts";
 import { connect, watchedPage } from "../support/browser.ts";
 import { action, cameraOf, figures, spoken, start, tap, view } from "../support/live-map.ts";
 import { pixelOf } from "../support/mercator.ts";

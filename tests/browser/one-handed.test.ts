@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } f
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { yardsFromMetres } from "../../src/geo/units.ts";
 import type { HoleData } from "../../src/islands/hole-data.ts";
-import { connect, PHONE, watchedPage } from "../support/browser.ts";
+import { connect, DESK, PHONE, watchedPage } from "../support/browser.ts";
 import { violations } from "../support/axe.ts";
 import { pagesOf } from "../support/site.ts";
 
@@ -127,5 +127,25 @@ test("readers who ask for more contrast get it, by day and by night", async () =
     });
     expect([ink, paper].sort()).toEqual(["rgb(0, 0, 0)", "rgb(255, 255, 255)"]);
     expect(await violations(page)).toEqual([]);
+  }
+});
+
+test("the flags of the drawings stand in the third the hole is cut in, the desk's plate too, which comes later", async () => {
+  const page = await open(hole(1), { viewport: DESK });
+  await page.evaluate(() => localStorage.setItem("marram.third", "back"));
+  await page.reload();
+  await page.locator(".has-desk").waitFor();
+  const flags = await page.locator("main [data-flag]").evaluateAll((all) => all.map((flag) => {
+    const [fx = 0, fy = 0, mx = 0, my = 0, bx = 0, by = 0] = flag.getAttribute("data-flag")!.split(" ").map(Number);
+    const [x = 0, y = 0] = flag.getAttribute("transform")!.match(/-?[\d.]+/g)!.map(Number);
+    // Play runs up the sheet: the back of the green lies above its front.
+    return { upright: by < my && my < fy, off: Math.hypot(x - (fx + ((bx - fx) * 5) / 6), y - (fy + ((by - fy) * 5) / 6)), moved: Math.hypot(x - mx, y - my) };
+  }));
+  // The phone's plate, the desk's, and the green's own drawing.
+  expect(flags).toHaveLength(3);
+  for (const { upright, off, moved } of flags) {
+    expect(upright).toBe(true);
+    expect(off).toBeLessThan(0.01);
+    expect(moved).toBeGreaterThan(3);
   }
 });

@@ -5,7 +5,7 @@ import type { GreenShots } from "../../src/islands/conditions-data.ts";
 import { dayOf } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { thirdFigures } from "../../src/islands/conditions-third.ts";
-import { thirdPoint } from "../../src/islands/map/third-point.ts";
+import { thirdPoint } from "../../src/measure/third.ts";
 import { words } from "../../src/site/words.ts";
 
 const script = words("en").ground.conditions.script;

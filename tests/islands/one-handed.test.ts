@@ -1,6 +1,6 @@
 /** Swipes and thirds of a green, without a page. */
 import { expect, test } from "vitest";
-import { thirdMetres } from "../../src/islands/settings-third.ts";
+import { thirdMetres } from "../../src/measure/third.ts";
 import { swipeOf, type Touch } from "../../src/islands/swipe.ts";
 
 const at = (x: number, y: number, milliseconds: number): Touch => ({ x, y, milliseconds });

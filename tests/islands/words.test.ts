@@ -12,7 +12,7 @@ import { farText, meOut, openingOut, shotsOut } from "../../src/islands/map/read
 import { shotChain } from "../../src/islands/map/shots.ts";
 import { whereabouts } from "../../src/islands/map/whereabouts.ts";
 import { chained, type MapWords } from "../../src/islands/map/words.ts";
-import type { Third } from "../../src/islands/settings-third.ts";
+import type { Third } from "../../src/measure/third.ts";
 import { islandWordsOf } from "../../src/site/island-words.ts";
 import { english } from "../../src/site/words-english.ts";
 import { englishMap } from "../../src/site/words-map-english.ts";

@@ -1,6 +1,6 @@
 /** Whose figures the map shows: what the page shows, or where it has no settings, what the slot says. */
 import type { LengthUnit } from "../../geo/units.ts";
-import type { Third } from "../settings-third.ts";
+import type { Third } from "../../measure/third.ts";
 import { currentSettings, SETTINGS_EVENT } from "../settings.ts";
 
 export interface Golfer {

@@ -30,7 +30,7 @@ import { meOut, openingOut, shotsOut } from "./read-out-more.ts";
 import { keepsRelief, reliefTool } from "./relief-tool.ts";
 import { MOST_SHOTS, readShots, shotChain, shotsKey, writeShots } from "./shots.ts";
 import { SOURCES } from "./sources.ts";
-import { thirdPoint } from "./third-point.ts";
+import { thirdPoint } from "../../measure/third.ts";
 import { mapStyle } from "./style.ts";
 import { whereabouts } from "./whereabouts.ts";
 import { fill, type Tool } from "./words.ts";

@@ -8,7 +8,6 @@ import type { PlacedFeature } from "../../measure/types.ts";
 import type { HazardAhead } from "./ahead.ts";
 import type { HazardData, HoleData, LonLat, MapFeatureProperties, TeeData } from "../hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
-import type { Third } from "../settings-third.ts";
 import { areaSquareMetres, contains } from "../../geo/area.ts";
 import { distanceMetres } from "../../geo/vector.ts";
 import { greenFrom } from "../../measure/green.ts";
@@ -16,7 +15,7 @@ import { pointsOf } from "../../measure/place.ts";
 import { hazardsAhead } from "./ahead.ts";
 import { holePlane } from "./hole-plane.ts";
 import { distanceToLine } from "./nearest.ts";
-import { thirdPoint } from "./third-point.ts";
+import { thirdPoint, type Third } from "../../measure/third.ts";
 
 /** A thin feature answers to a tap within this distance of it: a fingertip at the opening zoom. */
 const TOUCH_METRES = 4;

@@ -6,12 +6,11 @@
 import type { Point } from "../../geo/position.ts";
 import type { LonLat, TeeData } from "../hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
-import type { Third } from "../settings-third.ts";
 import { directionAt, lineThrough, pointAt } from "../../geo/line.ts";
 import { along, rightOf } from "../../geo/vector.ts";
 import { fairwayAt } from "../../measure/fairway.ts";
 import { areasOfKind } from "../../measure/place.ts";
-import { thirdMetres } from "../settings-third.ts";
+import { thirdMetres, type Third } from "../../measure/third.ts";
 
 export interface OwnLanding {
   /** What the stroke carries. */

@@ -1,11 +1,10 @@
 /** The golfer's own shots: a chain of places from the tee, what each is long, and what is left. */
 import type { LonLat, TeeData } from "../hole-data.ts";
-import type { Third } from "../settings-third.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { contains } from "../../geo/area.ts";
 import { distanceMetres, midpoint } from "../../geo/vector.ts";
 import { greenFrom } from "../../measure/green.ts";
-import { thirdPoint } from "./third-point.ts";
+import { thirdPoint, type Third } from "../../measure/third.ts";
 
 export interface ShotLeg {
   readonly from: LonLat;

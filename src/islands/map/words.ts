@@ -5,7 +5,7 @@
  */
 import type { FeatureKind } from "../../course/types.ts";
 import type { UnitWords } from "../../tell/format.ts";
-import type { Third } from "../settings-third.ts";
+import type { Third } from "../../measure/third.ts";
 import type { Failure } from "./failure.ts";
 import type { LocateFault } from "./locate.ts";
 
