@@ -230,8 +230,11 @@ describe("the film, asked for by who wants stillness", () => {
     expect(await secondsOf(page)).toBe(stopped);
   }, PATIENCE_MS);
 
-  test("has no violation, and closes leaving nothing wrong behind it", async () => {
-    expect(await violations(page)).toEqual([]);
+  test("has no violation, under the pointer neither, and closes leaving nothing wrong behind it", async () => {
+    for (const control of ["toggle", "next", "close"]) {
+      await page.locator(`[data-film-${control}]`).hover();
+      expect(await violations(page), control).toEqual([]);
+    }
     await page.keyboard.press("Escape");
     expect(await root(page).getAttribute("data-state")).toBeNull();
     expect(await page.locator("[data-film-player]").isVisible()).toBe(false);
