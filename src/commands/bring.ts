@@ -2,9 +2,9 @@
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { fileURLToPath } from "node:url";
-import { FORMATS } from "../read/bring/open.ts";
-import { reportBring } from "../read/bring/report.ts";
-import { prepareBring, writeBring } from "../read/bring/run.ts";
+import { FORMATS } from "../bring/sources/open.ts";
+import { reportBring } from "../bring/report/report.ts";
+import { prepareBring, writeBring } from "../bring/run.ts";
 import { shownFolder } from "../site/integration.ts";
 import { CommandError, runCommand } from "./options.ts";
 

@@ -2,8 +2,8 @@
 import { lstat, mkdir, readdir, writeFile } from "node:fs/promises";
 import { dirname, join, resolve } from "node:path";
 import { createInterface } from "node:readline/promises";
-import { AnswerError, askFor, checkAnswer, defaultAnswer, QUESTIONS, readAnswers, type Answers, type Question } from "../read/new-answers.ts";
-import { courseFolder, newClub } from "../read/new-club.ts";
+import { AnswerError, askFor, checkAnswer, defaultAnswer, QUESTIONS, readAnswers, type Answers, type Question } from "../bring/new/answers.ts";
+import { courseFolder, newClub } from "../bring/new/club.ts";
 import { shownFolder } from "../site/integration.ts";
 import { CommandError, readOptions, runCommand } from "./options.ts";
 

@@ -6,8 +6,8 @@ import { join } from "node:path";
 import type { Feature, FeatureCollection } from "geojson";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { readContent } from "../../src/read/content.ts";
-import { reportBring } from "../../src/read/bring/report.ts";
-import { prepareBring, writeBring, type BringRequest, type Prepared } from "../../src/read/bring/run.ts";
+import { reportBring } from "../../src/bring/report/report.ts";
+import { prepareBring, writeBring, type BringRequest, type Prepared } from "../../src/bring/run.ts";
 import { oval, position, writeClub } from "../fixtures/club.ts";
 
 let content: string;

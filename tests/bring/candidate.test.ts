@@ -1,7 +1,7 @@
 /** What files' attributes, names and shapes are taken for. */
 import { describe, expect, it } from "vitest";
-import type { Brought, PlainGeometry } from "../../src/read/bring/brought.ts";
-import { candidatesOf } from "../../src/read/bring/candidate.ts";
+import type { Brought, PlainGeometry } from "../../src/bring/sources/brought.ts";
+import { candidatesOf } from "../../src/bring/normalise/candidate.ts";
 
 const TEES = [{ id: "white", name: "White" }, { id: "sea", name: "Sea Blue" }];
 

@@ -2,12 +2,12 @@
 import { open, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { LIMITS } from "../../src/read/bring/limits.ts";
-import { guardJson } from "../../src/read/bring/json-guard.ts";
-import { openBrought } from "../../src/read/bring/open.ts";
-import { guardDbf, guardShp } from "../../src/read/bring/shapefile.ts";
-import { guardXml } from "../../src/read/bring/xml-guard.ts";
-import { readZip } from "../../src/read/bring/zip.ts";
+import { LIMITS } from "../../src/bring/sources/limits.ts";
+import { guardJson } from "../../src/bring/sources/json-guard.ts";
+import { openBrought } from "../../src/bring/sources/open.ts";
+import { guardDbf, guardShp } from "../../src/bring/sources/shapefile.ts";
+import { guardXml } from "../../src/bring/sources/xml-guard.ts";
+import { readZip } from "../../src/bring/sources/zip.ts";
 import { scratch } from "../support/gdal.ts";
 import { zipOf } from "./zips.ts";
 

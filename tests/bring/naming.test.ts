@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { nameFeatures, type ToName } from "../../src/read/bring/naming.ts";
+import { nameFeatures, type ToName } from "../../src/bring/pages/naming.ts";
 
 const bunker = (stationMetres: number, offsetMetres: number, rest: Partial<ToName> = {}): ToName => ({
   kind: "bunker",

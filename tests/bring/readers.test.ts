@@ -4,8 +4,8 @@ import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { Geometry } from "geojson";
 import { afterAll, describe, expect, it, vi } from "vitest";
-import type { Brought } from "../../src/read/bring/brought.ts";
-import { openBrought } from "../../src/read/bring/open.ts";
+import type { Brought } from "../../src/bring/sources/brought.ts";
+import { openBrought } from "../../src/bring/sources/open.ts";
 import { gdal, scratch } from "../support/gdal.ts";
 import { byOgr, placesOf, positionsOf, readByOgr, sampleAt } from "./ground.ts";
 

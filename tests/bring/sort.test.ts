@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { FeatureKind } from "../../src/course/types.ts";
 import type { Point } from "../../src/geo/position.ts";
-import { sortToHoles, type Placing, type SortHole, type ToSort } from "../../src/read/bring/sort.ts";
+import { sortToHoles, type Placing, type SortHole, type ToSort } from "../../src/bring/place/sort.ts";
 import { box, FRAME } from "../support/flat-course.ts";
 
 const lonLat = (points: readonly Point[]): number[][] => points.map((p) => [...FRAME.toPosition(p)] as number[]);

@@ -1,7 +1,7 @@
 /** Edits to YAML: what is asked for changes, and not a byte besides. */
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { editYaml, flow, type Edit } from "../../src/read/bring/yaml-edit.ts";
+import { editYaml, flow, type Edit } from "../../src/bring/pages/yaml-edit.ts";
 
 const PAGE = `# The seventh
 hole: 7          # signature hole

@@ -6,7 +6,7 @@ import { DOMParser } from "@xmldom/xmldom";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import type { Course } from "../../src/course/types.ts";
 import { readContent } from "../../src/read/content.ts";
-import { prepareBring, writeBring } from "../../src/read/bring/run.ts";
+import { prepareBring, writeBring } from "../../src/bring/run.ts";
 import { courseGeoJson, writeGeoJson } from "../../src/tell/export/geojson.ts";
 import { courseGpx } from "../../src/tell/export/gpx.ts";
 import { courseKml } from "../../src/tell/export/kml.ts";

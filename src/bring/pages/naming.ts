@@ -1,7 +1,7 @@
 /** Ids for what is new on a page: a real name where there is one, else kind, side and order along the line of play. Pure. */
 import { slugFrom } from "../../course/schema/features.ts";
 import type { FeatureKind } from "../../course/types.ts";
-import type { Lie } from "./shape.ts";
+import type { Lie } from "../place/shape.ts";
 
 export interface ToName {
   readonly kind: FeatureKind;

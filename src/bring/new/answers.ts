@@ -1,7 +1,7 @@
 /** What must be known of a new club: each answer read from what somebody typed, or refused with what to type. */
-import { slugFrom } from "../course/schema/features.ts";
-import { quote } from "../course/schema/wording.ts";
-import type { LengthUnit } from "../geo/units.ts";
+import { slugFrom } from "../../course/schema/features.ts";
+import { quote } from "../../course/schema/wording.ts";
+import type { LengthUnit } from "../../geo/units.ts";
 
 /** A tee set to begin with. */
 export interface NewTee {

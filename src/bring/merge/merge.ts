@@ -8,10 +8,10 @@ import { forEachPosition, type CheckedGeometry } from "../../course/schema/geome
 import type { Tags } from "../../course/schema/vocabulary.ts";
 import type { Path } from "../../course/schema/finding.ts";
 import { frameAt } from "../../geo/frame.ts";
-import { cleaned } from "./clean.ts";
-import { markOf, type LedgerEntry } from "./ledger.ts";
+import { cleaned } from "../normalise/clean.ts";
+import { markOf, type LedgerEntry } from "../pages/ledger.ts";
 import type { Match } from "./match.ts";
-import type { Edit } from "./yaml-edit.ts";
+import type { Edit } from "../pages/yaml-edit.ts";
 
 export interface Merged {
   readonly edits: readonly Edit[];

@@ -1,5 +1,5 @@
 /** Text of what bring writes anew: a hole page, a list of features. */
-import type { CardTags } from "./card-tags.ts";
+import type { CardTags } from "../normalise/card-tags.ts";
 import { slugOf } from "./naming.ts";
 import { flow } from "./yaml-edit.ts";
 

@@ -4,13 +4,13 @@ import { formatDiagnostic } from "../../course/diagnostic.ts";
 import { checkFeatures, type CheckedFeature } from "../../course/schema/features.ts";
 import { valueAt } from "../../course/schema/issues.ts";
 import { writtenTees } from "../../course/schema/agreement.ts";
-import { splitFrontMatter } from "../front-matter.ts";
-import { HOLE_FILE } from "../hole-file.ts";
-import { listFolder } from "../listing.ts";
-import { readTextFile } from "../text-file.ts";
-import { parseYaml } from "../yaml-source.ts";
+import { splitFrontMatter } from "../../read/front-matter.ts";
+import { HOLE_FILE } from "../../read/hole-file.ts";
+import { listFolder } from "../../read/listing.ts";
+import { readTextFile } from "../../read/text-file.ts";
+import { parseYaml } from "../../read/yaml-source.ts";
 import { EMPTY_LEDGER, LEDGER_FILE, readLedger, type Ledger } from "./ledger.ts";
-import { BringError } from "./refusal.ts";
+import { BringError } from "../sources/refusal.ts";
 
 /** A hole by its number, or what the course keeps for all of them. */
 export type PageAt = number | "course";

@@ -1,7 +1,7 @@
 /** The files of a club that is just beginning: valid as they stand, and telling what to change. */
-import { slugFrom } from "../course/schema/features.ts";
-import type { NewClub } from "./new-answers.ts";
-import { newHole } from "./new-hole.ts";
+import { slugFrom } from "../../course/schema/features.ts";
+import type { NewClub } from "./answers.ts";
+import { newHole } from "./hole.ts";
 
 export interface NewFile {
   /** From the club's folder, with forward slashes. */

@@ -5,7 +5,7 @@ import { SLUG } from "../../course/schema/fields.ts";
 import { checkGeometry, type CheckedGeometry } from "../../course/schema/geometry.ts";
 import { checkVocabulary, type Tags } from "../../course/schema/vocabulary.ts";
 import type { FeatureKind } from "../../course/types.ts";
-import type { Brought } from "./brought.ts";
+import type { Brought } from "../sources/brought.ts";
 import { cardTagsOf, type CardTags } from "./card-tags.ts";
 import { cleaned } from "./clean.ts";
 import { saysKind, tagsOf, tidied } from "./tags.ts";

@@ -8,11 +8,11 @@ import type { CheckedGeometry } from "../../course/schema/geometry.ts";
 import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import { distanceMetres } from "../../geo/vector.ts";
-import type { Candidate } from "./candidate.ts";
-import { cleaned } from "./clean.ts";
-import { markOf, type Ledger, type LedgerEntry } from "./ledger.ts";
-import type { PageAt } from "./pages.ts";
-import { covers, middleOf, shapeOf, type Lie, type Shape } from "./shape.ts";
+import type { Candidate } from "../normalise/candidate.ts";
+import { cleaned } from "../normalise/clean.ts";
+import { markOf, type Ledger, type LedgerEntry } from "../pages/ledger.ts";
+import type { PageAt } from "../pages/pages.ts";
+import { covers, middleOf, shapeOf, type Lie, type Shape } from "../place/shape.ts";
 
 /** A feature that is to go to a page. */
 export interface Incoming {

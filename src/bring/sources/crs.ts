@@ -2,7 +2,7 @@
 import type { Position } from "geojson";
 import proj4 from "proj4";
 import proj4List from "proj4-list";
-import { definitionOf } from "../heights-crs.ts";
+import { definitionOf } from "../../read/heights-crs.ts";
 import type { PlainGeometry } from "./brought.ts";
 import { BringError } from "./refusal.ts";
 

@@ -1,7 +1,7 @@
 /** What bring did or would do, in lines for the terminal. Pure. */
 import { difference } from "./diff.ts";
-import type { LeftOver } from "./candidate.ts";
-import type { Outcome, Plan } from "./plan.ts";
+import type { LeftOver } from "../normalise/candidate.ts";
+import type { Outcome, Plan } from "../plan.ts";
 
 const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? "" : "s"}`;
 

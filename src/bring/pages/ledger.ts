@@ -6,7 +6,7 @@
 import { createHash } from "node:crypto";
 import * as z from "zod";
 import type { CheckedGeometry } from "../../course/schema/geometry.ts";
-import { BringError } from "./refusal.ts";
+import { BringError } from "../sources/refusal.ts";
 
 export const LEDGER_FILE = "brought.json";
 

@@ -1,18 +1,18 @@
 /** Bringing files into a course folder: read, plan and, when asked, write. */
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { SLUG } from "../../course/schema/fields.ts";
-import type { LengthUnit } from "../../geo/units.ts";
-import { LARGEST_TEXT_BYTES } from "../text-file.ts";
-import type { Brought } from "./brought.ts";
-import { candidatesOf } from "./candidate.ts";
-import { LEDGER_FILE, writeLedger } from "./ledger.ts";
-import { checkCount, LIMITS, megabytes } from "./limits.ts";
-import { openBrought } from "./open.ts";
-import { readPages } from "./pages.ts";
+import { SLUG } from "../course/schema/fields.ts";
+import type { LengthUnit } from "../geo/units.ts";
+import { LARGEST_TEXT_BYTES } from "../read/text-file.ts";
+import type { Brought } from "./sources/brought.ts";
+import { candidatesOf } from "./normalise/candidate.ts";
+import { LEDGER_FILE, writeLedger } from "./pages/ledger.ts";
+import { checkCount, LIMITS, megabytes } from "./sources/limits.ts";
+import { openBrought } from "./sources/open.ts";
+import { readPages } from "./pages/pages.ts";
 import { planBring, type Plan } from "./plan.ts";
-import { BringError } from "./refusal.ts";
-import { tidied } from "./tags.ts";
+import { BringError } from "./sources/refusal.ts";
+import { tidied } from "./normalise/tags.ts";
 
 export interface BringRequest {
   readonly content: string;

@@ -4,10 +4,10 @@ import type { CheckedGeometry } from "../../course/schema/geometry.ts";
 import { middle } from "../../course/schema/whereabouts.ts";
 import { frameAt, type Frame } from "../../geo/frame.ts";
 import { distanceMetres } from "../../geo/vector.ts";
-import type { Candidate, LeftOver } from "./candidate.ts";
+import type { Candidate, LeftOver } from "../normalise/candidate.ts";
 import { placeLines } from "./lines.ts";
-import type { Incoming } from "./match.ts";
-import type { CoursePages, Page } from "./pages.ts";
+import type { Incoming } from "../merge/match.ts";
+import type { CoursePages, Page } from "../pages/pages.ts";
 import { covers, middleOf, shapeOf } from "./shape.ts";
 import { sortToHoles, type Placing, type SortHole } from "./sort.ts";
 

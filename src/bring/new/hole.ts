@@ -3,11 +3,11 @@
  * beside its neighbours, so that a new guide can be built and looked at before anything is
  * traced. Lengths are within the World Handicap System's guidelines for the par.
  */
-import { frameAt } from "../geo/frame.ts";
-import type { Point } from "../geo/position.ts";
-import { yardsFromMetres } from "../geo/units.ts";
-import { holeFileName, featuresBlock } from "./bring/new-page.ts";
-import type { NewClub } from "./new-answers.ts";
+import { frameAt } from "../../geo/frame.ts";
+import type { Point } from "../../geo/position.ts";
+import { yardsFromMetres } from "../../geo/units.ts";
+import { holeFileName, featuresBlock } from "../pages/new-page.ts";
+import type { NewClub } from "./answers.ts";
 
 const PARS = [4, 4, 3, 5, 4, 4, 3, 4, 5, 4, 5, 3, 4, 4, 4, 3, 5, 4] as const;
 

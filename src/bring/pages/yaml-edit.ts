@@ -6,7 +6,7 @@
 import { isDeepStrictEqual } from "node:util";
 import { isAlias, isMap, isNode, isScalar, isSeq, parse, parseDocument, type Document, type Node, type Pair, type YAMLMap } from "yaml";
 import type { Path } from "../../course/schema/finding.ts";
-import { BringError } from "./refusal.ts";
+import { BringError } from "../sources/refusal.ts";
 
 export type Edit =
   /** A new value for what is there. */

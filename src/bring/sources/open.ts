@@ -1,7 +1,7 @@
 /** Files to bring: what each is, by its content, and the reader it needs. */
 import { open, stat } from "node:fs/promises";
 import { basename } from "node:path";
-import { systemFault } from "../text-file.ts";
+import { systemFault } from "../../read/text-file.ts";
 import type { BroughtFile } from "./brought.ts";
 import { isRecord, readGeoJson } from "./geojson.ts";
 import { readGpx, readKml } from "./gpx-kml.ts";

@@ -1,7 +1,7 @@
 /** Geometry as content wants it: rounded, closed, wound the RFC 7946 way, without doubled positions. */
 import type { Position } from "geojson";
 import type { CheckedGeometry } from "../../course/schema/geometry.ts";
-import type { PlainGeometry } from "./brought.ts";
+import type { PlainGeometry } from "../sources/brought.ts";
 
 /** Seven decimals of a degree are a centimetre; a surveyor's heights are good to one too. */
 const [DEGREE_DECIMALS, HEIGHT_DECIMALS] = [7, 2];

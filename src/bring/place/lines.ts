@@ -3,7 +3,7 @@ import type { Position } from "geojson";
 import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import { distanceMetres } from "../../geo/vector.ts";
-import type { Candidate } from "./candidate.ts";
+import type { Candidate } from "../normalise/candidate.ts";
 
 /** A line both of whose ends are this near to another's is that line drawn again. */
 const SAME_METRES = 45;

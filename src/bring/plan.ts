@@ -1,17 +1,17 @@
 /** What bringing would change: for each page its new text, for each feature what became of it. Pure. */
-import { valueAt } from "../../course/schema/issues.ts";
-import type { LengthUnit } from "../../geo/units.ts";
-import type { Candidate, LeftOver } from "./candidate.ts";
-import { cardYards } from "./card-tags.ts";
-import type { Ledger, LedgerEntry } from "./ledger.ts";
-import { atOf, matchFeatures, placeKey, type Existing, type Match } from "./match.ts";
-import { entryOf, mergeFeature, mergeField } from "./merge.ts";
-import { nameFeatures } from "./naming.ts";
-import { featuresBlock, holeFileName, newPage } from "./new-page.ts";
-import type { CoursePages, Page, PageAt } from "./pages.ts";
-import { placeCandidates } from "./place.ts";
-import type { Lie } from "./shape.ts";
-import { editYaml, type Edit } from "./yaml-edit.ts";
+import { valueAt } from "../course/schema/issues.ts";
+import type { LengthUnit } from "../geo/units.ts";
+import type { Candidate, LeftOver } from "./normalise/candidate.ts";
+import { cardYards } from "./normalise/card-tags.ts";
+import type { Ledger, LedgerEntry } from "./pages/ledger.ts";
+import { atOf, matchFeatures, placeKey, type Existing, type Match } from "./merge/match.ts";
+import { entryOf, mergeFeature, mergeField } from "./merge/merge.ts";
+import { nameFeatures } from "./pages/naming.ts";
+import { featuresBlock, holeFileName, newPage } from "./pages/new-page.ts";
+import type { CoursePages, Page, PageAt } from "./pages/pages.ts";
+import { placeCandidates } from "./place/place.ts";
+import type { Lie } from "./place/shape.ts";
+import { editYaml, type Edit } from "./pages/yaml-edit.ts";
 
 export interface Outcome {
   readonly at: PageAt;
