@@ -4,7 +4,7 @@ import { dirname, extname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { tagFor } from "../course/guide-languages.ts";
 import { cutCues, frameTimes } from "../flyover/cut.ts";
-import type { FilmData } from "../flyover/film-data.ts";
+import { readFilmData } from "../contract/film-data.ts";
 import { flightOf } from "../flyover/track.ts";
 import { webVtt } from "../flyover/webvtt.ts";
 import { readRecord } from "../site/build-record.ts";
@@ -111,7 +111,7 @@ await runCommand(async () => {
     throw new CommandError(`--hole is ${JSON.stringify(hole)}: the guide in ${folder} has no such hole. Write --hole 1.`);
   }
   const file = join(folder, pages, round ? `${coursePath(course)}tour.json` : `${holePath(course, number)}flyover.json`);
-  const film = JSON.parse(await readFile(file, "utf8")) as FilmData;
+  const film = readFilmData(JSON.parse(await readFile(file, "utf8")));
   const { seconds } = flightOf(film.track);
   const fromSeconds = readNumber("from-seconds", options["from-seconds"], 0, 0, seconds);
   const toSeconds = readNumber("to-seconds", options["to-seconds"], seconds, 0, seconds);

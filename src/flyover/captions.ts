@@ -1,12 +1,5 @@
 /** The tip as captions: split where one breathes, shown as long as it takes to read. */
-
-export interface Cue {
-  readonly startSeconds: number;
-  readonly endSeconds: number;
-  readonly text: string;
-  /** BCP 47 tag, where it is in another language than the captions around it. */
-  readonly language?: string;
-}
+import type { Cue } from "../contract/film-data.ts";
 
 /**
  * Reading speed and shape of captions: 15 characters a second and two lines of at most 42

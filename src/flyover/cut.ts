@@ -1,5 +1,5 @@
 /** A part of a film: which moments its frames show, and the captions that belong to it. */
-import type { Cue } from "./captions.ts";
+import type { Cue } from "../contract/film-data.ts";
 
 export interface Cut {
   readonly fromSeconds: number;

@@ -3,7 +3,8 @@ import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import type { Point } from "../geo/position.ts";
 import { heightAt } from "../terrain/sample.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
-import { cuesOf, type Cue } from "./captions.ts";
+import type { Cue } from "../contract/film-data.ts";
+import { cuesOf } from "./captions.ts";
 import { holeFlight, type HoleFlight } from "./path.ts";
 import type { Chapter } from "./types.ts";
 

@@ -3,18 +3,8 @@
  * degree, each column the steps between its values. The browser reads it back as a
  * {@link Flight} that passes through every pose.
  */
+import type { Track } from "../contract/film-data.ts";
 import type { Flight, Pose } from "./types.ts";
-
-/** A flight in numbers that compress well. */
-export interface Track {
-  readonly stepSeconds: number;
-  /** East, north and height in centimetres; bearing and downward angle in hundredths of a degree. */
-  readonly east: readonly number[];
-  readonly north: readonly number[];
-  readonly height: readonly number[];
-  readonly bearing: readonly number[];
-  readonly down: readonly number[];
-}
 
 const PARTS_OF_ONE = 100;
 

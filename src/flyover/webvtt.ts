@@ -1,5 +1,5 @@
 /** Captions as WebVTT (W3C, "WebVTT: The Web Video Text Tracks Format"). */
-import type { Cue } from "./captions.ts";
+import type { Cue } from "../contract/film-data.ts";
 
 /** `01:02:03.004`; hours only from the first hour on. */
 export function timestamp(seconds: number): string {

@@ -8,7 +8,7 @@ import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../flight/family.ts
 import type { FlightResult } from "../flight/result.ts";
 import { MAXIMUM_WIND_METRES_PER_SECOND, type Wind } from "../flight/wind.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
-import type { GreenShots, GroundData, OwnDrive, ShotNumbers } from "./conditions-data.ts";
+import type { GreenShots, GroundData, OwnDrive, ShotNumbers } from "../contract/ground-data.ts";
 import type { Conditions } from "./conditions-store.ts";
 
 /** The international mile per hour in metres per second, exact. */

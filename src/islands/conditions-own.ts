@@ -2,7 +2,7 @@
 import type { DayConditions } from "../flight/effective.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import { formatLength, type UnitWords } from "../tell/format.ts";
-import type { OwnDrive } from "./conditions-data.ts";
+import type { OwnDrive } from "../contract/ground-data.ts";
 import { todayOf, type driveOf } from "./conditions-model.ts";
 import type { PanelWords } from "./conditions-words.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";

@@ -1,7 +1,7 @@
 /** The table's row for the third of the green the hole is cut in, in place of its row for the middle. */
 import type { DayConditions } from "../flight/effective.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
-import type { GreenShots, ShotNumbers } from "./conditions-data.ts";
+import type { GreenShots, ShotNumbers } from "../contract/ground-data.ts";
 import { shotOf, todayOf } from "./conditions-model.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";
 import type { ConditionWords } from "./conditions-words.ts";

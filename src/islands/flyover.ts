@@ -3,8 +3,6 @@
  * asked. `data-state` on the player says where it stands: absent, then `loading`, `ready`
  * or `failed`. When it fails, the stills and the text of the page are what they were.
  */
-import type { CourseData } from "./hole-data.ts";
-import type { FilmData } from "../flyover/film-data.ts";
 import type { Player } from "./flyover/player.ts";
 import type { FilmPlayerWords } from "./flyover/words.ts";
 import { partsOf, type Parts } from "./flyover/parts.ts";
@@ -90,8 +88,8 @@ async function open(parts: Parts, speaking: Promise<FilmPlayerWords>, close: () 
   const [{ openPlayer }, words, film, course] = await Promise.all([
     import("./flyover/player.ts"),
     speaking,
-    fetched<FilmData>(new URL(parts.root.dataset["film"] ?? "", document.baseURI)),
-    fetched<CourseData>(address),
+    fetched(new URL(parts.root.dataset["film"] ?? "", document.baseURI)),
+    fetched(address),
   ]);
   return openPlayer({ parts, words, film, course, address, fonts: fontsOf(parts.root), close, fail });
 }

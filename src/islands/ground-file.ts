@@ -1,5 +1,5 @@
 /** The hole's `ground.json`, fetched when a golfer's length first needs it. */
-import type { GroundData } from "./conditions-data.ts";
+import { readGroundData, type GroundData } from "../contract/ground-data.ts";
 
 export class GroundFile {
   private readonly arrived: () => void;
@@ -27,10 +27,10 @@ export class GroundFile {
     fetch(new URL("ground.json", document.baseURI))
       .then((response) => {
         if (!response.ok) throw new Error(`${response.status}`);
-        return response.json() as Promise<GroundData>;
+        return response.json();
       })
-      .then((data) => {
-        this.data = data;
+      .then((written: unknown) => {
+        this.data = readGroundData(written);
         this.arrived();
       })
       .catch(() => {

@@ -9,7 +9,6 @@
  * When it fails the plate stays and one line says why. All words but the slot's own two
  * come with the map.
  */
-import type { CourseData, HoleData } from "./hole-data.ts";
 import type { OpenMap, OpenMapInput } from "./map/open-map.ts";
 import type { Speech } from "./map/words.ts";
 import { islandWords } from "./island-words.ts";
@@ -78,11 +77,11 @@ async function open(slot: HTMLElement, speaking: Promise<Speech>, close: () => v
   // Before there is a panel, so that it is laid out once.
   const styled = stylesLoaded();
   // Read when all is there: the golfer may have chosen anew in the meantime.
-  const rest = (speech: Speech): Omit<OpenMapInput<unknown>, "data"> => ({ slot, address, golfer: readGolfer(slot), speech, fonts: fontsOf(slot), close, fail });
+  const rest = (speech: Speech): Omit<OpenMapInput, "data"> => ({ slot, address, golfer: readGolfer(slot), speech, fonts: fontsOf(slot), close, fail });
   if (isCourse) {
-    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched<CourseData>(address), speaking, styled]);
+    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched(address), speaking, styled]);
     return openCourseMap({ ...rest(speech), data });
   }
-  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched<HoleData>(address), speaking, styled]);
+  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched(address), speaking, styled]);
   return openHoleMap({ ...rest(speech), data });
 }

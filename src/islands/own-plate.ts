@@ -3,7 +3,7 @@ import { arcAt } from "../draw/arcs.ts";
 import { lineThrough } from "../geo/line.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { formatLength, type UnitWords } from "../tell/format.ts";
-import type { FromTee } from "./conditions-data.ts";
+import type { FromTee } from "../contract/ground-data.ts";
 import type { LengthsWords } from "./lengths-words.ts";
 
 export interface OwnArc {

@@ -6,7 +6,7 @@
 import type { DayConditions } from "../flight/effective.ts";
 import { SHORTEST_CARRY_METRES } from "../flight/family.ts";
 import type { KnownRung } from "../measure/ladder.ts";
-import type { AheadHazard, FromTee, GreenShots, OwnDrive, ShotNumbers } from "./conditions-data.ts";
+import type { AheadHazard, FromTee, GreenShots, OwnDrive, ShotNumbers } from "../contract/ground-data.ts";
 import { shotBetween, todayOf } from "./conditions-model.ts";
 import { THIRD_SHARE, type Third } from "../measure/third.ts";
 

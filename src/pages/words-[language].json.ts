@@ -1,6 +1,6 @@
 /** Words of the islands, fetched by the first of them that is opened. */
 import type { APIRoute, GetStaticPaths } from "astro";
-import { islandWordsOf } from "../site/island-words.ts";
+import { islandWordsOf } from "../site/files/island-words.ts";
 import { currentGuide } from "../site/guide.ts";
 import { words } from "../site/words.ts";
 

@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { readFile, readdir, writeFile } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
-import { EDITION_FILE, isStamped, stampedWith, UNSTAMPED, type Edition, type EditionFile } from "../islands/keep/edition.ts";
+import { EDITION_FILE, isStamped, stampedWith, UNSTAMPED, type Edition, type EditionFile } from "../contract/edition.ts";
 
 /** Bundled beside the pages; the browser keeps it by itself. */
 export const WORKER_FILE = "sw.js";

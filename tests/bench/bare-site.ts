@@ -9,15 +9,15 @@ import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { build } from "vite";
 import { PALETTE } from "../../src/draw/palette.ts";
-import type { HoleData } from "../../src/islands/hole-data.ts";
+import type { HoleData } from "../../src/contract/hole-data.ts";
 import { hazardsFromTee } from "../../src/islands/map/ahead.ts";
 import { mapColours } from "../../src/islands/map/colours.ts";
-import { groundFrom } from "../../src/islands/map/ground.ts";
+import { tilesFrom } from "../../src/islands/map/tiles.ts";
 import { figuresIn, playDrawing } from "../../src/islands/map/hole-drawing.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "../../src/islands/map/patterns.ts";
 import { SOURCES } from "../../src/islands/map/sources.ts";
 import { mapStyle } from "../../src/islands/map/style.ts";
-import { islandWordsOf } from "../../src/site/island-words.ts";
+import { islandWordsOf } from "../../src/site/files/island-words.ts";
 import { words } from "../../src/site/words.ts";
 import type { BareMap } from "./bare-map/page.ts";
 
@@ -53,7 +53,7 @@ export async function bareSite(folder: string, address: URL, holeFile: string, h
   const tee = data.tees.find(({ id }) => id === data.defaultTee) ?? data.tees[0]!;
   const style = mapStyle({
     colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts: [shown.font], bunkersFromZoom: 0,
-    ground: groundFrom(data.ground, holeAddress),
+    ground: tilesFrom(data.ground, holeAddress),
   });
   const { liveMap: say, units, thirds, locale } = islandWordsOf(words("en"));
   const play = { tee, cut: undefined, ahead: hazardsFromTee(data, tee), own: undefined };

@@ -5,7 +5,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { findOrInstallEncoder } from "../../src/commands/film/encoder.ts";
-import { cueAt, type FilmData } from "../../src/flyover/film-data.ts";
+import type { FilmData } from "../../src/contract/film-data.ts";
+import { cueAt } from "../../src/flyover/chapters.ts";
 import { run } from "../support/run.ts";
 
 const { folder } = inject("site");

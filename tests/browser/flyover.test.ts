@@ -4,7 +4,8 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { cueAt, type FilmData } from "../../src/flyover/film-data.ts";
+import type { FilmData } from "../../src/contract/film-data.ts";
+import { cueAt } from "../../src/flyover/chapters.ts";
 import { turn } from "../../src/flyover/path.ts";
 import { flightOf } from "../../src/flyover/track.ts";
 import { violations } from "../support/axe.ts";
@@ -256,17 +257,19 @@ describe("when it cannot be", () => {
     expect(await page.locator(".stills svg:visible").count()).toBe(film.chapters.length);
   });
 
-  test("with its data missing likewise, and it can be tried again; who wants motion has it first, and it plays once open", async () => {
+  test("with its data missing or of another version likewise, and it can be tried again; who wants motion has it first, and it plays once open", async () => {
     const { page } = await open(`${hole}flyover/`);
     expect(await page.locator(".film ~ section [data-film-stills]").count()).toBe(1);
-    await page.route("**/flyover.json", (route) => route.fulfill({ status: 404 }));
-    expect(await start(page)).toBe("failed");
-    expect(await page.locator("[data-film-status]").textContent()).toMatch(/could not be loaded/);
-    expect(await page.locator("[data-film-player]").isVisible()).toBe(false);
-    await page.unroute("**/flyover.json");
-    await root(page).evaluate((one) => {
-      if (one instanceof HTMLElement) delete one.dataset["state"];
-    });
+    for (const answer of [{ status: 404 }, { json: { ...film, version: film.version + 1 } }]) {
+      await page.route("**/flyover.json", (route) => route.fulfill(answer));
+      expect(await start(page)).toBe("failed");
+      expect(await page.locator("[data-film-status]").textContent()).toMatch(/could not be loaded/);
+      expect(await page.locator("[data-film-player]").isVisible()).toBe(false);
+      await page.unroute("**/flyover.json");
+      await root(page).evaluate((one) => {
+        if (one instanceof HTMLElement) delete one.dataset["state"];
+      });
+    }
     expect(await start(page)).toBe("ready");
     expect(await root(page).getAttribute("data-playing")).toBe("true");
   }, PATIENCE_MS);

@@ -5,7 +5,7 @@ import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { metresFromYards, yardsFromMetres } from "../../src/geo/units.ts";
-import type { HoleData } from "../../src/islands/hole-data.ts";
+import type { HoleData } from "../../src/contract/hole-data.ts";
 import { connect, DESK, PHONE, watchedPage } from "../support/browser.ts";
 import { focusStops, reachable } from "../support/keyboard.ts";
 import { pagesOf } from "../support/site.ts";

@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import type { FilmData } from "../../src/flyover/film-data.ts";
+import type { FilmData } from "../../src/contract/film-data.ts";
 import { words } from "../../src/site/words.ts";
 import { connect, settled, watchedPage } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";

@@ -1,6 +1,9 @@
 /** The golfer's own lengths on the built pages: derived, typed over, taken back, and every figure after them. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
+import type { GroundData } from "../../src/contract/ground-data.ts";
 import { violations } from "../support/axe.ts";
 import { connect, PHONE, watchedPage, type Faults } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";
@@ -68,6 +71,22 @@ describe("the ladder", () => {
     expect(await page.evaluate(() => localStorage.getItem("marram.lengths"))).toBeNull();
     expect(await rung(page, "mid-iron").evaluate((input) => input === document.activeElement)).toBe(true);
     expect(record).toEqual({ errors: [], foreign: [], missing: [] });
+  });
+
+  test("says so when the hole's data are missing, of another version or damaged, and has them with the next length", async () => {
+    const { page } = await openLadder(13);
+    const data = JSON.parse(readFileSync(join(folder, holePage(13), "ground.json"), "utf8")) as GroundData;
+    const answers = [{ status: 404 }, { json: { ...data, version: data.version - 1 } }, { json: { ...data, corridorMetres: "wide" } }];
+    for (const [i, answer] of answers.entries()) {
+      await page.route("**/ground.json", (route) => route.fulfill(answer));
+      await driver(page).fill(String(200 + i));
+      await expect.poll(() => page.locator("[data-conditions-now]").innerText()).toMatch(/did not arrive/);
+      expect(await page.locator("[data-own-shots]").isVisible()).toBe(false);
+      await page.unroute("**/ground.json");
+    }
+    await driver(page).fill("205");
+    await expect.poll(() => page.locator("[data-own-shots]").isVisible()).toBe(true);
+    expect(await page.locator("[data-conditions-now]").innerText()).not.toMatch(/did not arrive/);
   });
 
   test("gives back all at once, by keyboard, and one by an emptied field", async () => {

@@ -6,7 +6,8 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import sharp from "sharp";
 import { PALETTE } from "../../src/draw/palette.ts";
 import { yardsFromMetres } from "../../src/geo/units.ts";
-import type { HoleData, LonLat } from "../../src/islands/hole-data.ts";
+import type { HoleData } from "../../src/contract/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
 import { metresPerPixel } from "../../src/islands/map/camera.ts";
 import { violations } from "../support/axe.ts";
 import { connect, DESK, PHONE, watchedPage, type WatchedPage } from "../support/browser.ts";
@@ -243,13 +244,22 @@ describe("when it cannot be", () => {
     await staysWithPlate(page, /needs WebGL 2/);
   });
 
-  test("with its data missing likewise; and it can be tried again", async () => {
+  test("with its data missing, cut off, of another version or damaged likewise; and it can be tried again", async () => {
     const { page } = await open(holePages[0]!);
-    await page.route("**/hole.json", (route) => route.fulfill({ status: 404 }));
-    expect(await start(page)).toBe("failed");
-    await staysWithPlate(page, /could not be loaded/);
-    await page.unroute("**/hole.json");
-    await slot(page).evaluate((one) => delete one.dataset["state"]);
+    const data = dataOf(holePages[0]!);
+    const answers = [
+      { status: 404 },
+      { body: JSON.stringify(data).slice(0, -100) },
+      { json: { ...data, version: data.version + 1 } },
+      { json: { ...data, tees: data.tees.map((tee) => ({ ...tee, green: { ...tee.green, front: null } })) } },
+    ];
+    for (const answer of answers) {
+      await page.route("**/hole.json", (route) => route.fulfill(answer));
+      expect(await start(page)).toBe("failed");
+      await staysWithPlate(page, /could not be loaded/);
+      await page.unroute("**/hole.json");
+      await slot(page).evaluate((one) => delete one.dataset["state"]);
+    }
     expect(await start(page)).toBe("ready");
   });
 

@@ -9,7 +9,7 @@ import { join } from "node:path";
 import sirv from "sirv";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test, vi } from "vitest";
 import type { Browser, Page } from "playwright-core";
-import { EDITION_FILE, readEdition, type Edition } from "../../src/islands/keep/edition.ts";
+import { EDITION_FILE, readEdition, type Edition } from "../../src/contract/edition.ts";
 import { writeEdition } from "../../src/site/edition.ts";
 import { connect, watchedPage } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { yardsFromMetres } from "../../src/geo/units.ts";
-import type { HoleData } from "../../src/islands/hole-data.ts";
+import type { HoleData } from "../../src/contract/hole-data.ts";
 import { connect, DESK, PHONE, watchedPage } from "../support/browser.ts";
 import { violations } from "../support/axe.ts";
 import { pagesOf } from "../support/site.ts";

@@ -1,8 +1,9 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
-import { begunBy, cueAt, cuesByChapter } from "../../src/flyover/film-data.ts";
+import { begunBy, cueAt, cuesByChapter } from "../../src/flyover/chapters.ts";
 import { holeFlight } from "../../src/flyover/path.ts";
-import { flightOf, trackOf, type Track } from "../../src/flyover/track.ts";
+import type { Track } from "../../src/contract/film-data.ts";
+import { flightOf, trackOf } from "../../src/flyover/track.ts";
 import { lineThrough } from "../../src/geo/line.ts";
 
 const bent = lineThrough([[0, 0], [40, 230], [190, 380], [230, 480]]);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { holeData, type HazardData, type TeeData } from "../../src/islands/hole-data.ts";
+import type { HazardData, TeeData } from "../../src/contract/hole-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { hazardsAhead, hazardsFromTee } from "../../src/islands/map/ahead.ts";
 import { holePlane } from "../../src/islands/map/hole-plane.ts";
 import { measureFrom } from "../../src/measure/hole.ts";

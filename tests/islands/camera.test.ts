@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { courseCamera, holeCamera, metresPerPixel, RELIEF_PITCH_DEGREES, zoomFor, type Camera } from "../../src/islands/map/camera.ts";
-import { courseData, holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
+import { courseData } from "../../src/site/files/course-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { FRAME } from "../support/flat-course.ts";
 import { pixelOf } from "../support/mercator.ts";
 import { tiltedPixelOf } from "../support/pinhole.ts";

@@ -1,7 +1,7 @@
 /** The table's row for a third of the green: held to the map's point and to the flight code. */
 import { describe, expect, test } from "vitest";
 import { effectiveLength } from "../../src/flight/effective.ts";
-import type { GreenShots } from "../../src/islands/conditions-data.ts";
+import type { GreenShots } from "../../src/contract/ground-data.ts";
 import { dayOf } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { thirdFigures } from "../../src/islands/conditions-third.ts";

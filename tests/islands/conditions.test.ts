@@ -5,7 +5,7 @@ import { compassPoint, dayOf, limitsOf, METRES_PER_SECOND_PER_MPH, nearestDrive,
 import { NO_CONDITIONS, readConditions, WEATHER_KEPT_MILLISECONDS, writeConditions } from "../../src/islands/conditions-store.ts";
 import { answeredParts } from "../../src/islands/conditions-today.ts";
 import { holeGround, STATED_TEMPERATURE_CELSIUS as BUILT_TEMPERATURE_CELSIUS } from "../../src/site/ground-figures.ts";
-import { shotNumbers } from "../../src/site/ground-data.ts";
+import { shotNumbers } from "../../src/site/files/ground-data.ts";
 import { words } from "../../src/site/words.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { GroundData, LonLat } from "../../src/islands/hole-data.ts";
+import type { HeightTiles, LonLat } from "../../src/contract/map-data.ts";
 import { heightsOf } from "../../src/islands/map/heights.ts";
 import { encodeTerrarium, TERRARIUM_STEP_METRES } from "../../src/terrain/terrarium.ts";
 import { pixelOn, positionOnTile, tileBounds, TILE_PIXELS } from "../../src/terrain/web-mercator.ts";
@@ -9,7 +9,7 @@ const Z = 16;
 const FIRST = { z: Z, x: 31130, y: 20300 };
 const [west, , , north] = tileBounds(FIRST);
 const [, south, east] = tileBounds({ z: Z, x: FIRST.x + 1, y: FIRST.y + 1 });
-const ground: GroundData = { tiles: "/g/{z}/{x}/{y}.webp", encoding: "terrarium", minimumZoom: 12, maximumZoom: Z, bounds: [west, south, east, north] };
+const ground: HeightTiles = { tiles: "/g/{z}/{x}/{y}.webp", encoding: "terrarium", minimumZoom: 12, maximumZoom: Z, bounds: [west, south, east, north] };
 
 /** A plane in pixels from the first tile's corner: what lies between pixel middles is then known exactly. */
 const height = (px: number, py: number): number => 20 + px * 0.03 - py * 0.05;

@@ -2,9 +2,10 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { PALETTE } from "../../src/draw/palette.ts";
 import { contains } from "../../src/geo/area.ts";
-import { courseData, holeData } from "../../src/islands/hole-data.ts";
+import { courseData } from "../../src/site/files/course-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { longHex, mapColours } from "../../src/islands/map/colours.ts";
-import { groundFrom } from "../../src/islands/map/ground.ts";
+import { tilesFrom } from "../../src/islands/map/tiles.ts";
 import { nameLabels } from "../../src/islands/map/labels.ts";
 import { nearestHole } from "../../src/islands/map/nearest.ts";
 import { channels, patterns } from "../../src/islands/map/patterns.ts";
@@ -27,15 +28,15 @@ describe("style", () => {
   });
 
   test("has relief where the guide has heights, from its own address, and none elsewhere", () => {
-    const ground = groundFrom(
-      { tiles: "../ground/{z}/{x}/{y}.webp", encoding: "terrarium", minimumZoom: 12, maximumZoom: 16, bounds: [-9.1, 56.4, -9, 56.5] },
+    const ground = tilesFrom(
+      { tiles: "../ground/{z}/{x}/{y}.webp", encoding: "terrarium" as const, minimumZoom: 12, maximumZoom: 16, bounds: [-9.1, 56.4, -9, 56.5] },
       new URL("http://host.example/guide/links/7/hole.json"),
     );
     const made = mapStyle({ colours: PALETTE.light, features: data.features, origin: data.origin, line: data.tees[0]!.line, fonts, bunkersFromZoom: 0, ground });
     expect(made.sources["ground"]).toMatchObject({ tiles: ["http://host.example/guide/links/ground/{z}/{x}/{y}.webp"], bounds: [-9.1, 56.4, -9, 56.5] });
     expect(made.layers.filter(({ type }) => type === "hillshade")).toHaveLength(1);
     expect(style("light").layers.filter(({ type }) => type === "hillshade")).toHaveLength(0);
-    expect(groundFrom(undefined, new URL("http://host.example/"))).toBeUndefined();
+    expect(tilesFrom(undefined, new URL("http://host.example/"))).toBeUndefined();
   });
 
   test("has the plate's colours by day and by night", () => {

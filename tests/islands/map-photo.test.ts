@@ -1,8 +1,8 @@
 /** The photo from the air as a layer of the live map. */
 import { expect, test } from "vitest";
-import { holeData } from "../../src/islands/hole-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { mapColours } from "../../src/islands/map/colours.ts";
-import { photoFrom } from "../../src/islands/map/photo.ts";
+import { tilesFrom } from "../../src/islands/map/tiles.ts";
 import { mapStyle } from "../../src/islands/map/style.ts";
 import { sample } from "./sample.ts";
 
@@ -12,8 +12,8 @@ const style = (shown: boolean | undefined) =>
   mapStyle({ colours: mapColours("light", () => ""), features: data.features, origin: data.origin, line: undefined, fonts: ["serif"], bunkersFromZoom: 0, ground: undefined, photo: shown === undefined ? undefined : { tiles, shown } });
 
 test("its address is made absolute with its places for zoom and tile left open", () => {
-  expect(photoFrom(tiles, new URL("https://example.org/guide/links/7/hole.json"))!.tiles).toBe("https://example.org/guide/links/air/{z}/{x}/{y}.webp");
-  expect(photoFrom(undefined, new URL("https://example.org/"))).toBeUndefined();
+  expect(tilesFrom(tiles, new URL("https://example.org/guide/links/7/hole.json"))!.tiles).toBe("https://example.org/guide/links/air/{z}/{x}/{y}.webp");
+  expect(tilesFrom(undefined, new URL("https://example.org/"))).toBeUndefined();
 });
 
 test("it lies over the painted ground and under stakes, boundaries, lines of play and names", () => {

@@ -1,6 +1,7 @@
 /** The third of the green that a golfer's hole is cut in, on the live map. */
 import { describe, expect, test } from "vitest";
-import { holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { playDrawing, readingDrawing } from "../../src/islands/map/hole-drawing.ts";
 import { tapMeasure } from "../../src/islands/map/measure-tap.ts";
 import { ownLanding } from "../../src/islands/map/own-landing.ts";

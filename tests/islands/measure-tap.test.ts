@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { tapMeasure } from "../../src/islands/map/measure-tap.ts";
 import { measureFrom } from "../../src/measure/hole.ts";
 import { FRAME } from "../support/flat-course.ts";

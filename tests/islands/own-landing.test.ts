@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { holeData } from "../../src/islands/hole-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { holePlane } from "../../src/islands/map/hole-plane.ts";
 import { ownLanding } from "../../src/islands/map/own-landing.ts";
 import { distanceMetres } from "../../src/geo/vector.ts";

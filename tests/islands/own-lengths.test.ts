@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { effectiveLength } from "../../src/flight/effective.ts";
 import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../../src/flight/family.ts";
-import type { FromTee, ShotNumbers } from "../../src/islands/conditions-data.ts";
+import type { FromTee, ShotNumbers } from "../../src/contract/ground-data.ts";
 import { dayOf, driveOf, shotBetween } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { readLengths, withLength, writeLengths } from "../../src/islands/lengths-store.ts";
@@ -10,7 +10,7 @@ import { arcOnSheet, matrixOf } from "../../src/islands/own-plate.ts";
 import { ownShots, type BeyondAnswer, type ShotAnswer } from "../../src/islands/own-shots-model.ts";
 import { knownRungs, ladderOf, type KnownRung } from "../../src/measure/ladder.ts";
 import { landingAt } from "../../src/measure/landing.ts";
-import { groundData } from "../../src/site/ground-data.ts";
+import { groundData } from "../../src/site/files/ground-data.ts";
 import { words } from "../../src/site/words.ts";
 import { drawPlate } from "../../src/draw/plate.ts";
 import { areaFeature, box } from "../support/flat-course.ts";

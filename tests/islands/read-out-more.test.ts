@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { hazardsFromTee } from "../../src/islands/map/ahead.ts";
 import { tapMeasure } from "../../src/islands/map/measure-tap.ts";
 import { ownLanding } from "../../src/islands/map/own-landing.ts";

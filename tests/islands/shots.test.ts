@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { holePlane } from "../../src/islands/map/hole-plane.ts";
 import { MOST_SHOTS, readShots, shotChain, shotsKey, writeShots } from "../../src/islands/map/shots.ts";
 import { FRAME } from "../support/flat-course.ts";

@@ -1,7 +1,7 @@
 /** What maps are worded with in tests: English, and a language of which no word is English. */
 import type { IslandWords } from "../../src/islands/island-words.ts";
 import type { Speech } from "../../src/islands/map/words.ts";
-import { islandWordsOf } from "../../src/site/island-words.ts";
+import { islandWordsOf } from "../../src/site/files/island-words.ts";
 import { english } from "../../src/site/words-english.ts";
 
 /** Through JSON, as a browser gets it. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { holeData, type LonLat } from "../../src/islands/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
 import { meDrawing } from "../../src/islands/map/hole-drawing.ts";
 import { holePlane } from "../../src/islands/map/hole-plane.ts";
 import { isNews } from "../../src/islands/map/my-place.ts";

@@ -4,7 +4,7 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { UNSTAMPED } from "../../src/islands/keep/edition.ts";
+import { UNSTAMPED } from "../../src/contract/edition.ts";
 import { writeEdition } from "../../src/site/edition.ts";
 
 const page = (text: string): string => `<html lang="en" data-edition="${UNSTAMPED.edition}" data-edition-bytes="${UNSTAMPED.bytes}">${text}`;

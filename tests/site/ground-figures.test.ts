@@ -6,7 +6,7 @@ import { landingAt } from "../../src/measure/landing.ts";
 import { metresFromYards } from "../../src/geo/units.ts";
 import { shotsOf } from "../../src/measure/shots.ts";
 import { courseHeight, holeGround, pageShots, STATED_TEMPERATURE_CELSIUS } from "../../src/site/ground-figures.ts";
-import { driveLengths, groundData } from "../../src/site/ground-data.ts";
+import { driveLengths, groundData } from "../../src/site/files/ground-data.ts";
 import { playerOfTee } from "../../src/site/ground-players.ts";
 import { words } from "../../src/site/words.ts";
 import { TEE_SETS, course } from "../support/flat-course.ts";

@@ -8,7 +8,7 @@ import { guideIn, guideViews, originalCourse, originalHole, otherLanguage } from
 import { tipWords } from "../../src/site/tip-words.ts";
 import { languageName } from "../../src/components/language-name.ts";
 import { webVtt } from "../../src/flyover/webvtt.ts";
-import { roundFlyover } from "../../src/site/film.ts";
+import { roundFlyover } from "../../src/site/files/film.ts";
 import { words } from "../../src/site/words.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 

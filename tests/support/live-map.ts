@@ -1,6 +1,6 @@
 /** The live map on a built page: opened, tapped, read. */
 import type { Locator, Page } from "playwright-core";
-import type { LonLat } from "../../src/islands/hole-data.ts";
+import type { LonLat } from "../../src/contract/map-data.ts";
 import { pixelOf, type Camera } from "./mercator.ts";
 import type { TiltedCamera } from "./pinhole.ts";
 

@@ -4,14 +4,15 @@ import type { GeoJSONSource } from "maplibre-gl";
 import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import type { Pose } from "../../flyover/types.ts";
-import type { CourseData, LonLat } from "../hole-data.ts";
+import type { CourseData } from "../../contract/course-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 import { LngLat } from "maplibre-gl";
 import { frameAt } from "../../geo/frame.ts";
 import { bearingDegrees, directionOfBearing, directionTo } from "../../geo/vector.ts";
 import { radians } from "../../geo/units.ts";
 import { collection, line, point } from "../map/geojson.ts";
 import { MapFailure } from "../map/failure.ts";
-import { groundFrom } from "../map/ground.ts";
+import { tilesFrom } from "../map/tiles.ts";
 import { firstPicture, makeMap, readyForMaps, schemeOf } from "../map/maplibre.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "../map/patterns.ts";
 import { GROUND_SOURCE, SOURCES } from "../map/sources.ts";
@@ -54,7 +55,7 @@ export interface FilmMap {
 export async function openFilmMap({ view, title, course, address, hole, first, fonts, fail }: FilmMapInput): Promise<FilmMap> {
   await readyForMaps();
   const { colours, watch } = schemeOf(view);
-  const ground = groundFrom(course.ground, address);
+  const ground = tilesFrom(course.ground, address);
   const frame = frameAt([course.origin[0], course.origin[1]]);
   const style = (): ReturnType<typeof filmStyle> => filmStyle({ colours: colours(), course, hole, fonts, ground });
   const map = makeMap(view, {

@@ -1,6 +1,7 @@
 /** The live map's sheet laid over the ground, under a sky. Pure. */
 import type { LayerSpecification, SkySpecification, StyleSpecification } from "maplibre-gl";
-import type { CourseData, GroundData, MapFeatures } from "../hole-data.ts";
+import type { CourseData } from "../../contract/course-data.ts";
+import type { HeightTiles, MapFeatures } from "../../contract/map-data.ts";
 import type { MapColours } from "../map/colours.ts";
 import { nameLabels } from "../map/labels.ts";
 import { SOURCES } from "../map/sources.ts";
@@ -18,7 +19,7 @@ export interface FilmStyleInput {
   readonly hole: number | undefined;
   readonly fonts: readonly string[];
   /** Height tiles with absolute addresses, where the guide has them. */
-  readonly ground: GroundData | undefined;
+  readonly ground: HeightTiles | undefined;
 }
 
 /** A name over every bunker would bury the picture. */

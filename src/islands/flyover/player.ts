@@ -1,10 +1,11 @@
 /** The player: film, map and controls together, once it has been asked for. */
 import type { Flight } from "../../flyover/types.ts";
-import type { CourseData } from "../hole-data.ts";
+import { readCourseData } from "../../contract/course-data.ts";
 import type { MapFailure } from "../map/failure.ts";
 import type { Parts } from "./parts.ts";
 import type { FilmPlayerWords } from "./words.ts";
-import { begunBy, cueAt, type FilmData } from "../../flyover/film-data.ts";
+import { readFilmData } from "../../contract/film-data.ts";
+import { begunBy, cueAt } from "../../flyover/chapters.ts";
 import { clockTime } from "../../flyover/clock-time.ts";
 import { flightOf } from "../../flyover/track.ts";
 import { fill } from "../map/words.ts";
@@ -19,8 +20,9 @@ const STEP_BACK_SECONDS = 1.5;
 export interface PlayerInput {
   readonly parts: Parts;
   readonly words: FilmPlayerWords;
-  readonly film: FilmData;
-  readonly course: CourseData;
+  /** As they came: the player reads them. */
+  readonly film: unknown;
+  readonly course: unknown;
   readonly address: URL;
   readonly fonts: readonly string[];
   readonly close: () => void;
@@ -32,12 +34,14 @@ export interface Player {
   remove(): void;
 }
 
-export async function openPlayer({ parts, words, film, course, address, fonts, close, fail }: PlayerInput): Promise<Player> {
+/** @throws UnreadableData for data of another version, or damaged */
+export async function openPlayer({ parts, words, film: written, course, address, fonts, close, fail }: PlayerInput): Promise<Player> {
+  const film = readFilmData(written);
   const flight: Flight = flightOf(film.track);
   const map = await openFilmMap({
     view: parts.view,
     title: parts.view.dataset["title"] ?? "",
-    course,
+    course: readCourseData(course),
     address,
     hole: film.hole,
     first: flight.poseAt(0),

@@ -5,7 +5,7 @@
  */
 import type { KeepWords } from "./words.ts";
 import { islandWords } from "../island-words.ts";
-import { bytesToFetch, EDITION_FILE, readEdition, type Edition } from "./edition.ts";
+import { bytesToFetch, EDITION_FILE, readEdition, type Edition } from "../../contract/edition.ts";
 import type { Order, Report } from "./messages.ts";
 import { shelf as openShelf } from "./shelf.ts";
 import { showView, type View } from "./view.ts";

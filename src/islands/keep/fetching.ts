@@ -1,5 +1,5 @@
 /** Fetching an edition whole into its own cache, every file held to its listed hash. */
-import { EDITION_FILE, filesByAddress, readEdition, sameFile, stampedWith, type Edition, type EditionFile } from "./edition.ts";
+import { EDITION_FILE, filesByAddress, readEdition, sameFile, stampedWith, type Edition, type EditionFile } from "../../contract/edition.ts";
 import type { KeepFault } from "./messages.ts";
 import { keyOf, type Shelf } from "./shelf.ts";
 

@@ -2,7 +2,7 @@
  * Editions on this device: one cache for each, and one for the record of which is current.
  * Caches belong to the whole origin, so their names begin with the guide's own path.
  */
-import { EDITION_FILE, readEdition, type Edition } from "./edition.ts";
+import { EDITION_FILE, readEdition, type Edition } from "../../contract/edition.ts";
 
 export interface Shelf {
   /** Path the guide is served from, a slash at each end. */

@@ -7,7 +7,7 @@
  *   page --keep-->  fetch edition.json, fetch and check every file into a cache of its own
  *                   then one write makes it current; editions no page is of are removed
  */
-import { addressIn, filesByAddress, type EditionFile } from "./edition.ts";
+import { addressIn, filesByAddress, type EditionFile } from "../../contract/edition.ts";
 import { fetchEdition, fetchFile, fetchWhole, KeepFailure } from "./fetching.ts";
 import type { Order, Report } from "./messages.ts";
 import { keyOf, shelf as openShelf } from "./shelf.ts";

@@ -2,7 +2,7 @@
 import type { FeatureKind } from "../../course/types.ts";
 import type { Point } from "../../geo/position.ts";
 import type { Side } from "../../measure/types.ts";
-import type { HoleData, MeasuredPlace, TeeData } from "../hole-data.ts";
+import type { HoleData, MeasuredPlace, TeeData } from "../../contract/hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { contains } from "../../geo/area.ts";
 import { hazardsFrom } from "../../measure/hole.ts";

@@ -1,7 +1,7 @@
 /** A MapLibre map in a panel: opened, watched and closed. Nothing here knows golf. */
 import type { GeoJSONSource, Map as MapLibre, StyleSpecification } from "maplibre-gl";
 import type { Camera, ViewSize } from "./camera.ts";
-import type { Bounds, GroundData, LonLat } from "../hole-data.ts";
+import type { Bounds, HeightTiles, LonLat } from "../../contract/map-data.ts";
 import type { MapColours } from "./colours.ts";
 import type { Panel } from "./panel.ts";
 import type { MapWords } from "./words.ts";
@@ -35,7 +35,7 @@ export interface BaseMapInput {
   /** The middle of the view stays within: past the data there is nothing to see. */
   readonly bounds: Bounds;
   /** Height tiles, where the guide has them, for ground in relief. */
-  readonly ground: GroundData | undefined;
+  readonly ground: HeightTiles | undefined;
   /** Whether it opens in relief. */
   readonly relief: boolean;
   readonly style: (colours: MapColours) => StyleSpecification;

@@ -1,5 +1,6 @@
 /** Where the map opens: the plate's framing, with play going up. */
-import type { Bounds, HoleData, LonLat } from "../hole-data.ts";
+import type { HoleData } from "../../contract/hole-data.ts";
+import type { Bounds, LonLat } from "../../contract/map-data.ts";
 import { frameAt } from "../../geo/frame.ts";
 import { directionOfBearing, dot, rightOf } from "../../geo/vector.ts";
 

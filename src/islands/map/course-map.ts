@@ -1,18 +1,17 @@
 /** The live map of a course: tap a hole, and its page opens. */
 import type { FeatureCollection } from "geojson";
-import type { CourseData } from "../hole-data.ts";
+import { readCourseData, type CourseData } from "../../contract/course-data.ts";
 import type { OpenMap, OpenMapInput } from "./open-map.ts";
 import { openBaseMap } from "./base-map.ts";
 import { courseCamera } from "./camera.ts";
 import { collection, line, point } from "./geojson.ts";
-import { groundFrom } from "./ground.ts";
 import { nearestHole } from "./nearest.ts";
 import { panel as makePanel } from "./panel.ts";
-import { photoFrom } from "./photo.ts";
 import { photoTool, type PhotoState } from "./photo-tool.ts";
 import { keepsRelief, reliefTool } from "./relief-tool.ts";
 import { SOURCES } from "./sources.ts";
 import { mapStyle } from "./style.ts";
+import { tilesFrom } from "./tiles.ts";
 import { fill } from "./words.ts";
 
 /** A hole fills a phone from about here. */
@@ -21,9 +20,11 @@ const BUNKERS_FROM_ZOOM = 16;
 /** Half a fingertip, CSS pixels. */
 const TOUCH_PIXELS = 22;
 
-export async function openCourseMap({ slot, data, address, fonts, speech: { say }, close, fail }: OpenMapInput<CourseData>): Promise<OpenMap> {
-  const ground = groundFrom(data.ground, address);
-  const photo = photoFrom(data.photo, address);
+/** @throws UnreadableData for data of another version, or damaged */
+export async function openCourseMap({ slot, data: written, address, fonts, speech: { say }, close, fail }: OpenMapInput): Promise<OpenMap> {
+  const data = readCourseData(written);
+  const ground = tilesFrom(data.ground, address);
+  const photo = tilesFrom(data.photo, address);
   const air: PhotoState = { shown: false };
   const panel = makePanel(slot, say, { reset: say.resetCourse, keys: say.courseKeys, hint: say.courseHint, tools: [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const])] });
   try {

@@ -1,6 +1,6 @@
 /** GeoJSON for the map's own sources. */
 import type { Feature, FeatureCollection, Position } from "geojson";
-import type { LonLat } from "../hole-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 
 type Properties = Readonly<Record<string, string | number | boolean>>;
 

@@ -1,6 +1,6 @@
 /** Heights of the ground at a place, from the guide's own height tiles. */
 import type { Tile } from "../../terrain/web-mercator.ts";
-import type { GroundData, LonLat } from "../hole-data.ts";
+import type { HeightTiles, LonLat } from "../../contract/map-data.ts";
 import { decodeTerrarium } from "../../terrain/terrarium.ts";
 import { TILE_PIXELS, unitSquareOf } from "../../terrain/web-mercator.ts";
 
@@ -16,7 +16,7 @@ export interface Heights {
  * Between the four nearest pixel middles of the finest tiles, each of which holds the height
  * at its middle. A tile that did not come is asked for again the next time.
  */
-export function heightsOf({ tiles, maximumZoom: z, bounds: [west, south, east, north] }: GroundData, pixelsOf: TilePixels): Heights {
+export function heightsOf({ tiles, maximumZoom: z, bounds: [west, south, east, north] }: HeightTiles, pixelsOf: TilePixels): Heights {
   const kept = new Map<string, Promise<Uint8ClampedArray | undefined>>();
   const tile = (address: string): Promise<Uint8ClampedArray | undefined> => {
     const asked = kept.get(address) ?? pixelsOf(address).catch(() => undefined);

@@ -1,7 +1,8 @@
 /** What a hole's map shows of play and measurement, as GeoJSON for its sources. */
 import type { Feature, FeatureCollection } from "geojson";
 import type { LengthUnit } from "../../geo/units.ts";
-import type { HoleData, LonLat, MeasuredPlace, TeeData } from "../hole-data.ts";
+import type { HoleData, MeasuredPlace, TeeData } from "../../contract/hole-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 import type { HazardAhead } from "./ahead.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import type { Reading } from "./measure-tap.ts";

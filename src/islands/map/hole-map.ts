@@ -1,7 +1,8 @@
 /** The live map of one hole: tap, and it says how far; lay shots; see where one is. */
 import type { Feature } from "geojson";
 import type { Golfer } from "./golfer.ts";
-import type { HoleData, LonLat, TeeData } from "../hole-data.ts";
+import { readHoleData, type HoleData, type TeeData } from "../../contract/hole-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 import type { Action } from "./panel.ts";
 import type { BaseMap } from "./base-map.ts";
 import type { OpenMap, OpenMapInput } from "./open-map.ts";
@@ -14,7 +15,6 @@ import { hazardsFromTee } from "./ahead.ts";
 import { openBaseMap } from "./base-map.ts";
 import { holeCamera } from "./camera.ts";
 import { collection } from "./geojson.ts";
-import { groundFrom } from "./ground.ts";
 import { chainDrawing, figuresIn, meDrawing, playDrawing, readingDrawing } from "./hole-drawing.ts";
 import { tapMeasure } from "./measure-tap.ts";
 import { myPlace } from "./my-place.ts";
@@ -22,7 +22,6 @@ import { longestAfter } from "../../measure/ladder.ts";
 import { readLengths } from "../lengths-store.ts";
 import { ownLanding } from "./own-landing.ts";
 import { panel as makePanel } from "./panel.ts";
-import { photoFrom } from "./photo.ts";
 import { photoTool, type PhotoState } from "./photo-tool.ts";
 import { playsReader } from "./plays-reader.ts";
 import { featureWords, readOut } from "./read-out.ts";
@@ -32,15 +31,18 @@ import { MOST_SHOTS, readShots, shotChain, shotsKey, writeShots } from "./shots.
 import { SOURCES } from "./sources.ts";
 import { thirdPoint } from "../../measure/third.ts";
 import { mapStyle } from "./style.ts";
+import { tilesFrom } from "./tiles.ts";
 import { whereabouts } from "./whereabouts.ts";
 import { fill, type Tool } from "./words.ts";
 
-export async function openHoleMap({ slot, data, address, golfer, speech, fonts, close, fail }: OpenMapInput<HoleData>): Promise<OpenMap> {
+/** @throws UnreadableData for data of another version, or damaged */
+export async function openHoleMap({ slot, data: written, address, golfer, speech, fonts, close, fail }: OpenMapInput): Promise<OpenMap> {
+  const data = readHoleData(written);
   const { say } = speech;
   const measure = tapMeasure(data);
   const { plane } = measure;
-  const ground = groundFrom(data.ground, address);
-  const photo = photoFrom(data.photo, address);
+  const ground = tilesFrom(data.ground, address);
+  const photo = tilesFrom(data.photo, address);
   const air: PhotoState = { shown: false };
   const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const]), "shots", "whereAmI", "plain"];
   const panel = makePanel(slot, say, { reset: say.reset, keys: say.holeKeys, hint: say.holeHint, tools });

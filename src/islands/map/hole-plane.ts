@@ -3,7 +3,8 @@ import type { Feature } from "../../course/types.ts";
 import type { Frame } from "../../geo/frame.ts";
 import type { Area, Point, Position } from "../../geo/position.ts";
 import type { PlacedFeature } from "../../measure/types.ts";
-import type { HoleData, LonLat } from "../hole-data.ts";
+import type { HoleData } from "../../contract/hole-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 import { frameAt } from "../../geo/frame.ts";
 import { placeFeature } from "../../measure/place.ts";
 

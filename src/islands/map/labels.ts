@@ -4,7 +4,7 @@
  */
 import type { FeatureCollection, Point as GeoPoint, Position } from "geojson";
 import type { Area, Point } from "../../geo/position.ts";
-import type { LonLat, MapFeatures } from "../hole-data.ts";
+import type { LonLat, MapFeatures } from "../../contract/map-data.ts";
 import type { Side } from "../../measure/types.ts";
 import { areaSquareMetres, innerPoint } from "../../geo/area.ts";
 import { frameAt } from "../../geo/frame.ts";

@@ -6,7 +6,8 @@
 import type { Point } from "../../geo/position.ts";
 import type { PlacedFeature } from "../../measure/types.ts";
 import type { HazardAhead } from "./ahead.ts";
-import type { HazardData, HoleData, LonLat, MapFeatureProperties, TeeData } from "../hole-data.ts";
+import type { HazardData, HoleData, TeeData } from "../../contract/hole-data.ts";
+import type { LonLat, MapFeatureProperties } from "../../contract/map-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { areaSquareMetres, contains } from "../../geo/area.ts";
 import { distanceMetres } from "../../geo/vector.ts";

@@ -1,6 +1,7 @@
 /** What is nearest to a tap. */
 import type { Point } from "../../geo/position.ts";
-import type { CourseData, CourseHoleData, LonLat } from "../hole-data.ts";
+import type { CourseData, CourseHoleData } from "../../contract/course-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 import { frameAt } from "../../geo/frame.ts";
 import { along, directionTo, distanceMetres, dot } from "../../geo/vector.ts";
 

@@ -11,9 +11,10 @@ export interface OpenMap {
   focus(): void;
 }
 
-export interface OpenMapInput<Data> {
+export interface OpenMapInput {
   readonly slot: HTMLElement;
-  readonly data: Data;
+  /** As it came: the map reads it. */
+  readonly data: unknown;
   /** Where the data came from: addresses within it are relative to it. */
   readonly address: URL;
   readonly golfer: Golfer;

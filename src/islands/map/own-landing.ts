@@ -4,7 +4,8 @@
  * the tee: no wind, no slope.
  */
 import type { Point } from "../../geo/position.ts";
-import type { LonLat, TeeData } from "../hole-data.ts";
+import type { TeeData } from "../../contract/hole-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { directionAt, lineThrough, pointAt } from "../../geo/line.ts";
 import { along, rightOf } from "../../geo/vector.ts";

@@ -1,17 +1,10 @@
 /** The photo from the air as a layer of the map: under what is drawn, and only when asked for. */
 import type { LayerSpecification, SourceSpecification } from "maplibre-gl";
-import type { PhotoTiles } from "../hole-data.ts";
+import type { PhotoTiles } from "../../contract/map-data.ts";
 
 /** The source of the photo; a tile of it that fails to come spoils nothing else. */
 export const PHOTO_SOURCE = "photo";
 export const PHOTO_LAYER = "photo";
-
-/** The tiles' address made absolute, the map's worker having no page to start from. */
-export function photoFrom(photo: PhotoTiles | undefined, address: URL): PhotoTiles | undefined {
-  if (photo === undefined) return undefined;
-  const tiles = new URL(photo.tiles, address).href.replaceAll("%7B", "{").replaceAll("%7D", "}");
-  return { ...photo, tiles };
-}
 
 export const photoSources = ({ tiles, minimumZoom, maximumZoom, bounds }: PhotoTiles): Record<string, SourceSpecification> => ({
   [PHOTO_SOURCE]: { type: "raster", tiles: [tiles], tileSize: 256, minzoom: minimumZoom, maxzoom: maximumZoom, bounds: [...bounds] },

@@ -1,7 +1,7 @@
 /** Works out how a reading's legs play: heights from the guide's tiles, then the flight code, fetched at the first need. */
 import type { Conditions } from "../conditions-store.ts";
 import type { Frame } from "../../geo/frame.ts";
-import type { GroundData } from "../hole-data.ts";
+import type { HeightTiles } from "../../contract/map-data.ts";
 import type { Reading } from "./measure-tap.ts";
 import type { Plays } from "./plays.ts";
 import { heightsOf } from "./heights.ts";
@@ -19,7 +19,7 @@ export interface PlaysReader {
   forget(): void;
 }
 
-export function playsReader(ground: GroundData | undefined, { toPlane }: Frame): PlaysReader {
+export function playsReader(ground: HeightTiles | undefined, { toPlane }: Frame): PlaysReader {
   const heights = ground && heightsOf(ground, tilePixels);
   let turn = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;

@@ -1,6 +1,6 @@
 /** What else stands under the map: the hole as it opens, the golfer's own shots, where the golfer is. */
 import type { LengthUnit } from "../../geo/units.ts";
-import type { TeeData } from "../hole-data.ts";
+import type { TeeData } from "../../contract/hole-data.ts";
 import type { Third } from "../../measure/third.ts";
 import type { HazardAhead } from "./ahead.ts";
 import type { Reading } from "./measure-tap.ts";

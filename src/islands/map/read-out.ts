@@ -1,6 +1,6 @@
 /** A reading in words: what stands under the map, and what a screen reader says. */
 import { inUnit, type LengthUnit } from "../../geo/units.ts";
-import type { MapFeatureProperties } from "../hole-data.ts";
+import type { MapFeatureProperties } from "../../contract/map-data.ts";
 import type { Third } from "../../measure/third.ts";
 import type { HazardAhead } from "./ahead.ts";
 import type { Reading } from "./measure-tap.ts";

@@ -1,6 +1,6 @@
 /** The map's ground in three dimensions: turned on and off, and put back after a change of style. */
 import type { Map as MapLibreMap } from "maplibre-gl";
-import type { GroundData } from "../hole-data.ts";
+import type { HeightTiles } from "../../contract/map-data.ts";
 import { EXAGGERATION, groundSource } from "./relief.ts";
 import { HEIGHTS_SOURCE } from "./sources.ts";
 
@@ -13,7 +13,7 @@ export interface ReliefView {
 }
 
 /** A flat map is the plate and is not turned; ground in relief is looked at from all sides. */
-export function reliefView(map: MapLibreMap, ground: GroundData | undefined): ReliefView {
+export function reliefView(map: MapLibreMap, ground: HeightTiles | undefined): ReliefView {
   let on = false;
   const shape = (): void => {
     if (ground === undefined || !on) return;

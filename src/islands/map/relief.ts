@@ -1,11 +1,11 @@
 /** Shaded relief from the guide's own height tiles. */
 import type { FeatureCollection } from "geojson";
 import type { LayerSpecification, SourceSpecification } from "maplibre-gl";
-import type { Bounds, GroundData } from "../hole-data.ts";
+import type { Bounds, HeightTiles } from "../../contract/map-data.ts";
 import type { MapColours } from "./colours.ts";
 import { BEYOND_SOURCE, GROUND_SOURCE } from "./sources.ts";
 
-export const reliefSources = (ground: GroundData): Record<string, SourceSpecification> => ({
+export const reliefSources = (ground: HeightTiles): Record<string, SourceSpecification> => ({
   [GROUND_SOURCE]: groundSource(ground),
   [BEYOND_SOURCE]: { type: "geojson", data: beyond(ground.bounds) },
 });
@@ -13,7 +13,7 @@ export const reliefSources = (ground: GroundData): Record<string, SourceSpecific
 /** Links ground is lost at true scale from above, and more than this hides what lies behind a bank; stated on the map while it shows. */
 export const EXAGGERATION = 1.5;
 
-export const groundSource = ({ tiles, encoding, minimumZoom, maximumZoom, bounds }: GroundData): SourceSpecification => ({
+export const groundSource = ({ tiles, encoding, minimumZoom, maximumZoom, bounds }: HeightTiles): SourceSpecification => ({
   type: "raster-dem",
   tiles: [tiles],
   encoding,

@@ -5,7 +5,7 @@
 import type { Position } from "geojson";
 import type { Frame } from "../../geo/frame.ts";
 import type { FeatureKind } from "../../course/types.ts";
-import type { LonLat, MapFeatures } from "../hole-data.ts";
+import type { LonLat, MapFeatures } from "../../contract/map-data.ts";
 import { frameAt } from "../../geo/frame.ts";
 
 const WATER: ReadonlySet<FeatureKind> = new Set(["water", "coastline", "penalty-area-yellow", "penalty-area-red"] satisfies FeatureKind[]);

@@ -1,5 +1,6 @@
 /** The golfer's own shots: a chain of places from the tee, what each is long, and what is left. */
-import type { LonLat, TeeData } from "../hole-data.ts";
+import type { TeeData } from "../../contract/hole-data.ts";
+import type { LonLat } from "../../contract/map-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { contains } from "../../geo/area.ts";
 import { distanceMetres, midpoint } from "../../geo/vector.ts";

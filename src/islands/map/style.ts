@@ -5,7 +5,7 @@
  * No `glyphs`: MapLibre then draws letters from the page's own fonts, and nothing is fetched.
  */
 import type { StyleSpecification } from "maplibre-gl";
-import type { GroundData, LonLat, MapFeatures, PhotoTiles } from "../hole-data.ts";
+import type { HeightTiles, LonLat, MapFeatures, PhotoTiles } from "../../contract/map-data.ts";
 import type { MapColours } from "./colours.ts";
 import { courseLayers } from "./ground-layers.ts";
 import { nameLabels } from "./labels.ts";
@@ -26,7 +26,7 @@ export interface StyleInput {
   /** Zoom from which bunkers are named: a whole course has too many. */
   readonly bunkersFromZoom: number;
   /** Height tiles with absolute addresses, where the guide has them. */
-  readonly ground: GroundData | undefined;
+  readonly ground: HeightTiles | undefined;
   /** Tiles of the photo from the air with absolute addresses, and whether it shows. */
   readonly photo?: { readonly tiles: PhotoTiles; readonly shown: boolean } | undefined;
 }

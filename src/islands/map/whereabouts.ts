@@ -1,7 +1,7 @@
 /** What a position from the device means for a guide: how good it is, and how far off the course. Pure. */
 import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
-import type { Bounds, LonLat } from "../hole-data.ts";
+import type { Bounds, LonLat } from "../../contract/map-data.ts";
 
 /** A position as the device tells it. */
 export interface Fix {

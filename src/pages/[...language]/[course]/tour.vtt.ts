@@ -1,7 +1,7 @@
 /** Captions of a whole round's flyover. */
 import type { APIRoute } from "astro";
 import { webVtt } from "../../../flyover/webvtt.ts";
-import { roundFlyover } from "../../../site/film.ts";
+import { roundFlyover } from "../../../site/files/film.ts";
 import { coursePaths, type CourseProps } from "../../../site/static-paths.ts";
 import { words } from "../../../site/words.ts";
 

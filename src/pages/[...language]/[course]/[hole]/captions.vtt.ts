@@ -1,7 +1,7 @@
 /** A hole's tip as captions of its flyover. */
 import type { APIRoute } from "astro";
 import { webVtt } from "../../../../flyover/webvtt.ts";
-import { holeFlyover } from "../../../../site/film.ts";
+import { holeFlyover } from "../../../../site/files/film.ts";
 import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
 import { words } from "../../../../site/words.ts";
 

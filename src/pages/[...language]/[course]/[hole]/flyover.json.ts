@@ -1,6 +1,6 @@
 /** What the player of a hole's flyover fetches. */
 import type { APIRoute } from "astro";
-import { holeFlyover } from "../../../../site/film.ts";
+import { holeFlyover } from "../../../../site/files/film.ts";
 import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
 
 export const getStaticPaths = holePaths;

@@ -1,17 +1,17 @@
 /** What a golfer's own drive needs, for every length worked out. */
-import type { LengthUnit } from "../geo/units.ts";
-import { bearingDegrees, directionTo, distanceMetres } from "../geo/vector.ts";
-import type { Point } from "../geo/position.ts";
-import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint, type ShotNumbers } from "../islands/conditions-data.ts";
-import { DRIVE_LENGTHS_METRES, landingAt, riseBetween } from "../measure/landing.ts";
-import { canBePassed } from "../measure/passable.ts";
-import { risePast, shotsOf, type Shot } from "../measure/shots.ts";
-import type { HazardFigures, MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
-import type { HeightGrid } from "../terrain/grid.ts";
-import { reachedInOne } from "./ground-figures.ts";
-import { featureName } from "./ground-names.ts";
-import { drawnHole, kept } from "./kept.ts";
-import type { Words } from "./words.ts";
+import type { LengthUnit } from "../../geo/units.ts";
+import { bearingDegrees, directionTo, distanceMetres } from "../../geo/vector.ts";
+import type { Point } from "../../geo/position.ts";
+import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint, type ShotNumbers } from "../../contract/ground-data.ts";
+import { DRIVE_LENGTHS_METRES, landingAt, riseBetween } from "../../measure/landing.ts";
+import { canBePassed } from "../../measure/passable.ts";
+import { risePast, shotsOf, type Shot } from "../../measure/shots.ts";
+import type { HazardFigures, MeasuredCourse, MeasuredHole, TeeFigures } from "../../measure/types.ts";
+import type { HeightGrid } from "../../terrain/grid.ts";
+import { reachedInOne } from "../ground-figures.ts";
+import { featureName } from "../ground-names.ts";
+import { drawnHole, kept } from "../kept.ts";
+import type { Words } from "../words.ts";
 
 /** Every ten of the club's unit: 120 to 320 yards, or 110 to 290 metres. */
 export const driveLengths = (unit: LengthUnit): readonly number[] =>

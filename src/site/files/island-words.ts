@@ -1,7 +1,7 @@
 /** The part of a dictionary that islands say, as plain data. */
-import type { LandingPatterns } from "../islands/conditions-words.ts";
-import type { IslandWords } from "../islands/island-words.ts";
-import type { Words } from "./words.ts";
+import type { LandingPatterns } from "../../islands/conditions-words.ts";
+import type { IslandWords } from "../../islands/island-words.ts";
+import type { Words } from "../words.ts";
 
 export const islandWordsOf = ({ keep, liveMap, film, ground, tell, settings, locale }: Words): IslandWords => {
   const { play, pause, placeIs, failed } = film.player;

@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { courseData, groundBounds, holeData } from "../../src/islands/hole-data.ts";
+import { courseData } from "../../src/site/files/course-data.ts";
+import { holeData } from "../../src/site/files/hole-data.ts";
+import { groundBounds } from "../../src/site/files/tiles.ts";
 import { frameAt } from "../../src/geo/frame.ts";
 import { distanceMetres } from "../../src/geo/vector.ts";
-import { sample } from "./sample.ts";
+import { sample } from "../islands/sample.ts";
 
 const measured = sample();
 const figures = measured.holes[0]!;

@@ -1,32 +1,5 @@
-/**
- * What the player fetches: `flyover.json` beside a hole's page, `tour.json` beside a
- * course's. Words are the page's own, put in where the data is made.
- */
-import type { Position } from "../geo/position.ts";
-import type { Cue } from "./captions.ts";
-import type { Track } from "./track.ts";
-import type { Chapter } from "./types.ts";
-
-/** Raised when a reader of the older shape could misread the newer one. */
-export const FILM_VERSION = 1;
-
-/** A place in the film one can step to. */
-export interface FilmChapter {
-  readonly seconds: number;
-  readonly title: string;
-  readonly kind: Chapter["kind"] | "hole";
-}
-
-export interface FilmData {
-  readonly version: typeof FILM_VERSION;
-  /** The hole flown; absent on a tour. */
-  readonly hole?: number;
-  /** Origin of the course's frame, in whose plane the track lies. */
-  readonly origin: Position;
-  readonly track: Track;
-  readonly chapters: readonly FilmChapter[];
-  readonly cues: readonly Cue[];
-}
+/** What of a film belongs to a time, and what to a chapter. */
+import type { Cue } from "../contract/film-data.ts";
 
 /** The last of some things that have begun by a time; undefined before the first. */
 export function begunBy<Timed extends { readonly seconds: number }>(things: readonly Timed[], seconds: number): Timed | undefined {

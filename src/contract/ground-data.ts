@@ -1,5 +1,10 @@
-/** What a hole's `ground.json` holds: the landing ground and approach of every drive length worked out, and what a stroke from each tee meets. Fetched only when a golfer gives a length. */
+/**
+ * What a hole's `ground.json` holds: the landing ground and approach of every drive length worked
+ * out, and what a stroke from each tee meets. Fetched only when a golfer gives a length.
+ */
+import { byName, file, listOf, maybe, number, object, oneOf, orNull, text, truth, tuple, type Read } from "./reading.ts";
 
+/** Raised when a reader of the older shape could misread the newer one. */
 export const GROUND_DATA_VERSION = 2;
 
 /** Distance, rise and bearing of a shot, as a page carries them. */
@@ -59,3 +64,36 @@ export interface GroundData {
   /** The guide has no heights: every rise is given as 0. */
   readonly level?: true;
 }
+
+const shot: Read<ShotNumbers> = tuple(number, number, number);
+const greenShots: Read<GreenShots> = tuple(shot, shot, shot);
+const trouble: Read<readonly [name: string, metres: number]> = tuple(text, number);
+const planePoint: Read<PlanePoint> = tuple(number, number);
+
+const ownDrive = object<OwnDrive>({
+  leavesMetres: number,
+  fairwayMetres: number,
+  left: maybe(trouble),
+  right: maybe(trouble),
+  lie: maybe(planePoint),
+  seen: maybe(truth),
+  seesGreen: maybe(truth),
+  green: maybe(greenShots),
+});
+
+const fromTee = object<FromTee>({
+  ahead: listOf(object<AheadHazard>({ name: text, reach: shot, past: maybe(shot), across: truth })),
+  green: maybe(greenShots),
+  marker: planePoint,
+  line: listOf(planePoint),
+});
+
+/** @throws UnreadableData when it is of another version, or damaged */
+export const readGroundData = file<GroundData>("ground.json", GROUND_DATA_VERSION, object<GroundData>({
+  version: oneOf(GROUND_DATA_VERSION),
+  drivesMetres: listOf(number),
+  tees: byName(listOf(orNull(ownDrive))),
+  from: byName(fromTee),
+  corridorMetres: number,
+  level: maybe(oneOf(true)),
+}));

@@ -1,6 +1,6 @@
 /** Editions as plain data: addresses, reading, what an update takes. */
 import { describe, expect, test } from "vitest";
-import { addressIn, addressOf, bytesToFetch, filesByAddress, isStamped, readEdition, stampedWith, UNSTAMPED, type Edition } from "../../src/islands/keep/edition.ts";
+import { addressIn, addressOf, bytesToFetch, filesByAddress, isStamped, readEdition, stampedWith, UNSTAMPED, type Edition } from "../../src/contract/edition.ts";
 import { keyOf } from "../../src/islands/keep/shelf.ts";
 
 const hash = (digit: string): string => digit.repeat(64);

@@ -1,17 +1,17 @@
 /** A guide's flyovers: flights with the page's words, made once for page, data and captions. */
-import { cuesOf, type Cue } from "../flyover/captions.ts";
-import { FILM_VERSION, type FilmChapter, type FilmData } from "../flyover/film-data.ts";
-import { groundOf, holeFilm, type HoleFilm } from "../flyover/hole-film.ts";
-import { tourOf } from "../flyover/tour.ts";
-import { trackOf } from "../flyover/track.ts";
-import type { Club } from "../course/types.ts";
-import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { formatLength } from "../tell/format.ts";
-import { renderTip, shownTee } from "../tell/tip.ts";
-import { playerOfTee } from "./ground-players.ts";
-import { otherLanguage } from "./language-view.ts";
-import { tipWords } from "./tip-words.ts";
-import { words as wordsOf } from "./words.ts";
+import { cuesOf } from "../../flyover/captions.ts";
+import { FILM_VERSION, type Cue, type FilmChapter, type FilmData } from "../../contract/film-data.ts";
+import { groundOf, holeFilm, type HoleFilm } from "../../flyover/hole-film.ts";
+import { tourOf } from "../../flyover/tour.ts";
+import { trackOf } from "../../flyover/track.ts";
+import type { Club } from "../../course/types.ts";
+import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../../measure/types.ts";
+import { formatLength } from "../../tell/format.ts";
+import { renderTip, shownTee } from "../../tell/tip.ts";
+import { playerOfTee } from "../ground-players.ts";
+import { otherLanguage } from "../language-view.ts";
+import { tipWords } from "../tip-words.ts";
+import { words as wordsOf } from "../words.ts";
 
 /** Between poses, at most: fine enough to follow every turn of a hole within a few centimetres. */
 const HOLE_STEP_SECONDS = 0.5;
