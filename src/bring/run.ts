@@ -5,12 +5,12 @@ import { SLUG } from "../course/schema/fields.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { LARGEST_TEXT_BYTES } from "../read/text-file.ts";
 import type { Brought } from "./sources/brought.ts";
-import { candidatesOf } from "./normalise/candidate.ts";
 import { LEDGER_FILE, writeLedger } from "./pages/ledger.ts";
 import { checkCount, LIMITS, megabytes } from "./sources/limits.ts";
 import { openBrought } from "./sources/open.ts";
 import { readPages } from "./pages/pages.ts";
-import { planBring, type Plan } from "./plan.ts";
+import { planBring } from "./pipeline.ts";
+import type { Plan } from "./plan.ts";
 import { BringError } from "./sources/refusal.ts";
 import { tidied } from "./normalise/tags.ts";
 
@@ -48,13 +48,12 @@ export async function prepareBring({ content, course, files, crs, distUnit, line
   const isOther = (one: Brought): boolean => lines !== undefined && tidied(one.properties).get("golf") === "hole" && String(one.properties[lines.key]) !== lines.value;
   const wanted = brought.filter((one) => !isOther(one));
   const others = brought.filter(isOther).map(({ from }) => ({ from, reason: `it is a line of play without ${lines!.key}=${lines!.value}` }));
-  const { candidates, leftOver, notes: faults } = candidatesOf(wanted, pages.tees);
-  const plan = planBring(candidates, pages, { course, distUnit });
+  const plan = planBring(wanted, pages, { course, distUnit });
   for (const { file, after } of plan.files) {
     const size = Buffer.byteLength(after);
     if (size > LARGEST_TEXT_BYTES) throw new BringError(file, `would become ${megabytes(size)}, more than the ${megabytes(LARGEST_TEXT_BYTES)} a page may have. Simplify the outlines to a vertex every metre or two first.`);
   }
-  return { ...plan, read, leftOver: [...others, ...leftOver, ...plan.leftOver], notes: [...notes, ...faults, ...plan.notes] };
+  return { ...plan, read, leftOver: [...others, ...plan.leftOver], notes: [...notes, ...plan.notes] };
 }
 
 /** Beside the target and then in its place, so that a page is never half written. */

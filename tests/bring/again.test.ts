@@ -45,7 +45,7 @@ const bring = async (features: readonly Feature[], more: Partial<BringRequest> =
   return prepareBring({ content, course: "course-1", files: [source], crs: undefined, distUnit: undefined, lines: undefined, ...more });
 };
 const write = async (plan: Prepared): Promise<void> => writeBring(content, "course-1", plan);
-const brief = ({ outcomes }: Prepared): string[] => outcomes.filter(({ what }) => what !== "same").map(({ what, at, id, changes, kept }) => [what, `${at}/${id}`, ...changes, ...kept.map((one) => `keeps ${one}`)].join(" ; "));
+const brief = ({ changes: all }: Prepared): string[] => all.filter(({ what }) => what !== "same").map(({ what, at, id, changes, kept }) => [what, `${at}/${id}`, ...changes, ...kept.map((one) => `keeps ${one}`)].join(" ; "));
 
 describe("the first time", () => {
   it("adds features at the end of their pages, named, and keeps all that was there", async () => {
@@ -129,7 +129,7 @@ describe("again", () => {
     next[1] = polygon("b2", { golf: "bunker" }, oval(-13, 155, 4, 3, 8));
     const plan = await bring(next);
     expect(brief(plan)).toEqual(["changed ; 1/coffin ; outline changed by up to 5.0 m"]);
-    expect(plan.outcomes.flatMap(({ id, kept }) => kept.map((one) => `${id} ${one}`))).toEqual([
+    expect(plan.changes.flatMap(({ id, kept }) => kept.map((one) => `${id} ${one}`))).toEqual([
       "bunker-left-2 its outline, which was edited on the page and has changed in the source too",
       "bunker-left-2 name: Twin (the source says Source name)",
     ]);
@@ -138,7 +138,7 @@ describe("again", () => {
     expect(b.flatMap((line, i) => (line === a[i] ? [] : [/id: ([a-z0-9-]+)/.exec(line)![1]]))).toEqual(["coffin"]);
     expect(text(1)).toContain("# Ours\nhole: 1   # the first");
     // Said once: the club has seen it.
-    expect((await bring(next)).outcomes.flatMap(({ kept }) => kept)).toEqual([]);
+    expect((await bring(next)).changes.flatMap(({ kept }) => kept)).toEqual([]);
   });
 
   it("does not bring back what the club took out, and says so", async () => {

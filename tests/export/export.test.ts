@@ -124,14 +124,14 @@ describe("back again", () => {
     const plan = await prepareBring(request(file));
     expect(plan.files.map(({ file: name }) => name)).toEqual([]);
     expect(plan.leftOver).toEqual([]);
-    expect(plan.outcomes.map(({ what }) => what)).toEqual(all().map(() => "same"));
+    expect(plan.changes.map(({ what }) => what)).toEqual(all().map(() => "same"));
   });
 
   it("sample.gpx brings points and lines of play back, and leaves over what stands for an outline", async () => {
     const plan = await prepareBring(request("sample.gpx"));
     expect(plan.files).toEqual([]);
     const whole = all().filter(({ feature }) => feature.kind === "line-of-play" || feature.geometry.type === "Point").length;
-    expect(plan.outcomes).toHaveLength(whole);
+    expect(plan.changes).toHaveLength(whole);
     expect(new Set(plan.leftOver.map(({ reason }) => reason))).toEqual(new Set(["it is a waypoint that stands for an outline, which GPX cannot hold: bring the GeoJSON or KML export"]));
     expect(plan.leftOver).toHaveLength(all().length - whole);
   });

@@ -8,22 +8,11 @@ import type { CheckedGeometry } from "../../course/schema/geometry.ts";
 import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import { distanceMetres } from "../../geo/vector.ts";
-import type { Candidate } from "../normalise/candidate.ts";
 import { cleaned } from "../normalise/clean.ts";
-import { markOf, type Ledger, type LedgerEntry } from "../pages/ledger.ts";
-import type { PageAt } from "../pages/pages.ts";
-import { covers, middleOf, shapeOf, type Lie, type Shape } from "../place/shape.ts";
-
-/** A feature that is to go to a page. */
-export interface Incoming {
-  readonly candidate: Candidate;
-  readonly at: PageAt;
-  readonly guessed: boolean;
-  readonly reason: string;
-  readonly lie: Lie | undefined;
-  /** Its key in the ledger. */
-  readonly key: string | undefined;
-}
+import { atOf, markOf, type LedgerEntry } from "../pages/ledger.ts";
+import { allPages, type CoursePages, type PageAt } from "../pages/pages.ts";
+import type { Incoming } from "../place/incoming.ts";
+import { covers, middleOf, shapeOf, type Shape } from "../place/shape.ts";
 
 /** A feature that is on a page. */
 export interface Existing {
@@ -41,11 +30,6 @@ export interface Match {
   readonly takenOut: boolean;
 }
 
-/** Ledger key of what the source gives no identity. */
-export const placeKey = (at: PageAt, id: string): string => `=${at}/${id}`;
-
-export const atOf = (at: PageAt, id: string): string => `${at}/${id}`;
-
 const ROLES = new Set(["line-of-play", "green", "pin"]);
 
 /** Middles this near are one thing surveyed twice, whatever its size. */
@@ -53,7 +37,9 @@ const SAME_METRES = 5;
 
 const family = ({ type }: CheckedGeometry): string => type.replace("Multi", "").replace("LineString", "Line");
 
-export function matchFeatures(incoming: readonly Incoming[], existing: readonly Existing[], ledger: Ledger, frame: Frame): Match[] {
+export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages, frame: Frame): Match[] {
+  const { ledger } = pages;
+  const existing = allPages(pages).flatMap((page): Existing[] => page.features.map((feature) => ({ at: page.at, feature })));
   const byAt = new Map(existing.map((one) => [atOf(one.at, one.feature.id), one]));
   const marks = new Map(existing.map((one) => [one, markOf(cleaned(one.feature.geometry))]));
   const listed = new Set(Object.values(ledger.features).map(({ at }) => at));

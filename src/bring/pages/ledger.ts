@@ -56,3 +56,9 @@ export const writeLedger = ({ features, holes }: Ledger): string =>
 /** A short mark of a geometry, by which it is known again. */
 export const markOf = ({ type, coordinates }: CheckedGeometry): string =>
   createHash("sha256").update(JSON.stringify([type, coordinates])).digest("base64url").slice(0, 16);
+
+/** How the ledger names a feature on a page: `7/bunker-left-1`. */
+export const atOf = (at: number | "course", id: string): string => `${at}/${id}`;
+
+/** Key of what the source gives no identity. */
+export const placeKey = (at: number | "course", id: string): string => `=${atOf(at, id)}`;

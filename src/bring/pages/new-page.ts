@@ -1,5 +1,5 @@
 /** Text of what bring writes anew: a hole page, a list of features. */
-import type { CardTags } from "../normalise/card-tags.ts";
+import type { SaidOfHole } from "../normalise/said.ts";
 import { slugOf } from "./naming.ts";
 import { flow } from "./yaml-edit.ts";
 
@@ -15,14 +15,14 @@ export const holeFileName = (number: number, name: string | undefined): string =
  * A page for a hole that has none. What the source does not say stays out, with a line
  * that says what to write: `check` will ask for it too.
  */
-export function newPage(number: number, said: CardTags | undefined, card: Readonly<Record<string, number>>, features: readonly unknown[]): string {
+export function newPage(number: number, { name, par, strokeIndex, card }: SaidOfHole, features: readonly unknown[]): string {
   const perhaps = (key: string, value: unknown, todo: string): string => (value === undefined ? `# ${key}: ${todo}` : `${key}: ${flow(value)}`);
   return [
     "---",
     `hole: ${number}`,
-    `name: ${flow(said?.name ?? `Hole ${number}`)}`,
-    perhaps("par", said?.par, "4   (write the hole's par, without the number sign)"),
-    perhaps("strokeIndex", said?.strokeIndex, "1   (write the hole's stroke index)"),
+    `name: ${flow(name ?? `Hole ${number}`)}`,
+    perhaps("par", par, "4   (write the hole's par, without the number sign)"),
+    perhaps("strokeIndex", strokeIndex, "1   (write the hole's stroke index)"),
     perhaps("card", Object.keys(card).length > 0 ? card : undefined, "{ white: 392, yellow: 371 }   (write the printed card, yards by tee set)"),
     featuresBlock(features),
     "---",

@@ -36,7 +36,10 @@ export interface CoursePages {
   readonly ledger: Ledger;
 }
 
-function pageOf(at: PageAt | undefined, file: string, text: string, start: number, end: number, value: unknown): Page {
+export const allPages = ({ course, holes }: CoursePages): readonly Page[] => [course, ...holes];
+
+/** A page of text that was read already. */
+export function pageOf(at: PageAt | undefined, file: string, text: string, start: number, end: number, value: unknown): Page {
   const { features, written } = checkFeatures(valueAt(value, ["features"]), ["features"]);
   const number = valueAt(value, ["hole"]);
   const own = at ?? (typeof number === "number" ? number : Number(HOLE_FILE.exec(file.slice(file.lastIndexOf("/") + 1))?.[1]));

@@ -3,22 +3,23 @@ import type { Position } from "geojson";
 import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import { distanceMetres } from "../../geo/vector.ts";
+import type { CheckedGeometry } from "../../course/schema/geometry.ts";
+import type { LeftOver } from "../left-over.ts";
 import type { Candidate } from "../normalise/candidate.ts";
+import { incomingOf, type Incoming } from "./incoming.ts";
+import type { Located } from "./locate.ts";
+import { covers, shapeOf } from "./shape.ts";
+import type { SortHole } from "./sort.ts";
 
 /** A line both of whose ends are this near to another's is that line drawn again. */
 const SAME_METRES = 45;
 /** A line that says a hole's number but whose ends are both further away is another course's. */
 const ELSEWHERE_METRES = 400;
 
-export interface LinePlacing {
+interface LinePlacing {
   readonly hole: number;
   readonly guessed: boolean;
   readonly reason: string;
-}
-
-export interface KnownLine {
-  readonly number: number;
-  readonly line: readonly Position[];
 }
 
 interface Ends {
@@ -29,8 +30,46 @@ interface Ends {
 /** The larger of the distances of starts and ends. */
 const apart = (a: Ends, b: Ends): number => Math.max(distanceMetres(a.start, b.start), distanceMetres(a.end, b.end));
 
+export interface LinesPlaced {
+  readonly incoming: readonly Incoming[];
+  readonly leftOver: readonly LeftOver[];
+  /** Every hole with a line of play now, brought or on its page. */
+  readonly holes: readonly SortHole[];
+  readonly notes: readonly string[];
+}
+
+/** Lines of play go before all else, since the rest is placed by them. */
+export function linesFirst({ candidates, frame }: Located, known: readonly SortHole[]): LinesPlaced {
+  const greens = [...candidates.filter(({ kind }) => kind === "green").map(({ geometry }) => geometry), ...known.flatMap(({ green }) => green ?? [])];
+  const notes: string[] = [];
+  const lines = candidates.filter(({ kind }) => kind === "line-of-play").map((one): Candidate => {
+    if (one.geometry.type !== "LineString" || !startsOnGreen(one.geometry.coordinates, greens, frame)) return one;
+    notes.push(`${one.from} ran from green to tee and was turned round.`);
+    return { ...one, geometry: { type: "LineString", coordinates: one.geometry.coordinates.toReversed() } };
+  });
+  const incoming: Incoming[] = [];
+  const leftOver: LeftOver[] = [];
+  const holes = new Map(known.map((hole) => [hole.number, hole]));
+  holesOfLines(lines, known, frame).forEach((placing, i) => {
+    const candidate = lines[i]!;
+    if (typeof placing === "string") leftOver.push({ from: candidate.from, reason: placing });
+    else {
+      const { hole: number } = placing;
+      incoming.push(incomingOf(candidate, number, placing));
+      if (candidate.geometry.type === "LineString") holes.set(number, { number, line: candidate.geometry.coordinates, green: holes.get(number)?.green });
+    }
+  });
+  return { incoming, leftOver, holes: [...holes.values()], notes };
+}
+
+/** Drawn from green to tee, as happens: it starts on a green and ends on none. */
+function startsOnGreen(line: readonly Position[], greens: readonly CheckedGeometry[], frame: Frame): boolean {
+  const on = ([x, y]: Position): boolean => greens.some((green) => covers(shapeOf(green, frame), frame.toPlane([x!, y!])));
+  return on(line[0]!) && !on(line[line.length - 1]!);
+}
+
 /** For each candidate that is a line of play: its hole, or why it has none. */
-export function placeLines(lines: readonly Candidate[], known: readonly KnownLine[], frame: Frame): (LinePlacing | string)[] {
+function holesOfLines(lines: readonly Candidate[], known: readonly SortHole[], frame: Frame): (LinePlacing | string)[] {
   const ends = (positions: readonly Position[]): Ends => {
     const point = ([x, y]: Position): Point => frame.toPlane([x!, y!]);
     return { start: point(positions[0]!), end: point(positions[positions.length - 1]!) };

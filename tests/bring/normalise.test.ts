@@ -1,7 +1,7 @@
 /** What files' attributes, names and shapes are taken for. */
 import { describe, expect, it } from "vitest";
 import type { Brought, PlainGeometry } from "../../src/bring/sources/brought.ts";
-import { candidatesOf } from "../../src/bring/normalise/candidate.ts";
+import { normalise } from "../../src/bring/normalise/normalise.ts";
 
 const TEES = [{ id: "white", name: "White" }, { id: "sea", name: "Sea Blue" }];
 
@@ -11,7 +11,7 @@ const PATH: PlainGeometry = { type: "LineString", coordinates: [[-9, 56.5, 4.123
 const WALKED: PlainGeometry = { type: "LineString", coordinates: [[-9, 56.5], [-9, 56.501], [-8.999, 56.501], [-8.99998, 56.50001]] };
 
 const read = (geometry: PlainGeometry, properties: Record<string, unknown>, rest: Partial<Brought> = {}) =>
-  candidatesOf([{ from: "F", key: "k", properties, geometry, words: [], mapped: false, ...rest }], TEES);
+  normalise([{ from: "F", key: "k", properties, geometry, words: [], mapped: false, ...rest }], TEES);
 const one = (...parts: Parameters<typeof read>) => {
   const { candidates, leftOver } = read(...parts);
   expect(leftOver).toEqual([]);
