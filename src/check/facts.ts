@@ -2,7 +2,9 @@
  * What was measured of a hole, in the terms a tip speaks of it: a plain value, so that a
  * claim can be held against it without knowing how anything is measured.
  */
-import type { FeatureKind, PerGender } from "../course/types.ts";
+import { calledBy } from "../course/ground-cover.ts";
+import type { FeatureKind, ThingClass } from "../course/kinds.ts";
+import type { PerGender } from "../course/types.ts";
 import { chords } from "../geo/area.ts";
 import { directionAt, pointAt } from "../geo/line.ts";
 import { bearingDegrees, directionTo, distanceMetres, rightOf } from "../geo/vector.ts";
@@ -13,31 +15,6 @@ import { areasOfKind } from "../measure/place.ts";
 import type { Bend, MeasuredCourse, MeasuredHole, PlacedFeature, TeeFigures } from "../measure/types.ts";
 import { whereaboutsFinder, type Whereabouts } from "./around.ts";
 import { groundFacts, type GroundFacts, type GroundProvider } from "./ground.ts";
-
-/** What words call a feature, whatever its tags. */
-export type ThingClass = "bunker" | "water" | "out-of-bounds" | "trees" | "gorse" | "wall" | "road";
-
-const CLASSES: Readonly<Partial<Record<FeatureKind, readonly ThingClass[]>>> = {
-  bunker: ["bunker"],
-  "penalty-area-yellow": ["water"],
-  "penalty-area-red": ["water"],
-  water: ["water"],
-  stream: ["water"],
-  coastline: ["water"],
-  // A beach is the sea's edge to whoever writes a tip.
-  sand: ["water"],
-  "out-of-bounds": ["out-of-bounds"],
-  wood: ["trees"],
-  tree: ["trees"],
-  scrub: ["gorse"],
-  heath: ["gorse"],
-  wall: ["wall"],
-  fence: ["wall"],
-  hedge: ["wall"],
-  building: ["wall"],
-  road: ["road"],
-  path: ["road"],
-};
 
 export interface Thing {
   readonly id: string;
@@ -94,8 +71,8 @@ function thingsOf(hole: MeasuredHole, back: TeeFigures): Thing[] {
   const where = whereaboutsFinder(longestLine(hole), back.green);
   const things: Thing[] = [];
   for (const placed of hole.placed.values()) {
-    const classes = CLASSES[placed.feature.kind];
-    if (!classes) continue;
+    const classes = calledBy(placed);
+    if (classes.length === 0) continue;
     const spans = hole.tees.flatMap((tee) => spansOf(placed, tee, hole.corridorMetres));
     things.push({
       id: placed.feature.id,

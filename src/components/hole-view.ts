@@ -1,5 +1,7 @@
 /** What a hole page says first, chosen from a hole's figures. No markup here. */
-import type { FeatureKind, PerGender } from "../course/types.ts";
+import { cautionOf } from "../course/ground-cover.ts";
+import type { CautionKind } from "../course/kinds.ts";
+import type { PerGender } from "../course/types.ts";
 import { locate } from "../geo/line.ts";
 import { metresFromYards } from "../geo/units.ts";
 import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
@@ -8,7 +10,7 @@ import { densify } from "../geo/segment.ts";
 import { canBePassed } from "../measure/passable.ts";
 import { pointsOf } from "../measure/place.ts";
 import type { Bend, HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
-import type { CautionKind, Words } from "../site/words.ts";
+import type { Words } from "../site/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
 export const TEE_SHOT_METRES = metresFromYards(280);
@@ -181,17 +183,6 @@ export function byTee(measured: MeasuredHole, figure: (tee: TeeFigures) => numbe
 /** "4", or "4 / 5" with men's first where they differ. */
 export const perGender = ({ men, women }: PerGender): string => (men === women ? `${men}` : `${men} / ${women}`);
 
-const CAUTION_OF: Readonly<Partial<Record<FeatureKind, CautionKind>>> = {
-  cliff: "cliff",
-  water: "water",
-  coastline: "water",
-  stream: "water",
-  "penalty-area-yellow": "water",
-  "penalty-area-red": "water",
-  road: "road",
-  "out-of-bounds": "boundary",
-};
-
 /** Beyond this a road or a cliff is scenery. */
 const NEARBY_METRES = 60;
 
@@ -200,17 +191,14 @@ export function nearbyCautions(measured: MeasuredHole): CautionKind[] {
   const line = measured.tees[0]?.line;
   if (!line) return [];
   const found = new Set<CautionKind>();
-  for (const { feature, shape } of measured.placed.values()) {
-    const kind = CAUTION_OF[feature.kind];
-    if (!kind || found.has(kind) || DRY.has(`${feature.tags["natural"]}`)) continue;
-    if (spacedPoints(shape).some((point) => near(locate(line, point), line.lengthMetres))) found.add(kind);
+  for (const placed of measured.placed.values()) {
+    const kind = cautionOf(placed);
+    if (!kind || found.has(kind)) continue;
+    if (spacedPoints(placed.shape).some((point) => near(locate(line, point), line.lengthMetres))) found.add(kind);
   }
   const order: readonly CautionKind[] = ["cliff", "water", "road", "boundary"];
   return order.filter((kind) => found.has(kind));
 }
-
-/** Penalty areas with this ground in them are not water. */
-const DRY: ReadonlySet<string> = new Set(["scrub", "heath", "wood", "grassland", "sand"]);
 
 /** Points no further apart than a long road's or a shore's vertices would let it slip past. */
 function spacedPoints(shape: Shape): readonly Point[] {

@@ -4,12 +4,13 @@
  * the map turns both into the golfer's unit.
  */
 import type { FeatureCollection, Geometry } from "geojson";
-import type { FeatureKind, PerGender } from "../course/types.ts";
+import type { FeatureKind, GroundCover } from "../course/kinds.ts";
+import type { PerGender } from "../course/types.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { byName, listOf, maybe, number, object, oneOf, text, tuple, type Read } from "./reading.ts";
 
 /** Raised when a reader of the older shape could misread the newer one. */
-export const DATA_VERSION = 1;
+export const DATA_VERSION = 2;
 
 export type LonLat = readonly [longitude: number, latitude: number];
 
@@ -25,6 +26,8 @@ export interface MapFeatureProperties {
   readonly landmark?: string;
   /** A ball can be lost or trapped in it, so it has reach and carry. */
   readonly hazard?: true;
+  /** The ground that lies there and is drawn. */
+  readonly cover?: Exclude<GroundCover, "none">;
   readonly widthMetres?: number;
   /** Only in hole data: written in course.yaml, so other holes have it too. */
   readonly shared?: true;
@@ -98,6 +101,7 @@ const properties: Read<MapFeatureProperties> = object<MapFeatureProperties>({
   name: maybe(text),
   landmark: maybe(text),
   hazard: maybe(oneOf(true)),
+  cover: maybe(text as Read<Exclude<GroundCover, "none">>),
   widthMetres: maybe(number),
   shared: maybe(oneOf(true)),
   hole: maybe(number),

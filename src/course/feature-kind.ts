@@ -1,63 +1,43 @@
 /** OpenStreetMap tags to what a feature is for us. */
-import type { FeatureKind } from "./types.ts";
+import { ALL_KINDS, kindFacts, type FeatureKind } from "./kinds.ts";
+import type { GeometryType } from "./schema/geometry.ts";
 
-type Tags = Readonly<Record<string, string | number | boolean>>;
-type GeometryType = "Point" | "MultiPoint" | "LineString" | "MultiLineString" | "Polygon" | "MultiPolygon";
+export type Tags = Readonly<Record<string, string | number | boolean>>;
 
-const GOLF: Readonly<Record<string, FeatureKind>> = {
-  hole: "line-of-play",
-  fairway: "fairway",
-  rough: "rough",
-  green: "green",
-  bunker: "bunker",
-  water_hazard: "penalty-area-yellow",
-  lateral_water_hazard: "penalty-area-red",
-  out_of_bounds: "out-of-bounds",
-  pin: "pin",
-  cartpath: "path",
-  path: "path",
-  driving_range: "driving-range",
-  clubhouse: "building",
-};
+/** Keys that say what a feature is, the first that says something counts. */
+const KEYS = ["golf", "leisure", "man_made", "building", "barrier", "waterway", "highway", "natural", "landuse"] as const;
 
-const NATURAL: Readonly<Record<string, FeatureKind>> = {
-  water: "water",
-  coastline: "coastline",
-  sand: "sand",
-  beach: "sand",
-  dune: "sand",
-  scrub: "scrub",
-  heath: "heath",
-  wood: "wood",
-  tree: "tree",
-  tree_row: "wood",
-  cliff: "cliff",
-  ridge: "ridge",
-  rock: "rock",
-  bare_rock: "rock",
-  grassland: "grassland",
-};
+/** By tag (`golf=bunker`, `building=*`) the kinds it may mean, told apart by their geometry. */
+const KINDS_BY_TAG = new Map<string, FeatureKind[]>();
+for (const kind of ALL_KINDS) {
+  for (const tag of kindFacts(kind).tags) KINDS_BY_TAG.set(tag, [...(KINDS_BY_TAG.get(tag) ?? []), kind]);
+}
 
-const BARRIER: Readonly<Record<string, FeatureKind>> = { wall: "wall", fence: "fence", hedge: "hedge" };
+/** Values of a key that the guide knows, for messages. */
+export const valuesOf = (key: string): readonly string[] =>
+  [...KINDS_BY_TAG.keys()].filter((tag) => tag.startsWith(`${key}=`) && !tag.endsWith("*")).map((tag) => tag.slice(key.length + 1));
 
-/** Golf values a hole page may use; for messages. */
-export const GOLF_VALUES: readonly string[] = [...Object.keys(GOLF), "tee"];
+/** Geometries that a tag may have. */
+export const geometriesOf = (tag: string): readonly GeometryType[] =>
+  (KINDS_BY_TAG.get(tag) ?? []).flatMap((kind) => kindFacts(kind).geometry);
 
-/** The kind of a feature, or `"other"` for tags Marram does not draw or measure. */
-export function featureKind(tags: Tags, geometry: GeometryType): FeatureKind {
-  const golf = tags["golf"];
-  if (golf === "tee") return geometry === "Point" ? "tee-marker" : "teeing-ground";
-  if (typeof golf === "string" && Object.hasOwn(GOLF, golf)) return GOLF[golf]!;
-  if (tags["leisure"] === "golf_course") return "course";
-  if (tags["man_made"] !== undefined) return "landmark";
-  if (tags["building"] !== undefined) return "building";
-  const barrier = tags["barrier"];
-  if (typeof barrier === "string") return BARRIER[barrier] ?? "fence";
-  if (tags["waterway"] !== undefined) return "stream";
-  const highway = tags["highway"];
-  if (highway !== undefined) return highway === "path" || highway === "footway" ? "path" : "road";
-  const natural = tags["natural"];
-  if (typeof natural === "string") return NATURAL[natural] ?? "other";
-  if (tags["landuse"] === "forest") return "wood";
+function kindAmong(keys: readonly string[], tags: Tags, geometry: GeometryType | undefined): FeatureKind {
+  for (const key of keys) {
+    const value = tags[key];
+    if (value === undefined) continue;
+    const kinds = KINDS_BY_TAG.get(`${key}=${value}`) ?? KINDS_BY_TAG.get(`${key}=*`);
+    if (kinds === undefined) continue;
+    return kinds.find((kind) => geometry !== undefined && kindFacts(kind).geometry.includes(geometry)) ?? kinds.at(-1)!;
+  }
   return "other";
 }
+
+/** The kind of a feature, or `"other"` for tags Marram does not draw or measure. */
+export const featureKind = (tags: Tags, geometry: GeometryType): FeatureKind => kindAmong(KEYS, tags, geometry);
+
+/** Keys that say what ground lies where the club has marked a penalty area: stakes stand round gorse as round water. */
+const GROUND_KEYS = ["waterway", "natural", "wetland", "landuse"] as const;
+
+/** The kind of ground the tags name; `"other"` where it is none of ours, undefined where they name none. */
+export const kindOfGround = (tags: Tags): FeatureKind | undefined =>
+  GROUND_KEYS.some((key) => tags[key] !== undefined) ? kindAmong(GROUND_KEYS, tags, undefined) : undefined;

@@ -5,6 +5,9 @@
  */
 import type { Geometry } from "geojson";
 import type { LengthUnit } from "../geo/units.ts";
+import type { FeatureKind } from "./kinds.ts";
+
+export type { FeatureKind };
 
 /** The two sets of ratings the World Handicap System keeps. */
 export type Gender = "men" | "women";
@@ -224,45 +227,6 @@ export interface Hole extends Translatable {
   readonly place: Place;
 }
 
-/**
- * What a feature is for measuring and drawing, worked out once from its tags
- * (OpenStreetMap's golf, natural, barrier, building, highway and man_made keys).
- */
-export type FeatureKind =
-  | "line-of-play"
-  | "tee-marker"
-  | "teeing-ground"
-  | "fairway"
-  | "rough"
-  | "green"
-  | "bunker"
-  | "penalty-area-yellow"
-  | "penalty-area-red"
-  | "water"
-  | "out-of-bounds"
-  | "pin"
-  | "path"
-  | "road"
-  | "stream"
-  | "coastline"
-  | "sand"
-  | "scrub"
-  | "heath"
-  | "wood"
-  | "tree"
-  | "cliff"
-  | "ridge"
-  | "rock"
-  | "grassland"
-  | "wall"
-  | "fence"
-  | "hedge"
-  | "building"
-  | "driving-range"
-  | "landmark"
-  | "course"
-  | "other";
-
 export interface Feature {
   readonly id: string;
   readonly kind: FeatureKind;
@@ -277,12 +241,3 @@ export interface Feature {
   readonly tags: Readonly<Record<string, string | number | boolean>>;
   readonly place: Place;
 }
-
-/** Kinds a ball can be lost or trapped in: these get reach and carry. */
-export const HAZARD_KINDS: ReadonlySet<FeatureKind> = new Set([
-  "bunker",
-  "penalty-area-yellow",
-  "penalty-area-red",
-  "water",
-  "out-of-bounds",
-] satisfies FeatureKind[]);

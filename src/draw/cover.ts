@@ -2,12 +2,11 @@
  * What lies on top at each place of the sheet, on a coarse grid: so that tufts keep off
  * the fairway and labels prefer open ground.
  */
+import type { GroundCover } from "../course/kinds.ts";
 import type { Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
 
-export type Cover =
-  | "open" | "rough" | "heath" | "scrub" | "wood" | "rock" | "strand" | "water"
-  | "fairway" | "green" | "tee" | "bunker" | "built" | "taken";
+export type Cover = Exclude<GroundCover, "none"> | "open" | "taken";
 
 /** Roughly where some covers are. */
 export interface CoverMask {

@@ -2,6 +2,7 @@
  * Figures of one tee set in one unit: arcs, bends, and leaders to the hazards in play.
  * Every one is a measured length; nothing here is computed from sheet coordinates.
  */
+import { isBoundary } from "../course/kinds.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import type { Point } from "../geo/position.ts";
 import { directionAt, type Line } from "../geo/line.ts";
@@ -29,7 +30,7 @@ export interface Figures {
 export function hazardsInPlay(tee: TeeFigures, hole: MeasuredHole): readonly HazardFigures[] {
   const telling = tee.hazards.filter((hazard) => {
     const kind = hole.placed.get(hazard.id)?.feature.kind;
-    if (!kind || kind === "out-of-bounds" || !hazard.inCorridor) return false;
+    if (!kind || isBoundary(kind) || !hazard.inCorridor) return false;
     const [from, to] = hazard.stationMetres;
     if (hazard.position !== "across" && to - from > LONGEST_BESIDE_METRES) return false;
     return hazard.reachMetres <= FURTHEST_REACH_METRES && hazard.reachMetres < tee.lengthMetres + 5 && hazard.carryMetres > 12;

@@ -18,7 +18,7 @@ const polygons = (shapes: readonly (readonly Point[])[]): string => polyPaths(sh
 
 /** Dots of bare sand: they crowd at its edge and thin out over it, as a stipple engraver shades. */
 export function sandDots({ scene, composition: c, sheet, cover }: PlateContext): Strewn[] {
-  if (!c.keep.stipple || scene.areas("sand").length === 0) return [];
+  if (!c.keep.stipple || scene.covered("strand").length === 0) return [];
   const gap = 3.4 * c.drawing;
   const onSand = (kind: Cover): boolean => kind === "strand";
   const spacing = (p: Point): number => (cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1);
@@ -40,12 +40,8 @@ export function drawCover(context: PlateContext, dots: readonly Strewn[] = sandD
         element("use", { href: `#${shape}`, "stroke-width": 7 * c.drawing, "stroke-linejoin": "round", opacity: 0.35 }) +
           element("use", { href: `#${shape}`, opacity: 0.8 }));
   };
-  tint("rough", scene.areas("rough", "grassland"));
-  tint("heath", scene.areas("heath"));
-  tint("strand", scene.areas("sand"));
-  tint("scrub", scene.areas("scrub"));
-  tint("wood", scene.areas("wood"));
-  const rocks = scene.areas("rock");
+  for (const ground of ["rough", "heath", "strand", "scrub", "wood"] as const) tint(ground, scene.covered(ground));
+  const rocks = scene.covered("rock");
   if (rocks.length > 0) out += element("path", { ...paint("rock"), "stroke-width": c.fine, "fill-rule": "evenodd", d: areaPath(rocks) });
   const share = Math.min(1, c.mostDots / dots.length);
   out += stipple(dots.filter(({ lot }) => lot < share).map(({ point }) => point), 0.9 * c.drawing, paint);

@@ -8,7 +8,7 @@ import { boxAround, grow, overlaps, type Box } from "../geo/box.ts";
 import { locate, pointAt, type Line } from "../geo/line.ts";
 import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
 import type { Point } from "../geo/position.ts";
-import type { FeatureKind } from "../course/types.ts";
+import { COVER_ORDER, isBoundary, kindFacts, type FeatureKind, type GroundCover } from "../course/kinds.ts";
 import type { LandingFigures } from "../measure/landing.ts";
 import { areasOf, boundariesOf } from "../measure/place.ts";
 import type { PlayerId } from "../measure/players.ts";
@@ -58,18 +58,21 @@ const SMALL = 10;
 /** Two bars nearer than this along the line share no label line. */
 const LABEL_GAP = 29;
 
-/** What fills the strip, the later over the earlier. */
-const FILLS: readonly (readonly [kinds: readonly FeatureKind[], mark: Mark, edge: Mark | undefined])[] = [
-  [["heath"], "heath", undefined],
-  [["sand"], "strand", undefined],
-  [["scrub"], "scrub", undefined],
-  [["wood"], "wood", undefined],
-  [["rock"], "rock", undefined],
-  [["penalty-area-red", "penalty-area-yellow", "water", "stream"], "sea", "shore"],
-  [["fairway"], "fairway", "fairway-edge"],
-  [["green"], "green", undefined],
-  [["bunker"], "bunker", "bunker-edge"],
-];
+/** How each ground fills the strip; what is not drawn is left open. */
+const FILLS: Readonly<Record<Exclude<GroundCover, "none">, { readonly mark: Mark; readonly edge?: Mark } | undefined>> = {
+  rough: undefined,
+  heath: { mark: "heath" },
+  strand: { mark: "strand" },
+  scrub: { mark: "scrub" },
+  wood: { mark: "wood" },
+  rock: { mark: "rock" },
+  water: { mark: "sea", edge: "shore" },
+  fairway: { mark: "fairway", edge: "fairway-edge" },
+  tee: undefined,
+  green: { mark: "green" },
+  bunker: { mark: "bunker", edge: "bunker-edge" },
+  built: undefined,
+};
 
 interface Strip {
   readonly line: Line;
@@ -122,6 +125,9 @@ export function drawLanding(hole: MeasuredHole, bars: readonly LandingBar[], opt
   return { svg, width: WIDTH, height };
 }
 
+/** Walls, fences and hedges. */
+const isBarrier = (kind: FeatureKind): boolean => kindFacts(kind).tags.some((tag) => tag.startsWith("barrier="));
+
 /** Ground of the hole, every vertex at its own station and offset. */
 function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name: string) => string): string {
   const { line, map, topStation, pxPerMetre } = strip;
@@ -136,10 +142,13 @@ function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name:
       return strip.at(station, offset);
     });
   let out = "";
-  for (const [kinds, mark, edge] of FILLS) {
+  for (const ground of COVER_ORDER) {
+    const fill = FILLS[ground];
+    if (fill === undefined) continue;
+    const { mark, edge } = fill;
     const rings: Point[][][] = [];
     for (const one of hole.placed.values()) {
-      if (!kinds.includes(one.feature.kind) || (mark === "sea" && isDry(one.feature.tags["natural"]))) continue;
+      if (one.cover !== ground) continue;
       for (const area of areasOf(one)) {
         if (!overlaps(boxAround(area[0]!), around)) continue;
         const mapped = area
@@ -159,10 +168,10 @@ function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name:
     if (mark === "scrub") out += beads(lattice(rings, map, 10), id("gorse"));
     if (mark === "wood") out += beads(lattice(rings, map, 13), id("tree"));
   }
-  for (const [kinds, mark, dash] of [[["out-of-bounds"], "out", "5 3"], [["wall", "fence", "hedge"], "wall", undefined]] as const) {
+  for (const [drawn, mark, dash] of [[isBoundary, "out", "5 3"], [isBarrier, "wall", undefined]] as const) {
     let d = "";
     for (const one of hole.placed.values()) {
-      if (!(kinds as readonly FeatureKind[]).includes(one.feature.kind)) continue;
+      if (!drawn(one.feature.kind)) continue;
       for (const path of boundariesOf(one)) {
         for (const piece of clipLine(path, around)) for (const part of clipLine(onStrip(piece), bleed)) d += polyPath(part, false);
       }
@@ -179,8 +188,6 @@ function mownBands(fairway: string, [minX, minY, maxX, maxY]: Box, paint: Painte
   for (let x = (minX + maxX) / 2 - 10 * width; x < maxX; x += 2 * width) if (x > minX - width) d += `M${num(x)} ${num(minY)}V${num(maxY)}`;
   return element("clipPath", { id: clip }, element("path", { "clip-rule": "evenodd", d: fairway })) + element("path", { ...paint("band"), "stroke-width": width, "clip-path": `url(#${clip})`, d });
 }
-
-const isDry = (natural: unknown): boolean => natural !== undefined && natural !== "water" && natural !== "coastline";
 
 /** Places for tufts, in rows set off by half a step. */
 function lattice(areas: readonly (readonly (readonly Point[])[])[], [minX, minY, maxX, maxY]: Box, step: number): Point[] {

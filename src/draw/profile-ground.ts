@@ -1,12 +1,12 @@
 /** The ground under a line of play, and what lies on it: what a section draws and tells. */
-import type { FeatureKind } from "../course/types.ts";
+import { COVER_ORDER, type GroundCover } from "../course/kinds.ts";
 import { contains } from "../geo/area.ts";
-import { boxAround } from "../geo/box.ts";
+import { boxAround, type Box } from "../geo/box.ts";
 import { pointAt, type Line } from "../geo/line.ts";
 import type { Area, Point } from "../geo/position.ts";
 import { areasOf } from "../measure/place.ts";
 import { seenFrom } from "../measure/seen.ts";
-import type { MeasuredHole, PlacedFeature } from "../measure/types.ts";
+import type { MeasuredHole } from "../measure/types.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { heightAt } from "../terrain/sample.ts";
 
@@ -21,35 +21,26 @@ export interface SectionPoint {
   readonly surface: Surface;
 }
 
-const SURFACE_OF: Readonly<Partial<Record<FeatureKind, Surface>>> = {
-  fairway: "fairway", green: "green", bunker: "bunker", water: "water", stream: "water", "penalty-area-red": "water",
-  "penalty-area-yellow": "water", scrub: "scrub", wood: "wood", "teeing-ground": "tee",
+const SURFACE_OF: Readonly<Record<Exclude<GroundCover, "none">, Surface>> = {
+  rough: "other", heath: "other", strand: "other", scrub: "scrub", wood: "wood", rock: "other",
+  water: "water", fairway: "fairway", tee: "tee", green: "green", bunker: "bunker", built: "other",
 };
 
-/** The later lies on the earlier. */
-const ORDER: readonly Surface[] = ["scrub", "wood", "water", "fairway", "tee", "green", "bunker"];
-
-/** A penalty area whose ground is gorse, heath or grass holds no water. */
-const DRY: ReadonlySet<unknown> = new Set(["scrub", "heath", "wood", "grassland", "sand", "bare_rock"]);
-
-interface Cloth {
+interface SurfaceArea {
   readonly surface: Surface;
   readonly area: Area;
-  readonly box: readonly [number, number, number, number];
+  readonly box: Box;
 }
 
-function clothsOf(hole: MeasuredHole): Cloth[] {
-  const cloths: Cloth[] = [];
-  for (const one of hole.placed.values()) {
-    const surface = surfaceOf(one);
-    if (surface) for (const area of areasOf(one)) cloths.push({ surface, area, box: boxAround(area[0]!) });
-  }
-  return cloths.sort((a, b) => ORDER.indexOf(b.surface) - ORDER.indexOf(a.surface));
-}
-
-function surfaceOf({ feature }: PlacedFeature): Surface | undefined {
-  const surface = SURFACE_OF[feature.kind];
-  return surface === "water" && DRY.has(feature.tags["natural"]) ? undefined : surface;
+/** The topmost first. */
+function surfacesOf(hole: MeasuredHole): SurfaceArea[] {
+  const placed = [...hole.placed.values()];
+  return COVER_ORDER.flatMap((cover) => {
+    const surface = SURFACE_OF[cover];
+    if (surface === "other") return [];
+    const areas = placed.filter((one) => one.cover === cover).flatMap(areasOf);
+    return areas.map((area): SurfaceArea => ({ surface, area, box: boxAround(area[0]!) }));
+  }).reverse();
 }
 
 /**
@@ -65,7 +56,7 @@ export function sectionAlong(
   const start = heightAt(grid, line.points[0]!);
   const end = heightAt(grid, line.points[line.points.length - 1]!);
   if (start === undefined || end === undefined) return undefined;
-  const cloths = clothsOf(hole);
+  const surfaces = surfacesOf(hole);
   const pieces = Math.ceil((behindMetres + line.lengthMetres + beyondMetres) / spacingMetres);
   const section: SectionPoint[] = [];
   for (let k = 0; k <= pieces; k++) {
@@ -74,7 +65,7 @@ export function sectionAlong(
     const heightMetres = heightAt(grid, point);
     if (heightMetres === undefined) continue;
     const [x, y] = point;
-    const surface = cloths.find(({ box, area }) => x >= box[0] && x <= box[2] && y >= box[1] && y <= box[3] && contains(area, point))?.surface ?? "other";
+    const surface = surfaces.find(({ box, area }) => x >= box[0] && x <= box[2] && y >= box[1] && y <= box[3] && contains(area, point))?.surface ?? "other";
     section.push({ stationMetres, point, heightMetres, surface });
   }
   return section.length > 0.9 * pieces ? filled(section) : undefined;

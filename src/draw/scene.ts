@@ -1,5 +1,6 @@
 /** A hole's features laid on its sheet and cut to it. */
-import type { FeatureKind, Feature } from "../course/types.ts";
+import { kindFacts, type FeatureKind, type GroundCover } from "../course/kinds.ts";
+import type { Feature } from "../course/types.ts";
 import { boxAround, grow, overlaps, type Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
 import type { PlacedFeature } from "../measure/types.ts";
@@ -10,6 +11,7 @@ import type { Sheet } from "./sheet.ts";
 /** An area on the sheet: open rings, the exterior first. */
 export interface SceneArea {
   readonly feature: Feature;
+  readonly cover: GroundCover;
   readonly rings: readonly (readonly Point[])[];
 }
 
@@ -28,6 +30,8 @@ export interface Scene {
   /** What shapes are cut to: larger than the map, so that cut edges are never seen. */
   readonly box: Box;
   readonly areas: (...kinds: FeatureKind[]) => readonly SceneArea[];
+  /** Areas of a ground, whatever they are: gorse in a penalty area is gorse. Water is {@link water}. */
+  readonly covered: (cover: Exclude<GroundCover, "none" | "water">) => readonly SceneArea[];
   readonly lines: (...kinds: FeatureKind[]) => readonly SceneLine[];
   readonly points: (...kinds: FeatureKind[]) => readonly ScenePoint[];
   /** Burns, penalty areas or not, in the direction of their water. */
@@ -36,20 +40,13 @@ export interface Scene {
   readonly barriers: (kind: "wall" | "fence" | "hedge") => readonly SceneLine[];
   /** Everything that holds water: sea, ponds, and penalty areas that are water themselves. */
   readonly water: readonly SceneArea[];
-  /** Penalty areas with ground inside, or with water drawn on its own: only their bounds show. */
-  readonly dryPenaltyAreas: readonly SceneArea[];
 }
 
 const BLEED = 22;
 
-/** Kinds whose corners are made by hand and stay sharp. */
-const ANGULAR: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["building", "teeing-ground", "out-of-bounds", "driving-range", "course"]);
-/** Lines that bend as ground and feet do. */
-const WINDING: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["path", "road", "stream", "ridge", "cliff", "coastline", "hedge"]);
-/** Kinds without an edge on the ground: wider knots serve. */
-const SOFT: ReadonlySet<FeatureKind> = new Set<FeatureKind>(["rough", "grassland", "heath", "scrub", "wood", "sand"]);
-/** Distance between knots, as a share of the composition's: small shapes need closer ones. */
-const knotShare = (kind: FeatureKind): number => (kind === "bunker" ? 0.62 : kind === "green" ? 1 : SOFT.has(kind) ? 2.8 : 1.6);
+/** Distance between knots, as a share of the composition's: small shapes need closer ones, soft edges wider. */
+const knotShare = (kind: FeatureKind): number =>
+  kind === "bunker" ? 0.62 : kind === "green" ? 1 : kindFacts(kind).edge === "soft" ? 2.8 : 1.6;
 
 /** Lays features on a sheet. Iteration order is the content's own. */
 export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: number): Scene {
@@ -57,7 +54,8 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
   const areas: SceneArea[] = [];
   const lines: SceneLine[] = [];
   const points: ScenePoint[] = [];
-  for (const { feature, shape } of placed) {
+  for (const { feature, shape, cover } of placed) {
+    const { edge } = kindFacts(feature.kind);
     const spacing = knots * knotShare(feature.kind);
     if (shape.type === "areas") {
       for (const area of shape.areas) {
@@ -67,12 +65,12 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
           .map((ring, i) => (i > 0 && ring.length < 3 ? undefined : ring))
           .filter((ring) => ring !== undefined);
         if (rings.length === 0 || rings[0]!.length < 3) continue;
-        areas.push({ feature, rings: ANGULAR.has(feature.kind) ? rings : rings.map((ring) => naturalKnots(ring, spacing, true)) });
+        areas.push({ feature, cover, rings: edge === "straight" ? rings : rings.map((ring) => naturalKnots(ring, spacing, true)) });
       }
     } else if (shape.type === "lines") {
       for (const line of shape.lines) {
         const onSheet = line.map(sheet.toSheet);
-        const drawn = WINDING.has(feature.kind) || isStream(feature) ? naturalKnots(onSheet, knots * 1.6, false) : onSheet;
+        const drawn = edge === "winding" ? naturalKnots(onSheet, knots * 1.6, false) : onSheet;
         for (const piece of clipLine(drawn, box)) lines.push({ feature, line: piece });
       }
     } else {
@@ -84,21 +82,15 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
   }
   const of = <T extends { readonly feature: Feature }>(all: readonly T[]) =>
     (...kinds: FeatureKind[]): readonly T[] => all.filter(({ feature }) => kinds.includes(feature.kind));
-  const { water, dry } = sortWater(areas, lines, box, knots);
   return { sheet, box, areas: of(areas), lines: of(lines), points: of(points),
+    covered: (cover) => areas.filter((area) => area.cover === cover),
     barriers: (kind) => lines.filter(({ feature }) => feature.kind === kind || feature.tags["barrier"] === kind),
-    streams: lines.filter(({ feature }) => isStream(feature)), water, dryPenaltyAreas: dry };
+    streams: lines.filter(({ feature }) => isStream(feature)),
+    water: withSea(areas.filter(({ cover }) => cover === "water"), lines, box, knots) };
 }
 
 /** A burn may be a penalty area too; its water is drawn all the same. */
 const isStream = (feature: Feature): boolean => feature.kind === "stream" || feature.tags["waterway"] !== undefined;
-
-/** A point well inside an open ring, or its first point. */
-function sample(rings: readonly (readonly Point[])[]): Point[] {
-  const ring = rings[0]!;
-  const step = Math.max(1, Math.floor(ring.length / 12));
-  return ring.filter((_, i) => i % step === 0);
-}
 
 /** Even-odd test on open rings. */
 export function insideRings(rings: readonly (readonly Point[])[], [px, py]: Point): boolean {
@@ -113,26 +105,8 @@ export function insideRings(rings: readonly (readonly Point[])[], [px, py]: Poin
   return inside;
 }
 
-function sortWater(
-  areas: readonly SceneArea[],
-  lines: readonly SceneLine[],
-  box: Box,
-  knots: number,
-): { water: SceneArea[]; dry: SceneArea[] } {
-  const water = areas.filter(({ feature }) => feature.kind === "water");
-  const dry: SceneArea[] = [];
-  const streams = lines.filter(({ feature }) => isStream(feature));
-  for (const area of areas) {
-    if (area.feature.kind !== "penalty-area-red" && area.feature.kind !== "penalty-area-yellow") continue;
-    const natural = area.feature.tags["natural"];
-    const itself = natural === "water" || (natural === undefined && area.feature.tags["wetland"] === undefined);
-    const holdsWater =
-      water.some((pond) => pond !== area && sample(pond.rings).some((p) => insideRings(area.rings, p))) ||
-      streams.some(({ line }) => line.some((p) => insideRings(area.rings, p)));
-    if (natural === "water" || (itself && !holdsWater)) water.push(area);
-    else dry.push(area);
-  }
-  // A coastline makes sea only where no surveyed water lies on its right already.
+/** A coastline makes sea only where no surveyed water lies on its right already. */
+function withSea(water: readonly SceneArea[], lines: readonly SceneLine[], box: Box, knots: number): readonly SceneArea[] {
   const coasts = lines.filter(({ feature }) => feature.kind === "coastline");
   const bare = coasts.filter(({ line }) => {
     const i = Math.floor(line.length / 2);
@@ -141,10 +115,8 @@ function sortWater(
     const right: Point = [(a[0] + b[0]) / 2 - ((b[1] - a[1]) / length) * 3, (a[1] + b[1]) / 2 + ((b[0] - a[0]) / length) * 3];
     return !water.some(({ rings }) => insideRings(rings, right));
   });
-  if (bare.length > 0) {
-    for (const ring of seaFromCoast(bare.map(({ line }) => line), box)) {
-      water.push({ feature: bare[0]!.feature, rings: [naturalKnots(ring, knots, true)] });
-    }
-  }
-  return { water, dry };
+  const [first] = bare;
+  if (first === undefined) return water;
+  const sea = seaFromCoast(bare.map(({ line }) => line), box);
+  return [...water, ...sea.map((ring): SceneArea => ({ feature: first.feature, cover: "water", rings: [naturalKnots(ring, knots, true)] }))];
 }

@@ -59,12 +59,9 @@ export function teePlates({ sheet, scene }: PlateContext, hole: MeasuredHole): P
 /** What lies on top where, in the order it is drawn. */
 export function layCover(context: PlateContext, plates: readonly (readonly Point[])[]): void {
   const { cover, scene, px } = context;
-  for (const { rings } of scene.areas("rough", "grassland")) cover.fill(rings, "rough");
-  for (const { rings } of scene.areas("heath")) cover.fill(rings, "heath");
-  for (const { rings } of scene.areas("sand")) cover.fill(rings, "strand");
-  for (const { rings } of scene.areas("scrub")) cover.fill(rings, "scrub");
-  for (const { rings } of scene.areas("wood")) cover.fill(rings, "wood");
-  for (const { rings } of scene.areas("rock")) cover.fill(rings, "rock");
+  for (const ground of ["rough", "heath", "strand", "scrub", "wood", "rock"] as const) {
+    for (const { rings } of scene.covered(ground)) cover.fill(rings, ground);
+  }
   for (const { rings } of scene.water) cover.fill(rings, "water");
   for (const ring of streamRibbons(context)) cover.fill([ring], "water");
   for (const { rings } of scene.areas("fairway")) {

@@ -1,4 +1,5 @@
 /** What people built: roads, paths, walls, fences, hedges, buildings; and the stakes of the Rules. */
+import { ALL_KINDS, kindFacts } from "../course/kinds.ts";
 import type { Point } from "../geo/position.ts";
 import { crescents, evenly, LIGHT, shifted } from "./curves.ts";
 import { areaPath } from "./ground.ts";
@@ -79,10 +80,11 @@ export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], 
     out += element("path", { ...paint("out"), "stroke-width": c.hair, d: polyPaths(ticks, false) });
     stakes("white", out0);
   }
-  for (const [kind, colour] of [["penalty-area-yellow", "yellow"], ["penalty-area-red", "red"]] as const) {
-    const rings = scene.areas(kind).flatMap(({ rings }) => rings.map((ring) => [...ring, ring[0]!]));
+  for (const colour of ["yellow", "red"] as const) {
+    const kinds = ALL_KINDS.filter((kind) => kindFacts(kind).stakes === colour);
+    const rings = scene.areas(...kinds).flatMap(({ rings }) => rings.map((ring) => [...ring, ring[0]!]));
     // A burn drawn as a line is staked on both banks.
-    const lines = scene.lines(kind).flatMap(({ feature, line }) => {
+    const lines = scene.lines(...kinds).flatMap(({ feature, line }) => {
       const bank = px(feature.widthMetres ?? 2) / 2 + 4 * c.drawing;
       return [shifted(line, -bank), shifted(line, bank)];
     });

@@ -13,7 +13,7 @@ import { chords } from "../geo/area.ts";
 import { pointAt } from "../geo/line.ts";
 import type { Point } from "../geo/position.ts";
 import { along, directionTo, distanceMetres } from "../geo/vector.ts";
-import { HAZARD_KINDS, type FeatureKind } from "../course/types.ts";
+import { isHazard, kindFacts } from "../course/kinds.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { heightAt } from "../terrain/sample.ts";
 import { areasOf } from "./place.ts";
@@ -26,8 +26,6 @@ export const CORNER_BEYOND_METRES = 45;
 
 /** Less of a turn than this is no corner to cut. */
 const LEAST_BEND_DEGREES = 12;
-
-const IN_THE_WAY: ReadonlySet<FeatureKind> = new Set(["scrub", "wood", "heath", "building"] satisfies FeatureKind[]);
 
 export interface Obstacle {
   readonly id: string;
@@ -84,7 +82,7 @@ function obstaclesOn(hole: MeasuredHole, from: Point, to: Point, grid: HeightGri
   const teeHeight = grid && heightAt(grid, from);
   const obstacles: Obstacle[] = [];
   for (const one of hole.placed.values()) {
-    if (!HAZARD_KINDS.has(one.feature.kind) && !IN_THE_WAY.has(one.feature.kind)) continue;
+    if (!isHazard(one.feature.kind) && !kindFacts(one.feature.kind).inTheWay) continue;
     for (const [enter, exit] of chords(areasOf(one), from, direction)) {
       if (exit <= 0 || enter >= length) continue;
       const ground = grid && heightAt(grid, along(from, direction, (Math.max(0, enter) + Math.min(length, exit)) / 2));

@@ -1,12 +1,13 @@
 /** All figures of a course. */
-import type { Course } from "../course/types.ts";
+import type { Course, Feature } from "../course/types.ts";
 import { boxAround } from "../geo/box.ts";
 import { frameAt, type Frame } from "../geo/frame.ts";
 import type { Position } from "../geo/position.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { measureHole } from "./hole.ts";
 import { placeFeature, positionsOf } from "./place.ts";
-import type { MeasuredCourse } from "./types.ts";
+import { coverSettler } from "./surveyed-water.ts";
+import type { MeasuredCourse, PlacedFeature } from "./types.ts";
 
 /**
  * The frame of a course: its origin is the middle of the box around its holes, rounded to
@@ -27,12 +28,19 @@ export function frameOf(course: Course): Frame {
  */
 export function measureCourse(course: Course, ground?: HeightGrid): MeasuredCourse {
   const frame = frameOf(course);
-  const placed = new Map(course.features.map((feature) => [feature.id, placeFeature(feature, frame, true)]));
+  const lay = (features: readonly Feature[], shared: boolean): PlacedFeature[] =>
+    features.map((feature) => placeFeature(feature, frame, shared));
+  const shared = lay(course.features, true);
+  const own = course.holes.map(({ features }) => lay(features, false));
+  const settled = coverSettler([...shared, ...own.flat()]);
+  const byId = (features: readonly PlacedFeature[]): Map<string, PlacedFeature> =>
+    new Map(features.map((one) => [one.feature.id, settled(one)]));
+  const placed = byId(shared);
   return {
     course,
     frame,
     placed,
     ground,
-    holes: course.holes.map((hole) => measureHole(course, hole, frame, placed, ground)),
+    holes: course.holes.map((hole, i) => measureHole(course, hole, frame, byId(own[i]!), placed, ground)),
   };
 }

@@ -1,5 +1,6 @@
 /** All figures of one hole. */
-import { HAZARD_KINDS, type Course, type Hole, type TeeSet } from "../course/types.ts";
+import { isHazard } from "../course/kinds.ts";
+import type { Course, Hole, TeeSet } from "../course/types.ts";
 import { boxAround, grow, overlaps } from "../geo/box.ts";
 import type { Frame } from "../geo/frame.ts";
 import { lineThrough } from "../geo/line.ts";
@@ -8,7 +9,7 @@ import type { HeightGrid } from "../terrain/grid.ts";
 import { heightAt as groundHeight } from "../terrain/sample.ts";
 import { hazardFigures } from "./hazards.ts";
 import { bendsOf, playFrom, type Play } from "./line-of-play.ts";
-import { placeFeature, pointsOf } from "./place.ts";
+import { pointsOf } from "./place.ts";
 import type { GreenFigures, HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "./types.ts";
 
 /** A shared feature further than this from the line of play is none of the hole's business. */
@@ -37,14 +38,15 @@ export function greenOf(placed: ReadonlyMap<string, PlacedFeature>, hole: Hole):
   return shape.areas[0]!;
 }
 
+/** @param own the hole's own features, laid into the frame; `shared` those of its course */
 export function measureHole(
   course: Course,
   hole: Hole,
   frame: Frame,
+  own: ReadonlyMap<string, PlacedFeature>,
   shared: ReadonlyMap<string, PlacedFeature>,
   ground?: HeightGrid,
 ): MeasuredHole {
-  const own = new Map(hole.features.map((feature) => [feature.id, placeFeature(feature, frame, false)]));
   const drawn = drawnLine(own, hole);
   const green = greenOf(own, hole);
   const neighbourhood = grow(boxAround([...drawn, ...green.flat()]), NEIGHBOURHOOD_METRES);
@@ -114,7 +116,7 @@ export function hazardsFrom(
 ): HazardFigures[] {
   const figures: HazardFigures[] = [];
   for (const one of placed.values()) {
-    if (!HAZARD_KINDS.has(one.feature.kind)) continue;
+    if (!isHazard(one.feature.kind)) continue;
     for (const figure of hazardFigures(one, line, corridorMetres)) {
       const near = Math.abs(figure.offsetMetres) <= corridorMetres * SHARED_HAZARD_CORRIDORS;
       const behind = figure.stationMetres[1] < 0;

@@ -6,7 +6,7 @@ import { metresFromYards } from "../geo/units.ts";
 import type { Area, Point } from "../geo/position.ts";
 import { crossing } from "../geo/segment.ts";
 import { along, distanceMetres, rightOf } from "../geo/vector.ts";
-import { HAZARD_KINDS, type FeatureKind } from "../course/types.ts";
+import { kindFacts } from "../course/kinds.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { alongApproach, fitPlane, type ApproachSlope } from "../terrain/plane-fit.ts";
 import { spotsIn } from "../terrain/region.ts";
@@ -24,9 +24,6 @@ export const TROUBLE_REACH_METRES = 60;
 
 /** Half the side of the square whose plane is the lie: about the spread of one drive's bounce. */
 const LIE_HALF_METRES = 8;
-
-/** What ends a good lie beside the hazards: ground one cannot play from as it is. */
-const ROUGH_TROUBLE: ReadonlySet<FeatureKind> = new Set(["scrub", "wood", "cliff", "wall", "fence", "hedge", "building"] satisfies FeatureKind[]);
 
 export interface Trouble {
   readonly id: string;
@@ -57,7 +54,8 @@ export interface LandingFigures {
   readonly seesGreen: boolean | undefined;
 }
 
-const isTrouble = ({ feature }: PlacedFeature): boolean => HAZARD_KINDS.has(feature.kind) || ROUGH_TROUBLE.has(feature.kind);
+/** What ends a good lie: hazards, and ground one cannot play from as it is. */
+const isTrouble = ({ feature }: PlacedFeature): boolean => kindFacts(feature.kind).ball !== "played";
 
 /** First trouble to the right of a point (to the left with a reversed direction). */
 function firstTrouble(placed: Iterable<PlacedFeature>, from: Point, direction: Point): Trouble | undefined {

@@ -1,5 +1,6 @@
 /** From longitude and latitude into the course's plane. */
 import type { Position as GeoJsonPosition } from "geojson";
+import { coverOf } from "../course/ground-cover.ts";
 import type { Feature, FeatureKind } from "../course/types.ts";
 import { bandAround } from "../geo/band.ts";
 import type { Frame } from "../geo/frame.ts";
@@ -56,6 +57,7 @@ export function placeFeature(feature: Feature, frame: Frame, shared: boolean): P
   return {
     feature,
     shape,
+    cover: coverOf(feature),
     heightMetres: heights.length > 0 ? heights.reduce((a, b) => a + b, 0) / heights.length : undefined,
     shared,
   };

@@ -1,4 +1,6 @@
 /** What is seen from where on a hole, over the ground and the woods that stand on it. */
+import { groundKind } from "../course/ground-cover.ts";
+import { kindFacts } from "../course/kinds.ts";
 import type { Area, Point } from "../geo/position.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { coverFrom, lineOfSight, visibleShare } from "../terrain/sight.ts";
@@ -13,8 +15,8 @@ export const FLAGSTICK_METRES = 2.13;
 function coverOf(hole: MeasuredHole): (point: Point) => number {
   const stands: { area: Area; heightMetres: number }[] = [];
   for (const one of hole.placed.values()) {
-    const { kind, heightMetres } = one.feature;
-    if (heightMetres === undefined || !["wood", "hedge", "building", "scrub"].includes(kind)) continue;
+    const { heightMetres } = one.feature;
+    if (heightMetres === undefined || !kindFacts(groundKind(one.feature)).hides) continue;
     for (const area of areasOf(one)) stands.push({ area, heightMetres });
   }
   return coverFrom(stands);

@@ -6,6 +6,7 @@ import type { Frame } from "../geo/frame.ts";
 import type { Line } from "../geo/line.ts";
 import type { Area, Point } from "../geo/position.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
+import type { GroundCover } from "../course/kinds.ts";
 import type { Course, Feature, Hole, TeeSet } from "../course/types.ts";
 
 /** A feature laid into the plane. */
@@ -17,6 +18,8 @@ export type Shape =
 export interface PlacedFeature {
   readonly feature: Feature;
   readonly shape: Shape;
+  /** What lies there: its kind's, or what its tags and the water surveyed in it say. */
+  readonly cover: GroundCover;
   /** Mean of the heights written in its coordinates, or undefined where it has none. */
   readonly heightMetres: number | undefined;
   /** Written in course.yaml, not in the hole's own page. */

@@ -1,5 +1,5 @@
 /** What the guide says on paper: pocket book, scorecard and tee signs. */
-import type { CautionKind } from "./caution-kind.ts";
+import type { CautionKind } from "../course/kinds.ts";
 
 export interface PaperWords {
   readonly book: {

@@ -3,7 +3,8 @@
  * this is the rest. English is complete and sets the shape: another language is a value of
  * {@link Words} and so cannot leave anything out.
  */
-import type { FeatureKind, Gender } from "../course/types.ts";
+import type { CautionKind, FeatureKind } from "../course/kinds.ts";
+import type { Gender } from "../course/types.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { Side } from "../measure/types.ts";
 import type { PlateWords } from "../draw/words.ts";
@@ -13,7 +14,6 @@ import type { GroundWords } from "./words-ground.ts";
 import type { KeepWords } from "../islands/keep/words.ts";
 import type { MapWords } from "../islands/map/words.ts";
 import type { FilmWords } from "./words-film.ts";
-import type { CautionKind } from "./caution-kind.ts";
 import type { PaperWords } from "./words-paper.ts";
 
 /** How a figure is defined, for the page about the figures. */

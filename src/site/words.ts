@@ -4,7 +4,7 @@ import { english } from "./words-english.ts";
 import { german } from "./words-german.ts";
 import type { Words } from "./words-shape.ts";
 
-export type { CautionKind } from "./caution-kind.ts";
+export type { CautionKind } from "../course/kinds.ts";
 export type { FigureDefinition, Words } from "./words-shape.ts";
 
 const DICTIONARIES: Readonly<Record<GuideLanguage, Words>> = { en: english, de: german };

@@ -1,6 +1,6 @@
 /** From a figure as written to its value for every tee set, or to what is wrong with it. */
 import { insteadOf } from "../course/schema/wording.ts";
-import { HAZARD_KINDS } from "../course/types.ts";
+import { isHazard } from "../course/kinds.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredHole, PlacedFeature } from "../measure/types.ts";
 import { FIGURES, type FigureCall, type FigureDefinition, type FigureValue } from "./figures.ts";
@@ -67,7 +67,7 @@ export function answer(call: FigureCall, hole: MeasuredHole, { units, words, tee
   const definition = Object.hasOwn(FIGURES, call.name) ? FIGURES[call.name] : undefined;
   if (!definition) return unknown("figure", call.name, Object.keys(FIGURES));
   if (definition.target === "feature" && call.target === undefined) {
-    const example = [...hole.placed.values()].find(({ feature }) => HAZARD_KINDS.has(feature.kind))?.feature.id ?? "green";
+    const example = [...hole.placed.values()].find(({ feature }) => isHazard(feature.kind))?.feature.id ?? "green";
     return problem(`a feature is missing; write for example :${call.name}[${example}]`);
   }
   if (definition.target === "none" && call.target !== undefined) {

@@ -55,7 +55,7 @@ describe("style", () => {
 
   test("puts bunkers over fairways, fairways over rough, and names over ground", () => {
     const ids = style("light").layers.map(({ id }) => id);
-    const order = ["paper", "course", "fairway", "green", "bunker", "line-of-play", "names-large", "hole-numbers", "legs"];
+    const order = ["paper", "rough", "fairway", "green", "bunker", "line-of-play", "names-large", "hole-numbers", "legs"];
     const places = order.map((id) => ids.indexOf(id));
     expect(places).not.toContain(-1);
     expect([...places].sort((a, b) => a - b)).toEqual(places);

@@ -52,7 +52,7 @@ describe("hole data", () => {
 
   test("says what a feature is, and nothing it does not know", () => {
     const of = (id: string) => data.features.features.find(({ properties }) => properties.id === id)!.properties;
-    expect(of("gully")).toEqual({ id: "gully", kind: "penalty-area-red", name: "The Gully", hazard: true });
+    expect(of("gully")).toEqual({ id: "gully", kind: "penalty-area-red", name: "The Gully", hazard: true, cover: "water" });
     expect(of("light")).toEqual({ id: "light", kind: "landmark", name: "The Light", landmark: "lighthouse" });
     expect(of("burn").widthMetres).toBe(3);
   });

@@ -1,24 +1,21 @@
 /** The shape a kind is drawn in, and whether tags and shape hold to the content's own checks. */
 import { featureKind } from "../../course/feature-kind.ts";
+import { kindFacts, type FeatureKind } from "../../course/kinds.ts";
 import { checkGeometry, type CheckedGeometry } from "../../course/schema/geometry.ts";
 import { checkVocabulary, type Tags } from "../../course/schema/vocabulary.ts";
-import type { FeatureKind } from "../../course/types.ts";
 import { cleaned } from "./clean.ts";
-
-const AREAS: ReadonlySet<FeatureKind> = new Set(["teeing-ground", "fairway", "rough", "green", "bunker", "penalty-area-yellow", "penalty-area-red", "water", "sand", "scrub", "heath", "wood", "rock", "grassland", "building", "driving-range", "course"] satisfies FeatureKind[]);
-const LINES: ReadonlySet<FeatureKind> = new Set(["line-of-play", "path", "road", "stream", "wall", "fence", "hedge", "cliff", "ridge", "coastline"] satisfies FeatureKind[]);
 
 /** A walked outline rarely ends where it began. */
 const CLOSED_DEGREES = 5e-5;
 
 /** A line that comes home, where an area is meant, is its outline; an outline where a line is meant is the line. */
 function fitShape(geometry: CheckedGeometry, kind: FeatureKind, tags: Tags): CheckedGeometry {
-  if (geometry.type === "LineString" && AREAS.has(kind) && tags["natural"] !== "tree_row" && geometry.coordinates.length >= 4) {
+  if (geometry.type === "LineString" && kindFacts(kind).closed === "area" && tags["natural"] !== "tree_row" && geometry.coordinates.length >= 4) {
     const [first, last] = [geometry.coordinates[0]!, geometry.coordinates[geometry.coordinates.length - 1]!];
     const gap = Math.hypot(first[0]! - last[0]!, first[1]! - last[1]!);
     if (gap <= CLOSED_DEGREES) return cleaned({ type: "Polygon", coordinates: [geometry.coordinates] });
   }
-  if (geometry.type === "Polygon" && LINES.has(kind) && geometry.coordinates.length === 1) return { type: "LineString", coordinates: geometry.coordinates[0]! };
+  if (geometry.type === "Polygon" && kindFacts(kind).closed === "line" && geometry.coordinates.length === 1) return { type: "LineString", coordinates: geometry.coordinates[0]! };
   return geometry;
 }
 

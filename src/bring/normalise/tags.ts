@@ -3,10 +3,7 @@
  * to the ground (styles, edit histories, row numbers) is left behind.
  */
 import { METRES_PER_FOOT } from "../../geo/units.ts";
-import type { Tags } from "../../course/schema/vocabulary.ts";
-
-/** Keys that say what a feature is. */
-export const KIND_KEYS = ["golf", "natural", "barrier", "waterway", "highway", "building", "man_made", "leisure", "landuse"] as const;
+import { KIND_KEYS, type Tags } from "../../course/schema/vocabulary.ts";
 
 /** Keys that are read whatever their capitals, as tables write them. */
 const KNOWN = [...KIND_KEYS, "name", "width", "height", "tee", "ref", "par", "handicap", "hole", "id", "dist"];

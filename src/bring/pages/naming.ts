@@ -1,6 +1,6 @@
 /** Ids for what is new on a page: a real name where there is one, else kind, side and order along the line of play. Pure. */
 import { slugFrom } from "../../course/schema/features.ts";
-import type { FeatureKind } from "../../course/types.ts";
+import { kindFacts, type FeatureKind } from "../../course/kinds.ts";
 import type { Lie } from "../place/shape.ts";
 
 export interface ToName {
@@ -25,9 +25,6 @@ const WORDS: Readonly<Partial<Record<FeatureKind, string>>> = {
 export const slugOf = (name: string | undefined): string => slugFrom((name ?? "").replace(/['\u2019]/g, ""));
 
 const wordFor = (kind: FeatureKind): string => WORDS[kind] ?? kind;
-
-/** Kinds a hole has one or few of, which need no side to be told apart. */
-const UNSIDED: ReadonlySet<FeatureKind> = new Set(["line-of-play", "green", "pin", "fairway", "teeing-ground", "tee-marker", "out-of-bounds", "coastline", "course", "driving-range", "road", "path"] satisfies FeatureKind[]);
 
 /**
  * An id for each, in their order. Numbers follow the order along the line of play; on a
@@ -58,7 +55,7 @@ export function nameFeatures(features: readonly ToName[], taken: ReadonlySet<str
   for (const i of rest) {
     const { kind, lie, tee } = features[i]!;
     const word = kind === "teeing-ground" && tee !== undefined ? `${wordFor(kind)}-${tee}` : wordFor(kind);
-    const sided = lie !== undefined && !UNSIDED.has(kind);
+    const sided = lie !== undefined && !kindFacts(kind).single;
     const stem = sided ? `${word}-${lie.side}` : word;
     if (!sided && !used.has(stem)) {
       claim(i, stem);

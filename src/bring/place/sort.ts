@@ -9,7 +9,7 @@
  */
 import type { Position } from "geojson";
 import type { CheckedGeometry } from "../../course/schema/geometry.ts";
-import type { FeatureKind } from "../../course/types.ts";
+import { kindFacts, type FeatureKind } from "../../course/kinds.ts";
 import type { Frame } from "../../geo/frame.ts";
 import { lineThrough, type Line } from "../../geo/line.ts";
 import { distanceMetres } from "../../geo/vector.ts";
@@ -54,12 +54,6 @@ export const REACH_METRES = {
 
 /** Two holes' claims are alike when they differ by less than this, or by less than half. */
 const ALIKE_METRES = 12;
-
-/** What is kept once for a course wherever it lies. */
-const COURSE_KINDS: ReadonlySet<FeatureKind> = new Set(["coastline", "road", "path", "building", "wall", "fence", "hedge", "out-of-bounds", "course", "driving-range", "landmark"] satisfies FeatureKind[]);
-
-/** What may lie along several holes. */
-const WIDE_KINDS: ReadonlySet<FeatureKind> = new Set(["penalty-area-yellow", "penalty-area-red", "water", "stream", "sand", "scrub", "heath", "wood", "cliff", "ridge", "rock", "grassland"] satisfies FeatureKind[]);
 
 interface Hole {
   readonly number: number;
@@ -119,7 +113,7 @@ function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly H
     const lie = lieOf(shape, hole.line);
     return { hole, lie, distance: lie.distanceMetres };
   });
-  if (COURSE_KINDS.has(kind)) return [forCourse(claims, "kept once for the whole course")];
+  if (kindFacts(kind).belongs === "course") return [forCourse(claims, "kept once for the whole course")];
   switch (kind) {
     case "green":
       return green(shape, known, claims);
@@ -135,7 +129,7 @@ function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly H
     case "bunker":
       return nearest(byGreen(shape, claims), REACH_METRES.bunker, aside, "it is a bunker beside no line of play");
     default:
-      return WIDE_KINDS.has(kind) ? wide(shape, claims) : cover(shape, claims);
+      return kindFacts(kind).belongs === "either" ? wide(shape, claims) : cover(shape, claims);
   }
 }
 

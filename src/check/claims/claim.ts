@@ -1,5 +1,5 @@
 /** What a tip can say of its hole that the ground can answer. */
-import type { ThingClass } from "../facts.ts";
+import type { ThingClass } from "../../course/kinds.ts";
 import type { Zone } from "../around.ts";
 
 /** Every kind of claim with what it says, for look-up tables. */

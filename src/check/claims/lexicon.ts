@@ -1,5 +1,5 @@
 /** What a language brings to the matcher: all words are in a lexicon, none in the matcher. */
-import type { ThingClass } from "../facts.ts";
+import type { ThingClass } from "../../course/kinds.ts";
 import type { ClaimKind, ClaimPlace, ClaimSide, Compass, SlopeWay } from "./claim.ts";
 
 /**

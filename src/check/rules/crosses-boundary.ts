@@ -1,4 +1,4 @@
-import type { FeatureKind } from "../../course/types.ts";
+import { isBoundary, isPrepared } from "../../course/kinds.ts";
 import { crossing } from "../../geo/segment.ts";
 import { boxAround, overlaps } from "../../geo/box.ts";
 import { areasOf, boundariesOf } from "../../measure/place.ts";
@@ -6,7 +6,6 @@ import type { PlacedFeature } from "../../measure/types.ts";
 import { at, perHole, type Finding } from "../rule.ts";
 import { sharedByAll } from "../overlap.ts";
 
-const GROUND_OF_PLAY: ReadonlySet<FeatureKind> = new Set(["green", "fairway", "bunker", "teeing-ground"] satisfies FeatureKind[]);
 /** What a careless outline explains. Common practice, no source. */
 const TOLERANCE_SQUARE_METRES = 4;
 
@@ -31,9 +30,9 @@ export const crossesBoundary = perHole({
   look: (hole) => {
     const findings: Finding[] = [];
     const placed = [...hole.placed.values()];
-    const bounds = placed.filter(({ feature }) => feature.kind === "out-of-bounds");
+    const bounds = placed.filter(({ feature }) => isBoundary(feature.kind));
     for (const one of placed) {
-      if (one.shared || !GROUND_OF_PLAY.has(one.feature.kind)) continue;
+      if (one.shared || !isPrepared(one.feature.kind)) continue;
       for (const boundary of bounds) {
         const out = boundary.shape.type === "areas" ? sharedByAll(areasOf(one), areasOf(boundary)) > TOLERANCE_SQUARE_METRES : cross(one, boundary);
         if (out) findings.push(at(one.feature.place, `${one.feature.id} (${one.feature.kind.replaceAll("-", " ")}) reaches over the boundary ${boundary.feature.id}. Draw one of them again.`));

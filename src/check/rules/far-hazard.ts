@@ -1,4 +1,4 @@
-import { HAZARD_KINDS } from "../../course/types.ts";
+import { isHazard } from "../../course/kinds.ts";
 import { at, perHole } from "../rule.ts";
 import { list } from "../say.ts";
 import { locate } from "../../geo/line.ts";
@@ -16,7 +16,7 @@ export const farHazard = perHole({
   look: (hole, { say, measured }) => {
     const line = longestLine(hole);
     return [...hole.placed.values()].flatMap(({ feature, shape, shared }) => {
-      if (shared || !HAZARD_KINDS.has(feature.kind)) return [];
+      if (shared || !isHazard(feature.kind)) return [];
       const points = pointsOf(shape);
       const away = Math.min(...points.map((point) => awayFrom(line, point)));
       if (away <= FAR_METRES) return [];

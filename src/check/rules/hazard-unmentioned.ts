@@ -1,5 +1,6 @@
 import { REFERENCE_PLAYERS } from "../../measure/players.ts";
-import type { Thing, ThingClass } from "../facts.ts";
+import { isHazard, type ThingClass } from "../../course/kinds.ts";
+import type { Thing } from "../facts.ts";
 import { tipTee } from "../facts.ts";
 import { wordsRead } from "../claims/find.ts";
 import { lexiconFor } from "../claims/lexicons.ts";
@@ -31,7 +32,8 @@ export const hazardUnmentioned = perHole({
       text.includes(`[${thing.id}]`) ||
       text.includes(`to=${thing.id}`) ||
       thing.classes.some((kind) => lexicon.mentions[kind].test(words));
-    const left = facts.things.filter((thing) => thing.classes.some((kind) => IN_PLAY.has(kind)) && thing.kind !== "coastline" && inReach(thing) && !mentioned(thing));
+    const inPlay = ({ kind, classes }: Thing): boolean => kind !== "coastline" && (isHazard(kind) || classes.some((one) => IN_PLAY.has(one)));
+    const left = facts.things.filter((thing) => inPlay(thing) && inReach(thing) && !mentioned(thing));
     if (left.length === 0) return [];
     return [at(place, `The tip does not mention ${list(left.map(({ name, id }) => name ?? id))}, which ${left.length === 1 ? "is" : "are"} in play. Say what to do about ${left.length === 1 ? "it" : "them"}.`)];
   }),

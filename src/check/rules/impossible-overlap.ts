@@ -1,4 +1,4 @@
-import type { FeatureKind } from "../../course/types.ts";
+import { isPenaltyArea, type FeatureKind } from "../../course/kinds.ts";
 import { areasOf } from "../../measure/place.ts";
 import type { PlacedFeature } from "../../measure/types.ts";
 import { at, perHole, type Finding } from "../rule.ts";
@@ -7,7 +7,7 @@ import { sharedByAll } from "../overlap.ts";
 /**
  * Pairs that cannot lie on one another, and the square metres a careless outline explains.
  * Common practice, no source. A penalty area may hold a bunker and reach over a fairway's
- * edge, so those that are only marked, not wet, are left out there.
+ * edge, and where it is dry a green may reach into it.
  */
 const PAIRS: readonly (readonly [FeatureKind, FeatureKind, number])[] = [
   ["bunker", "green", 4],
@@ -36,7 +36,8 @@ export const impossibleOverlap = perHole({
     const findings: Finding[] = [];
     // A stream drawn as a line with a width runs through a fairway as it should.
     const all = [...hole.placed.values()].filter((one) => !isLine(one));
-    const of = (kind: FeatureKind): PlacedFeature[] => all.filter(({ feature }) => feature.kind === kind);
+    const of = (kind: FeatureKind): PlacedFeature[] =>
+      all.filter(({ feature, cover }) => feature.kind === kind && (!isPenaltyArea(kind) || cover === "water"));
     for (const [one, other, tolerance] of PAIRS) {
       for (const a of of(one)) {
         for (const b of of(other)) {

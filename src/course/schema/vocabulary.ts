@@ -3,42 +3,16 @@
  * barrier, waterway, highway, building, man_made, leisure and landuse keys (see the table
  * in DEVELOPERS.md).
  */
-import { GOLF_VALUES } from "../feature-kind.ts";
+import { geometriesOf, valuesOf, type Tags } from "../feature-kind.ts";
 import { errorAt, warningAt, type Finding, type Path } from "./finding.ts";
 import type { GeometryType } from "./geometry.ts";
 import { nearestNames } from "./nearest.ts";
 import { insteadOf, oneOf, quote, shown } from "./wording.ts";
 
-export type Tags = Readonly<Record<string, string | number | boolean>>;
-
-const AREAS: readonly GeometryType[] = ["Polygon", "MultiPolygon"];
-const LINES: readonly GeometryType[] = ["LineString", "MultiLineString"];
-
-const GOLF_GEOMETRY: Readonly<Record<string, readonly GeometryType[]>> = {
-  hole: ["LineString"],
-  tee: ["Point", ...AREAS],
-  fairway: AREAS,
-  rough: AREAS,
-  green: ["Polygon"],
-  bunker: AREAS,
-  water_hazard: [...AREAS, ...LINES],
-  lateral_water_hazard: [...AREAS, ...LINES],
-  out_of_bounds: [...LINES, ...AREAS],
-  pin: ["Point"],
-  cartpath: LINES,
-  path: LINES,
-  driving_range: AREAS,
-  clubhouse: AREAS,
-};
-
-const NATURAL_VALUES = [
-  "water", "coastline", "sand", "beach", "dune", "scrub", "heath", "wood", "tree", "tree_row",
-  "cliff", "ridge", "grassland", "rock", "bare_rock",
-] as const;
-const BARRIER_VALUES = ["wall", "fence", "hedge"] as const;
+export type { Tags };
 
 /** Keys that say what a feature is. */
-const KIND_KEYS = ["golf", "natural", "barrier", "waterway", "highway", "building", "man_made", "leisure", "landuse"] as const;
+export const KIND_KEYS = ["golf", "natural", "barrier", "waterway", "highway", "building", "man_made", "leisure", "landuse"] as const;
 
 /** Keys with a number that is measured or drawn. */
 const METRE_KEYS = ["width", "height"] as const;
@@ -78,19 +52,21 @@ export function checkVocabulary(tags: Tags, type: GeometryType | undefined, path
   const at = (key: string): Path => [...path, key];
   const golf = tags["golf"];
   if (golf !== undefined) {
-    if (typeof golf !== "string" || !GOLF_VALUES.includes(golf)) {
-      const instead = typeof golf === "string" ? insteadOf(golf, GOLF_VALUES) : `Write ${oneOf(GOLF_VALUES)}.`;
+    const known = valuesOf("golf");
+    if (typeof golf !== "string" || !known.includes(golf)) {
+      const instead = typeof golf === "string" ? insteadOf(golf, known) : `Write ${oneOf(known)}.`;
       findings.push(errorAt(at("golf"), "golf-value", `${name}: golf is ${shown(golf)}, which is no feature of a hole. ${instead}`));
     } else if (type !== undefined) {
-      const fitting = GOLF_GEOMETRY[golf] ?? [];
+      const fitting = geometriesOf(`golf=${golf}`);
       if (!fitting.includes(type)) {
         findings.push(errorAt(at("golf"), "golf-geometry", `${name}: golf: ${golf} is drawn as a ${type}: expected a ${oneOf(fitting)}. Change its geometry, or write another tag.`));
       }
     }
   }
-  for (const [key, values] of [["natural", NATURAL_VALUES], ["barrier", BARRIER_VALUES]] as const) {
+  for (const key of ["natural", "barrier"]) {
     const value = tags[key];
-    if (value !== undefined && golf === undefined && !(values as readonly (string | number | boolean)[]).includes(value)) {
+    const values = valuesOf(key);
+    if (value !== undefined && golf === undefined && !values.some((one) => one === value)) {
       const near = typeof value === "string" ? nearestNames(value, values) : [];
       const message = `${name}: ${key} is ${shown(value)}, which the guide does not draw. ${near.length > 0 ? `Did you mean ${oneOf(near)}?` : `It draws ${oneOf(values, "and")}.`}`;
       findings.push(warningAt(at(key), "tag-value", message));

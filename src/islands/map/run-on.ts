@@ -4,11 +4,8 @@
  */
 import type { Position } from "geojson";
 import type { Frame } from "../../geo/frame.ts";
-import type { FeatureKind } from "../../course/types.ts";
 import type { LonLat, MapFeatures } from "../../contract/map-data.ts";
 import { frameAt } from "../../geo/frame.ts";
-
-const WATER: ReadonlySet<FeatureKind> = new Set(["water", "coastline", "penalty-area-yellow", "penalty-area-red"] satisfies FeatureKind[]);
 
 /** A straight edge as long as this along the sheet's own is where the sheet was cut, not a shore. */
 const CUT_METRES = 300;
@@ -34,7 +31,7 @@ export function runOn(features: MapFeatures, origin: LonLat): MapFeatures {
     ...features,
     features: features.features.map((feature) => {
       const { geometry, properties } = feature;
-      if (geometry.type !== "Polygon" || !WATER.has(properties.kind)) return feature;
+      if (geometry.type !== "Polygon" || properties.cover !== "water") return feature;
       const rings = geometry.coordinates.map((ring) => ring.map((position) => plane(position, frame)));
       if (!isCut(rings[0] ?? [], sheet)) return feature;
       return {

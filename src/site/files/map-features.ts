@@ -1,6 +1,7 @@
 /** A hole's features and positions as the maps are given them: flat, and rounded to a centimetre. */
 import type { Feature as GeoFeature, Position as GeoPosition } from "geojson";
-import { HAZARD_KINDS, type Feature } from "../../course/types.ts";
+import { isHazard } from "../../course/kinds.ts";
+import type { Feature } from "../../course/types.ts";
 import type { Bounds, LonLat, MapFeatureProperties } from "../../contract/map-data.ts";
 import type { Frame } from "../../geo/frame.ts";
 import type { Point, Position } from "../../geo/position.ts";
@@ -9,7 +10,7 @@ import type { PlacedFeature } from "../../measure/types.ts";
 
 export const isDrawn = ({ feature: { kind } }: PlacedFeature): boolean => kind !== "line-of-play" && kind !== "tee-marker";
 
-export function mapFeature({ feature, shared }: PlacedFeature, data: "hole" | "course", hole?: number): GeoFeature<Feature["geometry"], MapFeatureProperties> {
+export function mapFeature({ feature, cover, shared }: PlacedFeature, data: "hole" | "course", hole?: number): GeoFeature<Feature["geometry"], MapFeatureProperties> {
   const { id, kind, name, widthMetres, tags } = feature;
   const landmark = tags["man_made"];
   return {
@@ -19,7 +20,8 @@ export function mapFeature({ feature, shared }: PlacedFeature, data: "hole" | "c
       kind,
       ...(name !== undefined && { name }),
       ...(typeof landmark === "string" && { landmark }),
-      ...(HAZARD_KINDS.has(kind) && { hazard: true as const }),
+      ...(isHazard(kind) && { hazard: true as const }),
+      ...(cover !== "none" && { cover }),
       ...(widthMetres !== undefined && { widthMetres }),
       ...(data === "hole" && shared && { shared: true as const }),
       ...(hole !== undefined && { hole }),

@@ -5,6 +5,7 @@
  * places with a receiver; the outlines are in the GeoJSON and KML exports.
  */
 import type { Position } from "geojson";
+import { KIND_KEYS } from "../../course/schema/vocabulary.ts";
 import type { Course, Feature } from "../../course/types.ts";
 import { areaSquareMetres, innerPoint } from "../../geo/area.ts";
 import { frameAt } from "../../geo/frame.ts";
@@ -47,11 +48,9 @@ function within(polygons: readonly (readonly (readonly Position[])[])[]): Positi
   return [Number(longitude.toFixed(7)), Number(latitude.toFixed(7))];
 }
 
-const KEYS = ["golf", "natural", "waterway", "barrier", "man_made", "highway", "building", "leisure", "landuse"] as const;
-
 /** The tag that says what it is: `golf=bunker`. */
 function typeOf({ tags }: ExportFeature): string {
-  const key = KEYS.find((one) => tags[one] !== undefined);
+  const key = KIND_KEYS.find((one) => tags[one] !== undefined);
   return key === undefined ? "" : `${key}=${tags[key]}`;
 }
 

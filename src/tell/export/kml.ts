@@ -45,7 +45,7 @@ interface Style {
 }
 
 /** Plain map colours; penalty areas and boundary in the Rules' yellow, red and white. */
-const STYLES: Readonly<Record<string, Style>> = {
+const STYLES = {
   line: { line: "ff303030", fill: "00ffffff" },
   green: { line: "ff3c7a4a", fill: "a06cc08a" },
   fairway: { line: "ff5a8a60", fill: "6078b080" },
@@ -55,28 +55,23 @@ const STYLES: Readonly<Record<string, Style>> = {
   white: { line: "ffffffff", fill: "40ffffff" },
   water: { line: "ffb07030", fill: "80d0a060" },
   other: { line: "ff606060", fill: "40808080" },
-};
+} as const satisfies Readonly<Record<string, Style>>;
 
-const STYLE_OF: Readonly<Partial<Record<FeatureKind, keyof typeof STYLES>>> = {
-  "line-of-play": "line",
-  green: "green",
-  fairway: "fairway",
-  "teeing-ground": "fairway",
-  bunker: "sand",
-  sand: "sand",
-  "penalty-area-yellow": "yellow",
-  "penalty-area-red": "red",
-  "out-of-bounds": "white",
-  water: "water",
-  stream: "water",
-  coastline: "water",
+const STYLE_OF: Readonly<Record<FeatureKind, keyof typeof STYLES>> = {
+  "line-of-play": "line", green: "green", fairway: "fairway", "teeing-ground": "fairway", bunker: "sand", sand: "sand",
+  "penalty-area-yellow": "yellow", "penalty-area-red": "red", "out-of-bounds": "white",
+  water: "water", stream: "water", coastline: "water",
+  "tee-marker": "other", rough: "other", pin: "other", path: "other", road: "other", scrub: "other", heath: "other",
+  wood: "other", tree: "other", cliff: "other", ridge: "other", rock: "other", grassland: "other", wall: "other",
+  fence: "other", hedge: "other", building: "other", "driving-range": "other", landmark: "other", course: "other",
+  other: "other",
 };
 
 function placemark({ hole, feature, tags }: ExportFeature, indent: string): string {
   const data = { hole: hole ?? "all", id: feature.id, ...tags };
   const extended = Object.entries(data).map(([name, value]) => `<Data name="${xml(name)}"><value>${xml(String(value))}</value></Data>`).join("");
   const name = feature.kind === "line-of-play" ? tags["name"] ?? feature.id : feature.name ?? feature.id;
-  return `${indent}<Placemark><name>${xml(String(name))}</name><styleUrl>#${STYLE_OF[feature.kind] ?? "other"}</styleUrl><ExtendedData>${extended}</ExtendedData>${geometryKml(feature)}</Placemark>`;
+  return `${indent}<Placemark><name>${xml(String(name))}</name><styleUrl>#${STYLE_OF[feature.kind]}</styleUrl><ExtendedData>${extended}</ExtendedData>${geometryKml(feature)}</Placemark>`;
 }
 
 export function courseKml(course: Course): string {

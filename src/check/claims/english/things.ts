@@ -1,7 +1,7 @@
 /** How English says where a bunker, water, out of bounds and the like are. */
 import type { ClaimKind } from "../claim.ts";
 import type { ClaimPattern } from "../lexicon.ts";
-import type { ThingClass } from "../../facts.ts";
+import type { ThingClass } from "../../../course/kinds.ts";
 import { phrase } from "../phrase.ts";
 import { PARTS } from "./words.ts";
 

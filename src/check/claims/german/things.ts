@@ -1,5 +1,5 @@
 /** How German says where a bunker, water, out of bounds and the like are. */
-import type { ThingClass } from "../../facts.ts";
+import type { ThingClass } from "../../../course/kinds.ts";
 import type { ClaimKind } from "../claim.ts";
 import type { ClaimPattern } from "../lexicon.ts";
 import { phrase } from "../phrase.ts";

@@ -1,6 +1,7 @@
 /** Claims of bunkers, water, out of bounds and what else lies about a hole. */
 import type { Zone } from "../../around.ts";
-import type { HoleFacts, Thing, ThingClass } from "../../facts.ts";
+import type { ThingClass } from "../../../course/kinds.ts";
+import type { HoleFacts, Thing } from "../../facts.ts";
 import { list } from "../../say.ts";
 import type { Claim, ClaimPlace } from "../claim.ts";
 import { CARRY_METRES, HAZARD_METRES } from "../thresholds.ts";
