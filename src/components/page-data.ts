@@ -1,6 +1,7 @@
 /** What the settings script reads from a page: which tees it knows and how figures are worded. */
+import { dataset } from "../contract/dataset.ts";
 import type { LengthUnit } from "../geo/units.ts";
-import type { Voice } from "../islands/settings-figures.ts";
+import type { Voice } from "../tell/voice.ts";
 import type { Words } from "../site/words.ts";
 
 export function voiceOf({ tell }: Pick<Words, "tell">): Voice {
@@ -15,19 +16,13 @@ export function settingsData(
   units: LengthUnit,
   words: Words,
 ): Readonly<Record<string, string>> {
-  return {
-    "data-course": courseId,
-    "data-course-tees": tees.join(" "),
-    "data-first-tee": firstTee,
-    "data-course-units": units,
-    "data-voice": JSON.stringify(voiceOf(words)),
-  };
+  return dataset({ course: courseId, courseTees: tees.join(" "), firstTee, courseUnits: units, voice: JSON.stringify(voiceOf(words)) });
 }
 
 /** Attributes for a text that may stand in another language than its page. @param words of the text's own */
 export const inLanguage = (language: string | undefined, words: Pick<Words, "tell">): Readonly<Record<string, string>> =>
-  language === undefined ? {} : { lang: language, "data-own-voice": JSON.stringify(voiceOf(words)) };
+  language === undefined ? {} : { lang: language, ...dataset({ ownVoice: JSON.stringify(voiceOf(words)) }) };
 
 /** Attributes for the live map's slot: what is said before the map's own words are there. */
 export const liveMapData = ({ liveMap }: Words): Readonly<Record<string, string>> =>
-  ({ "data-loading": liveMap.loading, "data-not-loaded": liveMap.failed.data });
+  dataset({ loading: liveMap.loading, notLoaded: liveMap.failed.data });

@@ -3,6 +3,7 @@
  * phone is one edition, whole. Plain data, read alike by the build, the service worker and
  * the page.
  */
+import * as attr from "./attributes.ts";
 
 /** Beside the guide's pages. */
 export const EDITION_FILE = "edition.json";
@@ -27,14 +28,14 @@ export interface Edition {
 /** What a page carries until its edition is known; of the stamp's own length, so that sizes hold. */
 export const UNSTAMPED = { edition: "0".repeat(16), bytes: "0".repeat(12) } as const;
 
-const STAMP = /data-edition="[0-9a-f]{16}" data-edition-bytes="\d{12}"/;
+const STAMP = new RegExp(`${attr.edition}="[0-9a-f]{16}" ${attr.editionBytes}="\\d{12}"`);
 
 /** Whether a page has a place for its edition's name. */
 export const isStamped = (page: string): boolean => STAMP.test(page);
 
 /** A page under another edition's name and size. */
 export const stampedWith = (page: string, edition: string, bytes: number | string): string =>
-  page.replace(STAMP, `data-edition="${edition}" data-edition-bytes="${`${bytes}`.padStart(UNSTAMPED.bytes.length, "0")}"`);
+  page.replace(STAMP, `${attr.edition}="${edition}" ${attr.editionBytes}="${`${bytes}`.padStart(UNSTAMPED.bytes.length, "0")}"`);
 
 /** Whether two editions hold a file alike, but for the edition's name in it. */
 export const sameFile = (a: EditionFile, b: EditionFile | undefined): boolean =>

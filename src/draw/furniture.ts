@@ -1,4 +1,5 @@
 /** What surrounds a chart: neat line and graduated border, north arrow, scale bar, title block. */
+import * as attr from "../contract/attributes.ts";
 import { METRES_PER_YARD, type LengthUnit } from "../geo/units.ts";
 import type { Point } from "../geo/position.ts";
 import type { Composition } from "./composition.ts";
@@ -100,5 +101,5 @@ export function drawScale(at: Point, most: number, sheet: Sheet, composition: Co
 /** Both units of a thing, one shown: a settings script turns them by their `display`. */
 export const inBothUnits = (shown: LengthUnit, draw: (unit: LengthUnit) => string): string =>
   (["yards", "metres"] as const)
-    .map((unit) => element("g", { class: "plate-unit", "data-unit": unit, ...(unit === shown ? {} : { display: "none" }) }, draw(unit)))
+    .map((unit) => element("g", { class: "plate-unit", [attr.unit]: unit, ...(unit === shown ? {} : { display: "none" }) }, draw(unit)))
     .join("");

@@ -6,6 +6,7 @@
  * keeps under the scale to which the Rules of Golf hold printed greens (3/8 inch to 5
  * yards, 1:480; clarification 4.3a/1).
  */
+import * as attr from "../contract/attributes.ts";
 import { chords } from "../geo/area.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import type { Area, Point } from "../geo/position.ts";
@@ -96,7 +97,7 @@ export function drawGreenSheet(hole: MeasuredHole, options: GreenSheetOptions): 
     drawGreens(context) +
     drawBunkers(context) +
     // What plain-figures mode takes away: slope is more than distance and direction.
-    (slopes ? element("g", { "data-beyond-distance": "" }, slopes) : "") +
+    (slopes ? element("g", { [attr.beyondDistance]: "" }, slopes) : "") +
     drawMarks(context, green);
   const titles = { title: context.id("title"), description: context.id("description") };
   const svg =
@@ -249,7 +250,7 @@ function drawSizes({ sheet, paint }: PlateContext, green: GreenFigures, unit: Le
     const figure = { mark: "title", size: 12.5, weight: "heavy" } as const;
     out += element(
       "g",
-      { class: "plate-unit", "data-unit": shown, ...(shown === unit ? {} : { display: "none" }) },
+      { class: "plate-unit", [attr.unit]: shown, ...(shown === unit ? {} : { display: "none" }) },
       upright(`${whole(green.depthMetres)} ${symbol}`, m[1], figure, "middle") +
         set(paint, { ...figure, text: `${whole(distanceMetres(green.sides[0], green.sides[1]))} ${symbol}` }, [(l[0] + r[0]) / 2, y + 15], "middle", 0),
     );

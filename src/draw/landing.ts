@@ -3,6 +3,7 @@
  * scale, with a bar across it where each player's drive comes to rest. Every tee set is
  * measured back from the green, so players of different tees lie on one strip.
  */
+import * as attr from "../contract/attributes.ts";
 import { densify } from "../geo/segment.ts";
 import { boxAround, grow, overlaps, type Box } from "../geo/box.ts";
 import { locate, pointAt, type Line } from "../geo/line.ts";
@@ -108,7 +109,7 @@ export function drawLanding(hole: MeasuredHole, bars: readonly LandingBar[], opt
   const lettering = UNITS.map((unit) =>
     element(
       "g",
-      { class: "plate-unit", "data-unit": unit, ...(unit === options.unit ? {} : { display: "none" }) },
+      { class: "plate-unit", [attr.unit]: unit, ...(unit === options.unit ? {} : { display: "none" }) },
       drawTicks(strip, line.lengthMetres, paint, unit) + bars.map((bar, i) => drawLabel(bar, stations[i]!, placed[i]!, strip, paint, unit, words)).join(""),
     ),
   ).join("");

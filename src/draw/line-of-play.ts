@@ -1,4 +1,5 @@
 /** The line of play from each tee set, and the tee markers. */
+import * as attr from "../contract/attributes.ts";
 import { pointAt } from "../geo/line.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import type { PlateContext } from "./plate-context.ts";
@@ -38,7 +39,7 @@ export function drawTeeMarkers({ sheet, composition: c, paint }: PlateContext, h
     const [x, y] = sheet.toSheet(tee.marker);
     const ring = group(
       "plate-tee",
-      { "data-tee": tee.tee.id },
+      { [attr.tee]: tee.tee.id },
       tee === first,
       element("circle", { ...paint("casing"), cx: num(x), cy: num(y), r: r + 3, "stroke-width": 3 }) +
         element("circle", { ...paint("ring"), cx: num(x), cy: num(y), r: r + 3, "stroke-width": c.medium }),

@@ -6,6 +6,8 @@
  * landmarks and flag, border and title block. Lettering is placed first, so that growth
  * keeps out from under it.
  */
+import * as attr from "../contract/attributes.ts";
+import { writePlane } from "../contract/values.ts";
 import type { Box } from "../geo/box.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { locate } from "../geo/line.ts";
@@ -153,18 +155,18 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
       const own = unitPlacer.branch();
       for (const box of names.boxes) own.block(box);
       const drawn = drawTeeFigures(context, hole, tee, unit, own);
-      groups.push(group("plate-tee", { "data-tee": tee.tee.id, "data-unit": unit }, shown, drawn.svg));
+      groups.push(group("plate-tee", { [attr.tee]: tee.tee.id, [attr.unit]: unit }, shown, drawn.svg));
       if (shown) {
         unplaced.push(...figures.unplaced, ...drawn.unplaced);
         lettering = { labels: [...own.placed, ...names.labels], blocked: own.taken.filter((box) => !own.placed.includes(box) && !names.boxes.includes(box)) };
       }
     }
     // Over the arcs: a boxed figure breaks the arc behind it.
-    groups.push(group("plate-unit", { "data-unit": unit }, shownUnit, figures.svg));
+    groups.push(group("plate-unit", { [attr.unit]: unit }, shownUnit, figures.svg));
   }
 
   const lines = tees
-    .map((tee) => group("plate-tee", { "data-tee": tee.tee.id }, tee === first, drawLineOfPlay(context, tee)))
+    .map((tee) => group("plate-tee", { [attr.tee]: tee.tee.id }, tee === first, drawLineOfPlay(context, tee)))
     .join("");
   const clip = context.id("map");
   const [minX, minY, maxX, maxY] = sheet.map;
@@ -218,15 +220,15 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
       drawGrowth(textured, [...lettering.labels, ...lettering.blocked], offPlay) +
       figures;
     const body = head + element("g", { "clip-path": `url(#${clip})` }, map) + furniture;
-    const svg = `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" data-plane="${planeOf(sheet)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="${PLATE_FAMILY}">${body}</svg>`;
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-${composition.name}" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" ${attr.plane}="${planeText(sheet)}" role="img" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" aria-describedby="${escapeXml(options.describedBy ?? descriptionId)}" font-family="${PLATE_FAMILY}">${body}</svg>`;
     return { svg, body, unplaced, width: sheet.width, height: sheet.height, lettering };
   };
 }
 
 /** The sheet's place on the measuring plane, six numbers of an affine transform: so a browser can draw on it what it measures. */
-function planeOf({ toSheet }: Sheet): string {
+function planeText({ toSheet }: Sheet): string {
   const [[e, f], [a, b], [c, d]] = [toSheet([0, 0]), toSheet([1, 0]), toSheet([0, 1])] as const;
-  return [a - e, b - f, c - e, d - f].map((part) => part.toFixed(5)).concat([e, f].map(num)).join(" ");
+  return writePlane([a - e, b - f, c - e, d - f, e, f], num);
 }
 
 /** Today's hole, where the content gives it. */

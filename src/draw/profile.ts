@@ -3,6 +3,7 @@
  * at build. All tee sets share one frame with the green at the right, so that the ground
  * they have in common stands still when the tee is changed.
  */
+import * as attr from "../contract/attributes.ts";
 import { fromUnit, inUnit, METRES_PER_FOOT, type LengthUnit } from "../geo/units.ts";
 import type { Point } from "../geo/position.ts";
 import type { HazardFigures, MeasuredHole, TeeFigures } from "../measure/types.ts";
@@ -124,13 +125,13 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
   let content = "";
   for (const cut of cuts) {
     const shownTee = cut.tee === first;
-    content += group({ "data-tee": cut.tee.tee.id }, shownTee, element("g", { "clip-path": `url(#${options.idPrefix}-map)` }, drawGround(sheet, cut)));
+    content += group({ [attr.tee]: cut.tee.tee.id }, shownTee, element("g", { "clip-path": `url(#${options.idPrefix}-map)` }, drawGround(sheet, cut)));
     for (const unit of UNITS) {
       const spans = lanes.get(`${cut.tee.tee.id} ${unit}`)!;
       const figures = drawRules(sheet, cut, unit) + drawSpans(sheet, cut, spans) + drawDrive(sheet, cut, unit, options.driveMetres?.[cut.tee.tee.id]) + drawAxis(sheet, cut, unit);
-      content += group({ "data-tee": cut.tee.tee.id, "data-unit": unit }, shownTee && unit === options.unit, figures);
+      content += group({ [attr.tee]: cut.tee.tee.id, [attr.unit]: unit }, shownTee && unit === options.unit, figures);
     }
-    content += group({ "data-tee": cut.tee.tee.id }, shownTee, drawEnds(sheet, cut));
+    content += group({ [attr.tee]: cut.tee.tee.id }, shownTee, drawEnds(sheet, cut));
   }
   const [titleId, descriptionId] = [`${options.idPrefix}-title`, `${options.idPrefix}-description`];
   const svg =

@@ -4,6 +4,8 @@
  * vertex, which is a fifth of the bytes of a `use` per tuft.
  * Each is drawn in plain view from the side, lit from the upper left, foot at the origin.
  */
+import * as attr from "../contract/attributes.ts";
+import { writeFlag, type FlagPlaces } from "../contract/values.ts";
 import type { Point } from "../geo/position.ts";
 import type { Painter } from "./palette.ts";
 import { beadPath, element, num } from "./svg.ts";
@@ -132,8 +134,8 @@ export function landmark(symbol: LandmarkSymbol, paint: Painter, weight: number)
 }
 
 /** The flag in the middle of a green; a page's script moves it to the third the golfer says the hole is cut in. */
-export const flagOnGreen = (paint: Painter, scale: number, { front, middle, back }: Readonly<Record<"front" | "middle" | "back", Point>>): string =>
-  element("g", { transform: `translate(${middle.map(num).join(" ")})`, "data-flag": [...front, ...middle, ...back].map(num).join(" ") }, flag(paint, scale));
+export const flagOnGreen = (paint: Painter, scale: number, places: FlagPlaces): string =>
+  element("g", { transform: `translate(${places.middle.map(num).join(" ")})`, [attr.flag]: writeFlag(places, num) }, flag(paint, scale));
 
 /** The flag: pole, pennant and the shadow both throw to the lower right. */
 export function flag(paint: Painter, scale: number): string {

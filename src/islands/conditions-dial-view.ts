@@ -1,4 +1,5 @@
 /** The dial on the page: dragged, turned by keys, and drawn as the wind stands. */
+import * as attr from "../contract/attributes.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { Wind } from "../flight/wind.ts";
 import { keyTurn, placeOf, turnedBy, windAt } from "./conditions-dial.ts";
@@ -29,9 +30,9 @@ export class DialView {
       return found;
     };
     this.bearing = bearing;
-    this.mark = part("[data-dial-mark]");
-    this.arrow = part("[data-wind-arrow]");
-    this.head = part("[data-wind-head]");
+    this.mark = part(`[${attr.dialMark}]`);
+    this.arrow = part(`[${attr.windArrow}]`);
+    this.head = part(`[${attr.windHead}]`);
     const drag = ({ clientX, clientY }: PointerEvent): void => {
       const box = dial.getBoundingClientRect();
       const scale = (box.width / 224) * DIAL_RADIUS;
@@ -69,7 +70,7 @@ export class DialView {
     if (length > 16) this.arrow.removeAttribute("display");
     else this.arrow.setAttribute("display", "none");
     const [ux, uy] = [x / (length || 1), y / (length || 1)];
-    for (const shaft of this.arrow.querySelectorAll("[data-wind-shaft]")) shaft.setAttribute("d", `M${(x - ux * 10).toFixed(1)} ${(y - uy * 10).toFixed(1)}L${(ux * 9).toFixed(1)} ${(uy * 9).toFixed(1)}`);
+    for (const shaft of this.arrow.querySelectorAll(`[${attr.windShaft}]`)) shaft.setAttribute("d", `M${(x - ux * 10).toFixed(1)} ${(y - uy * 10).toFixed(1)}L${(ux * 9).toFixed(1)} ${(uy * 9).toFixed(1)}`);
     this.head.setAttribute("transform", `translate(${(ux * -1).toFixed(1)} ${(uy * -1).toFixed(1)}) rotate(${((Math.atan2(ux, -uy) * 180) / Math.PI).toFixed(1)})`);
   }
 }

@@ -8,6 +8,7 @@ import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../flight/family.ts
 import type { FlightResult } from "../flight/result.ts";
 import { MAXIMUM_WIND_METRES_PER_SECOND, type Wind } from "../flight/wind.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
+import type { ConditionsField } from "../contract/dataset.ts";
 import type { GreenShots, GroundData, OwnDrive, ShotNumbers } from "../contract/ground-data.ts";
 import type { Conditions } from "./conditions-store.ts";
 
@@ -23,10 +24,8 @@ export const speedIn = (metresPerSecond: number, unit: LengthUnit): number =>
 export const speedFrom = (value: number, unit: LengthUnit): number =>
   unit === "yards" ? value * METRES_PER_SECOND_PER_MPH : value;
 
-export type Field = "speed" | "from" | "temperature" | "carry";
-
 /** What a field may hold, in the unit it is typed in. */
-export function limitsOf(field: Field, unit: LengthUnit): { readonly least: number; readonly most: number } {
+export function limitsOf(field: ConditionsField, unit: LengthUnit): { readonly least: number; readonly most: number } {
   switch (field) {
     case "speed":
       return { least: 0, most: Math.floor(speedIn(MAXIMUM_WIND_METRES_PER_SECOND, unit)) };
@@ -44,26 +43,13 @@ export type Reading =
   | { readonly ok: false; readonly reason: "not-a-number" | "outside" };
 
 /** Reads a field as typed; an empty one says nothing, a comma serves for the decimal point. */
-export function readField(text: string, field: Field, unit: LengthUnit): Reading {
+export function readField(text: string, field: ConditionsField, unit: LengthUnit): Reading {
   const trimmed = text.trim().replace("\u2212", "-").replace(",", ".");
   if (trimmed === "") return { ok: true, value: undefined };
   if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(trimmed)) return { ok: false, reason: "not-a-number" };
   const value = Number(trimmed);
   const { least, most } = limitsOf(field, unit);
   return value >= least && value <= most ? { ok: true, value } : { ok: false, reason: "outside" };
-}
-
-/** Reads `data-shot`; undefined where it does not hold three finite numbers. */
-export function shotOf(written: string | null | undefined): ShotNumbers | undefined {
-  let value: unknown;
-  try {
-    value = JSON.parse(written ?? "");
-  } catch {
-    return undefined;
-  }
-  return Array.isArray(value) && value.length === 3 && value.every((one) => typeof one === "number" && Number.isFinite(one))
-    ? (value as unknown as ShotNumbers)
-    : undefined;
 }
 
 /** The air and wind of a day at a height; a refusal when a number in it makes no sense. */

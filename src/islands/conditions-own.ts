@@ -1,7 +1,9 @@
 /** The golfer's own drive: where it comes down, and what it leaves. */
+import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import { formatLength, type UnitWords } from "../tell/format.ts";
+import { writeShot } from "../contract/values.ts";
 import type { OwnDrive } from "../contract/ground-data.ts";
 import { todayOf, type driveOf } from "./conditions-model.ts";
 import type { PanelWords } from "./conditions-words.ts";
@@ -24,8 +26,8 @@ export class OwnFigures {
 
   /** @param drive undefined hides what is the golfer's own */
   show(table: HTMLTableElement | null, drive: ReturnType<typeof driveOf>, { tee, units }: PageSettings, still: DayConditions): void {
-    const body = table?.querySelector<HTMLElement>("[data-own]") ?? null;
-    const card = document.querySelector<HTMLElement>("[data-own-landing]");
+    const body = table?.querySelector<HTMLElement>(`[${attr.own}]`) ?? null;
+    const card = document.querySelector<HTMLElement>(`[${attr.ownLanding}]`);
     body?.toggleAttribute("hidden", drive === undefined || drive.own.green === undefined);
     card?.toggleAttribute("hidden", drive === undefined);
     if (drive === undefined) return;
@@ -38,18 +40,18 @@ export class OwnFigures {
   }
 
   private fillRows(body: HTMLElement, { green }: OwnDrive, drive: string, units: LengthUnit, still: DayConditions): void {
-    const title = body.querySelector("[data-own-title]");
+    const title = body.querySelector(`[${attr.ownTitle}]`);
     if (title !== null) title.textContent = this.words.afterYours.replace("{drive}", drive);
     (["front", "middle", "back"] as const).forEach((name, i) => {
-      const row = body.querySelector(`[data-own-row="${name}"]`);
+      const row = body.querySelector(`[${attr.ownRow}="${name}"]`);
       const shot = green?.[i];
       if (row === null || shot === undefined) return;
-      row.setAttribute("data-shot", JSON.stringify(shot));
+      row.setAttribute(attr.shot, writeShot(shot));
       const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
       const answer = todayOf(shot, still);
-      const distance = row.querySelector("[data-own-distance]");
+      const distance = row.querySelector(`[${attr.ownDistance}]`);
       if (distance !== null) distance.textContent = whole(shot[0]);
-      const plays = row.querySelector("[data-own-plays]");
+      const plays = row.querySelector(`[${attr.ownPlays}]`);
       if (plays === null) return;
       const { figure, notes } = answeredParts(answer, units, this.words);
       writeParts(plays, figure, notes);
@@ -63,24 +65,24 @@ export class OwnFigures {
       const found = card.querySelector(selector);
       if (found !== null) found.textContent = text;
     };
-    set("[data-own-drive]", drive);
-    set('[data-own-value="fairway"]', own.fairwayMetres > 0 ? whole(own.fairwayMetres) : say.offFairway);
-    set('[data-own-value="leaves"]', whole(own.leavesMetres));
+    set(`[${attr.ownDrive}]`, drive);
+    set(`[${attr.ownValue}="fairway"]`, own.fairwayMetres > 0 ? whole(own.fairwayMetres) : say.offFairway);
+    set(`[${attr.ownValue}="leaves"]`, whole(own.leavesMetres));
     for (const side of ["left", "right"] as const) {
       const trouble = own[side];
-      set(`[data-own-value="${side}"]`, trouble ? whole(trouble[1]) : "");
-      set(`[data-own-name="${side}"]`, trouble ? trouble[0] : say.clear);
+      set(`[${attr.ownValue}="${side}"]`, trouble ? whole(trouble[1]) : "");
+      set(`[${attr.ownName}="${side}"]`, trouble ? trouble[0] : say.clear);
     }
     const { lie } = own;
     const slope = lie === undefined ? [] : [
       ...(Math.abs(lie[0]) >= LEVEL_LIE_PERCENT ? [(lie[0] > 0 ? say.uphill : say.downhill).replace("{}", String(Math.round(Math.abs(lie[0]))))] : []),
       ...(Math.abs(lie[1]) >= LEVEL_LIE_PERCENT ? [(lie[1] > 0 ? say.fallsLeft : say.fallsRight).replace("{}", String(Math.round(Math.abs(lie[1]))))] : []),
     ];
-    set('[data-own-value="lie"]', lie === undefined ? "–" : slope.length > 0 ? slope.join(", ") : say.level);
+    set(`[${attr.ownValue}="lie"]`, lie === undefined ? "–" : slope.length > 0 ? slope.join(", ") : say.level);
     const view = [
       ...(own.seen === undefined ? [] : [own.seen ? say.seen : say.hidden]),
       ...(own.seesGreen === undefined ? [] : [own.seesGreen ? say.seesGreen : say.greenHidden]),
     ];
-    set('[data-own-value="view"]', view.length > 0 ? view.join(", ") : "–");
+    set(`[${attr.ownValue}="view"]`, view.length > 0 ? view.join(", ") : "–");
   }
 }

@@ -1,9 +1,10 @@
 /** The dial and its fields, and what they make of the page. Fetched with the flight code. */
+import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
 import type { Wind } from "../flight/wind.ts";
 import { fromUnit, inUnit } from "../geo/units.ts";
 import { DialView } from "./conditions-dial-view.ts";
-import { compassPoint, dayOf, driveOf, isWind, limitsOf, readField, speedFrom, speedIn, shotOf, STATED_TEMPERATURE_CELSIUS, todayOf, type Field } from "./conditions-model.ts";
+import { compassPoint, dayOf, driveOf, isWind, limitsOf, readField, speedFrom, speedIn, STATED_TEMPERATURE_CELSIUS, todayOf } from "./conditions-model.ts";
 import { OwnFigures } from "./conditions-own.ts";
 import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
 import { showThird } from "./conditions-third.ts";
@@ -12,6 +13,8 @@ import { currentSettings, SETTINGS_EVENT, type PageSettings } from "./settings.t
 import { store, stored } from "./settings-store.ts";
 import { knownRungs, ladderOf, type OwnLengths } from "../measure/ladder.ts";
 import { GroundFile } from "./ground-file.ts";
+import type { ConditionsField } from "../contract/dataset.ts";
+import { shotOf } from "../contract/values.ts";
 import { islandWords } from "./island-words.ts";
 import type { LengthsPanel } from "./lengths-panel.ts";
 import { readLengths, writeLengths } from "./lengths-store.ts";
@@ -21,25 +24,25 @@ import { OwnShots } from "./own-shots.ts";
 /** @throws when the words of the page cannot be fetched */
 export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   const { conditions: words, lengths: lengthsWords, units: unitWords, thirds } = await islandWords();
-  const bearing = Number(panel.dataset["bearing"]);
-  const heightMetres = Number(panel.dataset["height"]);
+  const bearing = Number(panel.getAttribute(attr.bearing));
+  const heightMetres = Number(panel.getAttribute(attr.height));
   const find = <E extends Element>(selector: string): E => {
     const found = panel.querySelector<E>(selector);
     if (found === null) throw new Error(`The wind's control has no ${selector}.`);
     return found;
   };
   // Without heights there is neither dial nor weather: lengths alone, as on the level in still air.
-  const drawing = panel.querySelector<SVGSVGElement>("[data-dial]");
+  const drawing = panel.querySelector<SVGSVGElement>(`[${attr.dial}]`);
   const level = drawing === null;
   const dial = drawing === null ? undefined : new DialView(drawing, bearing, {
     units: () => settings.units,
     wind: () => conditions.wind,
     change: (wind) => change({ wind }),
   });
-  const now = find<HTMLElement>("[data-conditions-now]");
-  const inputs = new Map<Field, HTMLInputElement>();
-  for (const input of panel.querySelectorAll<HTMLInputElement>("input[data-field]")) inputs.set(input.dataset["field"] as Field, input);
-  const notes = new Map([...inputs.keys()].map((field) => [field, find<HTMLElement>(`[data-note="${field}"]`)]));
+  const now = find<HTMLElement>(`[${attr.conditionsNow}]`);
+  const inputs = new Map<ConditionsField, HTMLInputElement>();
+  for (const input of panel.querySelectorAll<HTMLInputElement>(`input[${attr.field}]`)) inputs.set(input.getAttribute(attr.field) as ConditionsField, input);
+  const notes = new Map([...inputs.keys()].map((field) => [field, find<HTMLElement>(`[${attr.note}="${field}"]`)]));
   const hints = new Map([...notes].map(([field, note]) => [field, note.textContent ?? ""]));
   const own = new OwnFigures(words, unitWords);
   const ownShots = new OwnShots(lengthsWords, unitWords);
@@ -52,14 +55,14 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   let conditions: Conditions = readConditions(stored(CONDITIONS_KEY), Date.now());
   let lengths: OwnLengths = readLengths(stored(LENGTHS_KEY));
 
-  const names: Readonly<Record<Field, string>> = { speed: words.windSpeed, from: words.windFrom, temperature: words.temperature, carry: words.carry };
+  const names: Readonly<Record<ConditionsField, string>> = { speed: words.windSpeed, from: words.windFrom, temperature: words.temperature, carry: words.carry };
 
-  const unitOf = (field: Field): string => {
+  const unitOf = (field: ConditionsField): string => {
     const shown = inputs.get(field)?.nextElementSibling?.textContent ?? "";
     return field === "from" ? words.degreesUnit : shown;
   };
 
-  function refuse(field: Field, reason: "not-a-number" | "outside" | undefined): void {
+  function refuse(field: ConditionsField, reason: "not-a-number" | "outside" | undefined): void {
     const [input, note] = [inputs.get(field), notes.get(field)];
     if (!input || !note) return;
     input.setAttribute("aria-invalid", String(reason !== undefined));
@@ -72,9 +75,9 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   }
 
   /** Writes the fields from the conditions, but not into the one being typed in. */
-  function fill(except?: Field): void {
+  function fill(except?: ConditionsField): void {
     const { wind, temperatureCelsius, carryMetres } = conditions;
-    const texts: Readonly<Record<Field, number | undefined>> = {
+    const texts: Readonly<Record<ConditionsField, number | undefined>> = {
       speed: wind && Math.round(speedIn(wind.speedMetresPerSecond, settings.units)),
       from: wind && Math.round(wind.fromDegrees) % 360,
       temperature: temperatureCelsius,
@@ -110,7 +113,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   }
 
   function compute(): void {
-    const table = document.querySelector<HTMLTableElement>(`table[data-plays="${CSS.escape(settings.tee)}"]`);
+    const table = document.querySelector<HTMLTableElement>(`table[${attr.plays}="${CSS.escape(settings.tee)}"]`);
     const calm = still();
     if (calm === undefined) return;
     const shown = shownDay();
@@ -133,19 +136,19 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
 
   /** To the third of the green the hole is cut in, after the golfer's own drive where one is given. */
   function middleText(table: HTMLTableElement, day: DayConditions): string {
-    const rows = [...table.querySelectorAll("[data-middle][data-shot]")].filter((row) => row.closest("[hidden]") === null);
+    const rows = [...table.querySelectorAll(`[${attr.middle}][${attr.shot}]`)].filter((row) => row.closest("[hidden]") === null);
     const row = rows[rows.length - 1];
-    const shot = shotOf(row?.getAttribute("data-shot"));
+    const shot = shotOf(row?.getAttribute(attr.shot));
     const answer = shot && todayOf(shot, day);
     if (!shot || !answer?.ok) return "";
     const whole = (metres: number): string => String(Math.round(inUnit(metres, settings.units)));
-    const pattern = row?.hasAttribute("data-third-row") ? words.thirdNow.replace("{third}", thirds[settings.third]) : words.middleNow;
+    const pattern = row?.hasAttribute(attr.thirdRow) ? words.thirdNow.replace("{third}", thirds[settings.third]) : words.middleNow;
     return pattern.replace("{distance}", whole(shot[0])).replace("{length}", whole(answer.lengthMetres));
   }
 
   let waiting = 0;
   /** Once for a frame, however many moves the pointer makes in it. */
-  function changed(except?: Field): void {
+  function changed(except?: ConditionsField): void {
     store(CONDITIONS_KEY, writeConditions(conditions, Date.now()));
     fill(except);
     cancelAnimationFrame(waiting);
@@ -153,12 +156,12 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     document.dispatchEvent(new Event(CONDITIONS_EVENT));
   }
 
-  const change = (part: Partial<Conditions>, except?: Field): void => {
+  const change = (part: Partial<Conditions>, except?: ConditionsField): void => {
     conditions = { ...conditions, ...part };
     changed(except);
   };
 
-  function typed(field: Field, text: string): void {
+  function typed(field: ConditionsField, text: string): void {
     const reading = readField(text, field, settings.units);
     refuse(field, reading.ok ? undefined : reading.reason);
     if (!reading.ok) return;
@@ -200,7 +203,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     fill();
     compute();
   });
-  const lengthsPlace = find<HTMLDetailsElement>("[data-lengths]");
+  const lengthsPlace = find<HTMLDetailsElement>(`[${attr.lengths}]`);
   const openLadder = (): void => {
     if (ladder !== undefined || !lengthsPlace.open) return;
     void import("./lengths-panel.ts").then(({ LengthsPanel }) => {
@@ -220,10 +223,10 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   compute();
   // The first wind would be worked out by code the browser has not made fast yet; a golfer dragging the mark would feel it.
   const warm = (): void => {
-    const table = document.querySelector<HTMLTableElement>(`table[data-plays="${CSS.escape(settings.tee)}"]`);
+    const table = document.querySelector<HTMLTableElement>(`table[${attr.plays}="${CSS.escape(settings.tee)}"]`);
     const rehearsal = dayOf({ ...NO_CONDITIONS, wind: { speedMetresPerSecond: 6, fromDegrees: bearing + 50 } }, heightMetres);
-    if (table !== null && rehearsal.ok) for (const row of table.querySelectorAll("[data-shot]")) {
-      const shot = shotOf(row.getAttribute("data-shot"));
+    if (table !== null && rehearsal.ok) for (const row of table.querySelectorAll(`[${attr.shot}]`)) {
+      const shot = shotOf(row.getAttribute(attr.shot));
       if (shot !== undefined) todayOf(shot, rehearsal.day);
     }
   };

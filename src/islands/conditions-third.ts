@@ -1,8 +1,10 @@
 /** The table's row for the third of the green the hole is cut in, in place of its row for the middle. */
+import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
+import { shotOf, writeShot } from "../contract/values.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import type { GreenShots, ShotNumbers } from "../contract/ground-data.ts";
-import { shotOf, todayOf } from "./conditions-model.ts";
+import { todayOf } from "./conditions-model.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";
 import type { ConditionWords } from "./conditions-words.ts";
 import { inThird } from "./own-shots-model.ts";
@@ -39,16 +41,16 @@ export function thirdFigures(green: GreenShots, third: Third, still: DayConditio
  * @param name the third's, as the settings have it
  */
 export function showThird(table: HTMLTableElement, third: Third, name: string, still: DayConditions, units: LengthUnit, words: ConditionWords): void {
-  for (const middle of table.querySelectorAll<HTMLTableRowElement>("tr[data-middle]:not([data-third-row])")) {
+  for (const middle of table.querySelectorAll<HTMLTableRowElement>(`tr[${attr.middle}]:not([${attr.thirdRow}])`)) {
     const next = middle.nextElementSibling;
-    const before = next?.hasAttribute("data-third-row") ? next : undefined;
+    const before = next?.hasAttribute(attr.thirdRow) ? next : undefined;
     const rows = [middle.previousElementSibling, middle, before?.nextElementSibling ?? next];
-    const [front, centre, back] = rows.map((row) => shotOf(row?.getAttribute("data-shot")));
+    const [front, centre, back] = rows.map((row) => shotOf(row?.getAttribute(attr.shot)));
     const green: GreenShots | undefined = third !== "middle" && front && centre && back ? [front, centre, back] : undefined;
     middle.toggleAttribute("hidden", green !== undefined);
     // The same row is not worked out again with every turn of the wind.
     const key = JSON.stringify([green, third, units]);
-    if (before?.getAttribute("data-third-row") === key) continue;
+    if (before?.getAttribute(attr.thirdRow) === key) continue;
     before?.remove();
     if (green !== undefined) middle.after(rowOf(middle, key, name, thirdFigures(green, third, still, units, words)));
   }
@@ -57,15 +59,15 @@ export function showThird(table: HTMLTableElement, third: Third, name: string, s
 function rowOf(middle: HTMLTableRowElement, key: string, name: string, { shot, distance, plays, run }: ThirdFigures): HTMLTableRowElement {
   const row = middle.cloneNode(true) as HTMLTableRowElement;
   row.removeAttribute("hidden");
-  row.removeAttribute("data-own-row");
-  row.setAttribute("data-third-row", key);
-  row.setAttribute("data-shot", JSON.stringify(shot));
+  row.removeAttribute(attr.ownRow);
+  row.setAttribute(attr.thirdRow, key);
+  row.setAttribute(attr.shot, writeShot(shot));
   row.classList.add("chosen");
   const [heading, length, played, , rolled] = row.cells;
   if (heading) heading.textContent = name;
   if (length) length.textContent = distance;
   if (played) writeParts(played, plays.figure, plays.notes);
   // After the golfer's own drive the table tells no run.
-  if (rolled && !middle.hasAttribute("data-own-row")) rolled.textContent = run;
+  if (rolled && !middle.hasAttribute(attr.ownRow)) rolled.textContent = run;
   return row;
 }

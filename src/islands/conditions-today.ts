@@ -1,7 +1,9 @@
 /** The day's lengths written beside a table's own. */
+import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
+import { shotOf } from "../contract/values.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
-import { shotOf, todayOf, type Today } from "./conditions-model.ts";
+import { todayOf, type Today } from "./conditions-model.ts";
 import type { ConditionWords } from "./conditions-words.ts";
 import type { FlightResult } from "../flight/result.ts";
 
@@ -45,16 +47,16 @@ export function showToday(
   unit: LengthUnit,
   words: ConditionWords,
 ): void {
-  for (const cell of table.querySelectorAll("[data-today]")) cell.toggleAttribute("hidden", shown === undefined);
+  for (const cell of table.querySelectorAll(`[${attr.today}]`)) cell.toggleAttribute("hidden", shown === undefined);
   // The middle's row is hidden where a third has taken its place.
-  for (const row of table.querySelectorAll("[data-shot]:not([hidden])")) {
-    const shot = shotOf(row.getAttribute("data-shot"));
-    const reach = row.querySelector("[data-reach]");
-    const asked = reach !== null && row.hasAttribute("data-carry-row") && carryMetres !== undefined;
+  for (const row of table.querySelectorAll(`[${attr.shot}]:not([hidden])`)) {
+    const shot = shotOf(row.getAttribute(attr.shot));
+    const reach = row.querySelector(`[${attr.reach}]`);
+    const asked = reach !== null && row.hasAttribute(attr.carryRow) && carryMetres !== undefined;
     if (reach !== null && !asked) reach.toggleAttribute("hidden", true);
     if (shot === undefined || (shown === undefined && !asked)) continue;
     const answer = todayOf(shot, shown?.day ?? still);
-    const cell = row.querySelector("td[data-today]");
+    const cell = row.querySelector(`td[${attr.today}]`);
     if (shown !== undefined && cell !== null) {
       const { figure, notes } = answeredParts(answer, unit, words);
       writeParts(cell, figure, notes);

@@ -3,6 +3,7 @@
  * asked. `data-state` on the player says where it stands: absent, then `loading`, `ready`
  * or `failed`. When it fails, the stills and the text of the page are what they were.
  */
+import * as attr from "../contract/attributes.ts";
 import type { Player } from "./flyover/player.ts";
 import type { FilmPlayerWords } from "./flyover/words.ts";
 import { partsOf, type Parts } from "./flyover/parts.ts";
@@ -10,7 +11,7 @@ import { islandWords } from "./island-words.ts";
 import { MapFailure } from "./map/failure.ts";
 import { fetched, fontsOf } from "./map/page-side.ts";
 
-const root = document.querySelector<HTMLElement>("[data-film]");
+const root = document.querySelector<HTMLElement>(`[${attr.film}]`);
 if (root !== null) offer(partsOf(root));
 
 function offer(parts: Parts): void {
@@ -20,8 +21,8 @@ function offer(parts: Parts): void {
   let wanted = 0;
 
   const say = (state: "loading" | "ready" | "failed" | undefined, text: string): void => {
-    if (state === undefined) delete parts.root.dataset["state"];
-    else parts.root.dataset["state"] = state;
+    if (state === undefined) parts.root.removeAttribute(attr.state);
+    else parts.root.setAttribute(attr.state, state);
     parts.status.textContent = text;
     parts.start.disabled = state === "loading";
     // The picture must have its place for the map to know its size.
@@ -46,7 +47,7 @@ function offer(parts: Parts): void {
 
   parts.root.hidden = false;
   // Who wants stillness meets the stills first, and the film by asking for it after them.
-  const stills = document.querySelector("[data-film-stills]");
+  const stills = document.querySelector(`[${attr.filmStills}]`);
   if (stillness && stills !== null) stills.after(parts.root);
   if (!canDraw()) {
     say("failed", parts.firstWords.notDrawn);
@@ -84,11 +85,11 @@ function canDraw(): boolean {
 }
 
 async function open(parts: Parts, speaking: Promise<FilmPlayerWords>, close: () => void, fail: (failure: MapFailure) => void): Promise<Player> {
-  const address = new URL(parts.root.dataset["courseData"] ?? "", document.baseURI);
+  const address = new URL(parts.root.getAttribute(attr.courseData) ?? "", document.baseURI);
   const [{ openPlayer }, words, film, course] = await Promise.all([
     import("./flyover/player.ts"),
     speaking,
-    fetched(new URL(parts.root.dataset["film"] ?? "", document.baseURI)),
+    fetched(new URL(parts.root.getAttribute(attr.film) ?? "", document.baseURI)),
     fetched(address),
   ]);
   return openPlayer({ parts, words, film, course, address, fonts: fontsOf(parts.root), close, fail });

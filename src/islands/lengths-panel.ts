@@ -1,4 +1,5 @@
 /** The ladder of full shots: each with the length its driver gives, each to be typed over and taken back. Fetched when it is opened. */
+import * as attr from "../contract/attributes.ts";
 import { carryToday, type DayConditions } from "../flight/effective.ts";
 import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
 import { outOfOrder, RUNG_IDS, type DerivedRungId, type OwnLengths, type Rung, type RungId } from "../measure/ladder.ts";
@@ -42,7 +43,7 @@ export class LengthsPanel {
   private readonly carryHead = made("th", { scope: "col" });
   private readonly todayHead: HTMLElement;
   private readonly needsDriver: HTMLElement;
-  private readonly told = made("p", { role: "status", class: "ladder-told", "data-ladder-told": "" });
+  private readonly told = made("p", { role: "status", class: "ladder-told", [attr.ladderTold]: "" });
   private readonly news = made("p", { role: "status", class: "visually-hidden" });
   private readonly all: HTMLButtonElement;
   private units: LengthUnit = "yards";
@@ -57,9 +58,9 @@ export class LengthsPanel {
     this.lengths = lengths;
     this.change = change;
     this.rows = new Map(RUNG_IDS.map((id) => [id, this.row(id)]));
-    this.todayHead = made("th", { scope: "col", "data-ladder-today": "" }, say.today);
+    this.todayHead = made("th", { scope: "col", [attr.ladderToday]: "" }, say.today);
     this.needsDriver = made("p", { class: "small" }, say.needsDriver);
-    this.all = made("button", { type: "button", class: "button", "data-ladder-all": "" }, say.takeBackAll);
+    this.all = made("button", { type: "button", class: "button", [attr.ladderAll]: "" }, say.takeBackAll);
     this.all.addEventListener("click", () => {
       this.change({});
       this.news.textContent = say.allTakenBack;
@@ -67,7 +68,7 @@ export class LengthsPanel {
     });
     const head = made("tr", {}, made("th", { scope: "col" }, say.shot), this.carryHead, this.todayHead);
     const body = made("tbody", {}, ...[...this.rows].map(([id, { input, text, today, own, takeBack, note }]) =>
-      made("tr", { "data-rung": id },
+      made("tr", { [attr.rung]: id },
         made("th", { scope: "row" }, say.shots[id], own),
         made("td", {}, ...(input ? [made("span", { class: "ladder-field" }, input, takeBack), note] : [text])),
         today)));
@@ -82,7 +83,7 @@ export class LengthsPanel {
     const row: Row = {
       input: id === "driver" ? undefined : made("input", { type: "text", inputmode: "decimal", autocomplete: "off", size: "4", "aria-describedby": noteId }),
       text: made("span", { class: "ladder-driver" }),
-      today: made("td", { "data-ladder-today": "" }),
+      today: made("td", { [attr.ladderToday]: "" }),
       own: made("small", { class: "ladder-own", hidden: "" }, this.say.own),
       takeBack: made("button", { type: "button", class: "ladder-back", hidden: "" }),
       note: made("small", { class: "field-note", id: noteId }),

@@ -9,6 +9,7 @@
  * When it fails the plate stays and one line says why. All words but the slot's own two
  * come with the map.
  */
+import * as attr from "../contract/attributes.ts";
 import type { OpenMap, OpenMapInput } from "./map/open-map.ts";
 import type { Speech } from "./map/words.ts";
 import { islandWords } from "./island-words.ts";
@@ -21,7 +22,7 @@ const slot = document.getElementById("live-map");
 if (slot !== null) offer(slot);
 
 function offer(slot: HTMLElement): void {
-  const opener = document.querySelector<HTMLButtonElement>("[data-live-map-open], .open-map") ;
+  const opener = document.querySelector<HTMLButtonElement>(`[${attr.liveMapOpen}], .open-map`);
   if (opener === null) return;
   const status = document.createElement("div");
   status.setAttribute("role", "status");
@@ -30,8 +31,8 @@ function offer(slot: HTMLElement): void {
   let speech: Speech | undefined;
 
   const say = (state: "loading" | "ready" | "failed" | undefined, line: string): void => {
-    if (state === undefined) delete slot.dataset["state"];
-    else slot.dataset["state"] = state;
+    if (state === undefined) slot.removeAttribute(attr.state);
+    else slot.setAttribute(attr.state, state);
     status.textContent = line;
     opener.disabled = state === "loading";
     opener.hidden = state === "ready";
@@ -46,11 +47,11 @@ function offer(slot: HTMLElement): void {
     map?.remove();
     map = undefined;
     console.warn("Live map:", failure, cause ?? "");
-    say("failed", speech?.say.failed[failure] ?? slot.dataset["notLoaded"] ?? "");
+    say("failed", speech?.say.failed[failure] ?? slot.getAttribute(attr.notLoaded) ?? "");
   };
 
   const show = async (): Promise<void> => {
-    say("loading", slot.dataset["loading"] ?? "");
+    say("loading", slot.getAttribute(attr.loading) ?? "");
     const speaking = islandWords().then(({ liveMap, units, thirds, locale }) => (speech = { say: liveMap, units, thirds, locale }));
     try {
       map = await open(slot, speaking, close, fail);
@@ -62,7 +63,7 @@ function offer(slot: HTMLElement): void {
     }
   };
   opener.addEventListener("click", () => {
-    if (slot.dataset["state"] !== "loading") void show();
+    if (slot.getAttribute(attr.state) !== "loading") void show();
   });
   slot.addEventListener("keydown", (event) => {
     if (event.key === "Escape" && map !== undefined) close();
@@ -72,8 +73,8 @@ function offer(slot: HTMLElement): void {
 }
 
 async function open(slot: HTMLElement, speaking: Promise<Speech>, close: () => void, fail: (failure: MapFailure) => void): Promise<OpenMap> {
-  const isCourse = slot.dataset["map"] === "course";
-  const address = new URL(slot.dataset["source"] ?? (isCourse ? "course.json" : "hole.json"), document.baseURI);
+  const isCourse = slot.getAttribute(attr.map) === "course";
+  const address = new URL(slot.getAttribute(attr.source) ?? (isCourse ? "course.json" : "hole.json"), document.baseURI);
   // Before there is a panel, so that it is laid out once.
   const styled = stylesLoaded();
   // Read when all is there: the golfer may have chosen anew in the meantime.

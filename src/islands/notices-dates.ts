@@ -1,8 +1,9 @@
 /** Which notices hold on a day. Dates are ISO, which sort as they run. */
+import * as attr from "../contract/attributes.ts";
 
 /** A list of notices as they stand in the page, and each one's days. */
 export interface NoticeElement {
-  readonly dataset: Readonly<Partial<Record<string, string>>>;
+  getAttribute(name: string): string | null;
   hidden: HTMLElement["hidden"];
 }
 
@@ -24,8 +25,8 @@ export const holdsOn = (day: string, from: string | undefined, until: string): b
 /** Shows what holds on a day and hides the rest. */
 export function showOn(day: string, { notices, frame }: NoticeList): void {
   for (const notice of notices) {
-    const { noticeFrom, noticeUntil } = notice.dataset;
-    notice.hidden = noticeUntil !== undefined && !holdsOn(day, noticeFrom, noticeUntil);
+    const [from, until] = [notice.getAttribute(attr.noticeFrom), notice.getAttribute(attr.noticeUntil)];
+    notice.hidden = until !== null && !holdsOn(day, from ?? undefined, until);
   }
   frame.hidden = notices.every(({ hidden }) => hidden === true);
 }

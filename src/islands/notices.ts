@@ -2,11 +2,12 @@
  * Notices that come and go by themselves: the page holds them all, with their days in
  * words; this hides those that do not hold today. Where it does not run, none is missed.
  */
+import * as attr from "../contract/attributes.ts";
 import { dayOf, showOn } from "./notices-dates.ts";
 
 function show(): void {
-  for (const frame of document.querySelectorAll<HTMLElement>("[data-notices]")) {
-    showOn(dayOf(new Date()), { frame, notices: [...frame.querySelectorAll<HTMLElement>("[data-notice-until]")] });
+  for (const frame of document.querySelectorAll<HTMLElement>(`[${attr.notices}]`)) {
+    showOn(dayOf(new Date()), { frame, notices: [...frame.querySelectorAll<HTMLElement>(`[${attr.noticeUntil}]`)] });
   }
 }
 

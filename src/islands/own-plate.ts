@@ -1,4 +1,6 @@
 /** The golfer's own drive on the plates of the page: an arc across the shot corridor, as far from the tee as it carries. */
+import * as attr from "../contract/attributes.ts";
+import { planeOf, type Plane } from "../contract/values.ts";
 import { arcAt } from "../draw/arcs.ts";
 import { lineThrough } from "../geo/line.ts";
 import type { LengthUnit } from "../geo/units.ts";
@@ -13,14 +15,6 @@ export interface OwnArc {
   readonly carryMetres: number | undefined;
 }
 
-/** A plate's place on the measuring plane, as `data-plane` has it: x of the sheet is `a·x + c·y + e`, y is `b·x + d·y + f`. */
-export type Matrix = readonly [a: number, b: number, c: number, d: number, e: number, f: number];
-
-export function matrixOf(written: string | null): Matrix | undefined {
-  const numbers = (written ?? "").split(" ").map(Number);
-  return numbers.length === 6 && numbers.every(Number.isFinite) && written !== "" ? (numbers as unknown as Matrix) : undefined;
-}
-
 export interface ArcOnSheet {
   /** Path data. */
   readonly path: string;
@@ -32,7 +26,7 @@ export interface ArcOnSheet {
 const place = (value: number): string => value.toFixed(1);
 
 /** Undefined where the drive is as long as the hole. */
-export function arcOnSheet({ from: { marker, line }, corridorMetres, carryMetres }: OwnArc, [a, b, c, d, e, f]: Matrix): ArcOnSheet | undefined {
+export function arcOnSheet({ from: { marker, line }, corridorMetres, carryMetres }: OwnArc, [a, b, c, d, e, f]: Plane): ArcOnSheet | undefined {
   if (carryMetres === undefined) return undefined;
   const arc = arcAt({ line: lineThrough(line), marker }, carryMetres, corridorMetres);
   if (arc === undefined) return undefined;
@@ -81,12 +75,12 @@ let watching = false;
 /** Draws the arc on every plate of the page, in place of an earlier one. */
 export function showOwnArc(own: OwnArc | undefined, units: LengthUnit, words: LengthsWords, unitWords: UnitWords): void {
   drawn = () => {
-    for (const plate of document.querySelectorAll<SVGSVGElement>("svg[data-plane]")) {
-      plate.querySelector("[data-own-arc]")?.remove();
-      const matrix = matrixOf(plate.getAttribute("data-plane"));
-      const arc = own && matrix && arcOnSheet(own, matrix);
+    for (const plate of document.querySelectorAll<SVGSVGElement>(`svg[${attr.plane}]`)) {
+      plate.querySelector(`[${attr.ownArc}]`)?.remove();
+      const plane = planeOf(plate.getAttribute(attr.plane));
+      const arc = own && plane && arcOnSheet(own, plane);
       if (arc === undefined || own?.carryMetres === undefined) continue;
-      const group = piece("g", { "data-own-arc": "", class: "own-arc" });
+      const group = piece("g", { [attr.ownArc]: "", class: "own-arc" });
       const { text } = formatLength(own.carryMetres, units, unitWords);
       group.append(
         piece("path", { class: "plate-casing", d: arc.path, "stroke-width": "5", opacity: "0.7" }),

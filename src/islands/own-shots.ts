@@ -1,4 +1,5 @@
 /** Writes what the golfer's full shots do on the hole, from the tee shown and in the day's air. */
+import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
 import type { KnownRung } from "../measure/ladder.ts";
 import { formatLength, type UnitWords } from "../tell/format.ts";
@@ -28,7 +29,7 @@ export class OwnShots {
    * @param level whether the guide has no heights
    */
   show(hole: OwnHole | undefined, rungs: readonly KnownRung[], settings: PageSettings, day: DayConditions, level: boolean): void {
-    const block = document.querySelector<HTMLElement>("[data-own-shots]");
+    const block = document.querySelector<HTMLElement>(`[${attr.ownShots}]`);
     if (block === null) return;
     const told = hole === undefined ? [] : ownShots(hole, rungs, day).map((answer) => this.told(answer, settings));
     block.toggleAttribute("hidden", told.length === 0);
@@ -38,7 +39,7 @@ export class OwnShots {
       element.append(text, ...children);
       return element;
     };
-    const tee = document.querySelector(`[data-tee-choice="${CSS.escape(settings.tee)}"]`)?.textContent ?? "";
+    const tee = document.querySelector(`[${attr.teeChoice}="${CSS.escape(settings.tee)}"]`)?.textContent ?? "";
     const list = made("dl", "", ...told.map(({ asked, shot, note }) =>
       made("div", "", made("dt", asked), made("dd", "", made("b", shot), ...(note === "" ? [] : [made("small", note)])))));
     const notes = made("p", level ? this.words.noteLevel : this.words.note);

@@ -4,13 +4,15 @@
  * double the page for golfers on the course.
  */
 
+import * as attr from "../contract/attributes.ts";
+
 /** Where the style sheet turns from one column to two. */
 const WIDE = "(min-width: 56rem)";
 
 /** Fetches and places the plate named by the slot's `data-plate`, once there is room; then calls `placed`. */
 export function offerDeskPlate(slot: HTMLElement, placed: () => void): void {
-  const address = slot.dataset["plate"];
-  if (address === undefined) return;
+  const address = slot.getAttribute(attr.plate);
+  if (address === null) return;
   const wide = matchMedia(WIDE);
   const place = async (): Promise<void> => {
     const response = await fetch(address);

@@ -2,6 +2,8 @@
  * Which third of the green the hole is cut in today, chosen by the golfer: the figure in the
  * middle of the glance's green becomes that third's, and the flags of the drawings stand in it. The table of shots follows in conditions-third.ts.
  */
+import * as attr from "../contract/attributes.ts";
+import { flagOf } from "../contract/values.ts";
 import { thirdMetres, thirdPoint, type Third } from "../measure/third.ts";
 
 export const isThird = (value: string | null | undefined): value is Third => value === "front" || value === "middle" || value === "back";
@@ -17,9 +19,9 @@ const builtOf = (element: Element, now: string): string => {
 
 /** Moves the flags of drawings to the third; where the content gives today's hole, the flag stands in that and stays. */
 export function turnFlags(root: ParentNode, third: Third): void {
-  for (const flag of root.querySelectorAll("[data-flag]")) {
-    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = (flag.getAttribute("data-flag") ?? "").split(" ").map(Number);
-    flag.setAttribute("transform", `translate(${thirdPoint(third, { front: [a, b], middle: [c, d], back: [e, f] }).join(" ")})`);
+  for (const flag of root.querySelectorAll(`[${attr.flag}]`)) {
+    const places = flagOf(flag.getAttribute(attr.flag));
+    if (places !== undefined) flag.setAttribute("transform", `translate(${thirdPoint(third, places).join(" ")})`);
   }
 }
 
@@ -27,11 +29,11 @@ export function turnFlags(root: ParentNode, third: Third): void {
 export function turnThird(root: ParentNode, third: Third, name: string): void {
   for (const green of root.querySelectorAll(".glance .greens")) {
     const figures = [...green.querySelectorAll(".figure")];
-    const [front, middle, back] = figures.map((figure) => Number(builtOf(figure, figure.getAttribute("data-metres") ?? "")));
+    const [front, middle, back] = figures.map((figure) => Number(builtOf(figure, figure.getAttribute(attr.metres) ?? "")));
     const label = green.querySelector(".mid dt");
     if (front === undefined || middle === undefined || back === undefined || label === null) continue;
     const own = builtOf(label, label.textContent);
-    figures[1]!.setAttribute("data-metres", `${thirdMetres(third, { front, middle, back })}`);
+    figures[1]!.setAttribute(attr.metres, `${thirdMetres(third, { front, middle, back })}`);
     label.textContent = third === "middle" ? own : name;
   }
   turnFlags(root, third);

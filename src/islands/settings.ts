@@ -3,9 +3,11 @@
  * changed. What the page shows now stands on the root element as `data-tee` and
  * `data-units`; other islands read {@link currentSettings} and listen for {@link SETTINGS_EVENT}.
  */
+import * as attr from "../contract/attributes.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { store, stored } from "./settings-store.ts";
-import { teeOn, turnPage, turnPlates, type Voice } from "./settings-figures.ts";
+import type { Voice } from "../tell/voice.ts";
+import { teeOn, turnPage, turnPlates } from "./settings-figures.ts";
 import type { Third } from "../measure/third.ts";
 import { isThird, turnFlags, turnThird } from "./settings-third.ts";
 import { offerDeskPlate } from "./settings-plate.ts";
@@ -22,38 +24,39 @@ export interface PageSettings {
 
 const UNITS_KEY = "marram.units";
 const THIRD_KEY = "marram.third";
-const teeKey = (course: string): string => `marram.tee.${course}`;
 
 const isUnit = (value: string | null | undefined): value is LengthUnit => value === "yards" || value === "metres";
 
 /** What the page shows now; undefined on a page that belongs to no course. */
 export function currentSettings(): PageSettings | undefined {
-  const { tee, units, third } = document.documentElement.dataset;
-  return tee !== undefined && isUnit(units) && isThird(third) ? { tee, units, third } : undefined;
+  const [tee, units, third] = [attr.tee, attr.units, attr.third].map((name) => document.documentElement.getAttribute(name));
+  return typeof tee === "string" && isUnit(units) && isThird(third) ? { tee, units, third } : undefined;
 }
 
 const root = document.documentElement;
 root.classList.add("js");
-const page = document.querySelector<HTMLElement>("[data-course-tees]");
+const page = document.querySelector<HTMLElement>(`[${attr.courseTees}]`);
 if (page !== null) start(page);
-offerKeeping([...document.querySelectorAll<HTMLElement>("[data-keep]")]);
+offerKeeping([...document.querySelectorAll<HTMLElement>(`[${attr.keep}]`)]);
 
 /** The control is fetched where it stands in sight, and elsewhere when the settings are opened. */
 function offerKeeping(places: readonly HTMLElement[]): void {
   // A development server has no editions.
-  if (places.length === 0 || root.dataset["edition"] === undefined) return;
+  if (places.length === 0 || !root.hasAttribute(attr.edition)) return;
   const load = (): void => void import("./keep/control.ts").then((control) => control.offerKeeping(places)).catch(() => undefined);
-  if (places.some(({ dataset }) => dataset["keep"] === "now")) setTimeout(load);
+  if (places.some((place) => place.getAttribute(attr.keep) === "now")) setTimeout(load);
   else document.getElementById("settings")?.addEventListener("beforetoggle", load, { once: true });
 }
 
 function start(page: HTMLElement): void {
-  const { course = "", courseTees = "", firstTee = "", courseUnits, voice = "" } = page.dataset;
-  const tees = courseTees.split(" ");
+  const written = (name: string): string => page.getAttribute(name) ?? "";
+  const [firstTee, courseUnits] = [written(attr.firstTee), written(attr.courseUnits)];
+  const tees = written(attr.courseTees).split(" ");
+  const teeKey = `marram.tee.${written(attr.course)}`;
   const own: LengthUnit = isUnit(courseUnits) ? courseUnits : "yards";
   // The page and this script are of one build.
-  const spoken = JSON.parse(voice) as Voice;
-  let wanted = stored(teeKey(course)) ?? undefined;
+  const spoken = JSON.parse(written(attr.voice)) as Voice;
+  let wanted = stored(teeKey) ?? undefined;
   const storedUnits = stored(UNITS_KEY);
   let units = isUnit(storedUnits) ? storedUnits : own;
   const storedThird = stored(THIRD_KEY);
@@ -65,28 +68,28 @@ function start(page: HTMLElement): void {
 
   const apply = (): void => {
     const next: PageSettings = { tee: teeOn(wanted, tees, firstTee), units, third };
-    if (third !== shown.third) turnThird(document, third, word(`[data-third-choice="${third}"]`));
+    if (third !== shown.third) turnThird(document, third, word(`[${attr.thirdChoice}="${third}"]`));
     if (next.tee !== shown.tee || next.units !== shown.units || third !== shown.third) turnPage(document, next.tee, next.units, spoken);
     shown = next;
-    root.dataset["tee"] = next.tee;
-    root.dataset["units"] = next.units;
-    root.dataset["third"] = third;
-    for (const input of document.querySelectorAll<HTMLInputElement>("input[data-setting]")) {
-      input.checked = Object.entries(next).some(([name, value]) => name === input.dataset["setting"] && value === input.value);
+    root.setAttribute(attr.tee, next.tee);
+    root.setAttribute(attr.units, next.units);
+    root.setAttribute(attr.third, third);
+    for (const input of document.querySelectorAll<HTMLInputElement>(`input[${attr.setting}]`)) {
+      input.checked = Object.entries(next).some(([name, value]) => name === input.getAttribute(attr.setting) && value === input.value);
     }
   };
 
   const tell = (): void => {
     const status = document.getElementById("settings-status");
     if (status === null) return;
-    status.textContent = (status.dataset["pattern"] ?? "")
-      .replace("{tee}", word(`[data-tee-choice="${CSS.escape(shown.tee)}"]`))
-      .replace("{units}", word(`[data-unit-choice="${shown.units}"]`))
-      .replace("{third}", word(`[data-third-choice="${shown.third}"]`));
+    status.textContent = (status.getAttribute(attr.pattern) ?? "")
+      .replace("{tee}", word(`[${attr.teeChoice}="${CSS.escape(shown.tee)}"]`))
+      .replace("{units}", word(`[${attr.unitChoice}="${shown.units}"]`))
+      .replace("{third}", word(`[${attr.thirdChoice}="${shown.third}"]`));
   };
 
   apply();
-  for (const slot of document.querySelectorAll<HTMLElement>("[data-plate]")) {
+  for (const slot of document.querySelectorAll<HTMLElement>(`[${attr.plate}]`)) {
     offerDeskPlate(slot, () => {
       turnPlates(slot, shown.tee, shown.units);
       turnFlags(slot, third);
@@ -94,13 +97,14 @@ function start(page: HTMLElement): void {
   }
   document.addEventListener("change", ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
-    if (target.dataset["setting"] === "tee") {
+    const setting = target.getAttribute(attr.setting);
+    if (setting === "tee") {
       wanted = target.value;
-      store(teeKey(course), wanted);
-    } else if (target.dataset["setting"] === "units" && isUnit(target.value)) {
+      store(teeKey, wanted);
+    } else if (setting === "units" && isUnit(target.value)) {
       units = target.value;
       store(UNITS_KEY, units);
-    } else if (target.dataset["setting"] === "third" && isThird(target.value)) {
+    } else if (setting === "third" && isThird(target.value)) {
       third = target.value;
       store(THIRD_KEY, third);
     } else return;
@@ -112,7 +116,7 @@ function start(page: HTMLElement): void {
   window.addEventListener("storage", ({ key, newValue }) => {
     if (key === UNITS_KEY && isUnit(newValue)) units = newValue;
     else if (key === THIRD_KEY && isThird(newValue)) third = newValue;
-    else if (key === teeKey(course) && newValue !== null) wanted = newValue;
+    else if (key === teeKey && newValue !== null) wanted = newValue;
     else return;
     apply();
     document.dispatchEvent(new CustomEvent<PageSettings>(SETTINGS_EVENT, { detail: shown }));

@@ -3,6 +3,7 @@
  * links of the bar do. Not on what moves sideways itself, nor from the screen's edges, which
  * belong to the phone, nor while the page is enlarged.
  */
+import * as attr from "../contract/attributes.ts";
 
 /** The least way and the longest time of a swipe, and how much more across than along it must be. */
 const LEAST_PIXELS = 64;
@@ -10,7 +11,7 @@ const LONGEST_MILLISECONDS = 600;
 const FLATNESS = 2.5;
 const EDGE_PIXELS = 28;
 
-const OWN_WAYS = "#live-map[data-state], .scroller, .panel, [popover], input, select, textarea, summary";
+const OWN_WAYS = `#live-map[${attr.state}], .scroller, .panel, [popover], input, select, textarea, summary`;
 
 export interface Touch {
   readonly x: number;

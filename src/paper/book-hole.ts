@@ -153,7 +153,7 @@ function teesTable(tees: readonly TeeFigures[], unit: LengthUnit, words: Words, 
   const head = [say.tee, say.length, ...(carries ? [say.carry] : []), say.front, say.middle, say.back];
   const rows = tees.map((tee) => {
     const values = [tee.lengthMetres, ...(carries ? [mustCarry(tee)?.carryMetres] : []), tee.green.frontMetres, tee.green.middleMetres, tee.green.backMetres];
-    return `<tr data-tee="${escape(tee.tee.id)}"><th scope="row">${teeHead(tee, ink)}</th>${values.map((value, i) => `<td>${i === 0 ? "<b>" : ""}${figure(value, unit, words)}${i === 0 ? "</b>" : ""}</td>`).join("")}</tr>`;
+    return `<tr><th scope="row">${teeHead(tee, ink)}</th>${values.map((value, i) => `<td>${i === 0 ? "<b>" : ""}${figure(value, unit, words)}${i === 0 ? "</b>" : ""}</td>`).join("")}</tr>`;
   });
   return `<table class="book-tees"><caption class="visually-hidden">${escape(say.howFar)}</caption><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table>`;
 }
@@ -164,7 +164,7 @@ function troubleTable(measured: MeasuredHole, rows: readonly TroubleRow[], tees:
   const body = rows.map(({ hazard, reach, carry }) => {
     const cells = tees.map(({ tee: { id } }) => {
       if (reach[id] === undefined) return "<td>–</td>";
-      return `<td data-tee="${escape(id)}">${figure(reach[id], unit, words)}${carry[id] === undefined ? "" : `–${figure(carry[id], unit, words)}`}</td>`;
+      return `<td>${figure(reach[id], unit, words)}${carry[id] === undefined ? "" : `–${figure(carry[id], unit, words)}`}</td>`;
     });
     const side = `${say.sides[hazard.position]}${hazard.inCorridor ? "" : `, ${words.holePage.wide}`}`;
     return `<tr><th scope="row">${escape(hazardName(measured, hazard, words))} <small>${escape(side)}</small></th>${cells.join("")}</tr>`;

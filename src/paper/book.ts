@@ -75,7 +75,7 @@ export function composeBook(options: BookOptions): Book {
     leaves: pages.map(({ kind, html }, i) => {
       const number = i + 1;
       const folio = kind === "cover" || kind === "back" ? "" : `<p class="folio" aria-hidden="true">${number}</p>`;
-      return `<section class="leaf ${kind} ${number % 2 === 0 ? "verso" : "recto"}" data-page="${number}"><div class="page">${html}${folio}</div></section>`;
+      return `<section class="leaf ${kind} ${number % 2 === 0 ? "verso" : "recto"}"><div class="page">${html}${folio}</div></section>`;
     }),
   };
 }

@@ -2,7 +2,8 @@
 import { escapeXml } from "../draw/svg.ts";
 import { PX_PER_MM } from "../draw/paper-composition.ts";
 import type { LengthUnit } from "../geo/units.ts";
-import { wholeLength, type Metres } from "../islands/settings-figures.ts";
+import type { Metres } from "../contract/values.ts";
+import { wholeLength } from "../tell/voice.ts";
 import type { TeeSet } from "../course/types.ts";
 import type { Words } from "../site/words.ts";
 

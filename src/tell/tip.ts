@@ -1,4 +1,6 @@
 /** A tip with its figures filled in. */
+import * as attr from "../contract/attributes.ts";
+import { writeMetres } from "../contract/values.ts";
 import type { Token } from "markdown-it";
 import type { Diagnostic } from "../course/diagnostic.ts";
 import type { Tip } from "../course/types.ts";
@@ -55,20 +57,20 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
   const metres = figure.type === "name" ? undefined : figure.metres[shown.tee.id];
   const data =
     figure.type === "name"
-      ? ` data-aim="${escape(figure.target)}"`
-      : ` data-figure="${figure.type}" data-metres="${escape(JSON.stringify(rounded(figure.metres)))}"`;
+      ? ""
+      : ` ${attr.figure}="${figure.type}" ${attr.metres}="${escape(writeMetres(figure.metres))}"`;
   // What is read aloud holds both units; what is seen holds one.
   const spoken =
     figure.type === "length" && metres !== undefined
-      ? `<span aria-hidden="true" data-shown>${text}</span><span class="visually-hidden" data-spoken>${spokenBoth(metres, units, words.units)}</span>`
+      ? `<span aria-hidden="true" ${attr.shown}>${text}</span><span class="visually-hidden" ${attr.spoken}>${spokenBoth(metres, units, words.units)}</span>`
       : figure.type === "rise"
-        ? `<span data-shown>${text}</span>`
+        ? `<span ${attr.shown}>${text}</span>`
         : text;
   const others =
     figure.type === "name" || figure.fixed
       ? ""
-      : `<span class="figure-tees" data-tees>${hole.tees
-          .map((one) => `<span data-tee="${escape(one.tee.id)}">${escape(one.tee.name)} <b>${escape(figureText(figure, one.tee.id, units, words))}</b></span>`)
+      : `<span class="figure-tees">${hole.tees
+          .map((one) => `<span ${attr.tee}="${escape(one.tee.id)}">${escape(one.tee.name)} <b>${escape(figureText(figure, one.tee.id, units, words))}</b></span>`)
           .join(" ")}</span>`;
   const fromTee = (name: string): string => `, ${escape(words.fromTee(name))}`;
   // One phrase for each tee set, so that choosing another needs no words.
@@ -78,7 +80,7 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
       : figure.fixed !== undefined
         ? fromTee(figure.fixed)
         : hole.tees
-            .map(({ tee }) => `<span data-for-tee="${escape(tee.id)}"${tee === shown.tee ? "" : " hidden"}>${fromTee(tee.name)}</span>`)
+            .map(({ tee }) => `<span ${attr.forTee}="${escape(tee.id)}"${tee === shown.tee ? "" : " hidden"}>${fromTee(tee.name)}</span>`)
             .join("");
   return (
     `<button type="button" class="figure" popovertarget="${id}"${data}>${spoken}</button>` +
@@ -86,10 +88,6 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
     `${from}.</span>${others}</span>`
   );
 }
-
-/** Millimetres are plenty for a browser that prints whole yards. */
-const rounded = (metres: Readonly<Record<string, number>>): Record<string, number> =>
-  Object.fromEntries(Object.entries(metres).map(([tee, value]) => [tee, Math.round(value * 1000) / 1000]));
 
 /** Every token, those inside paragraphs too. */
 function flatten(tokens: readonly Token[]): Token[] {

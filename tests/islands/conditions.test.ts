@@ -1,7 +1,8 @@
 /** The wind's control without a page: what it reads, keeps and works out. */
 import { describe, expect, test } from "vitest";
 import { keyTurn, placeOf, RIM_METRES_PER_SECOND, turnedBy, windAt } from "../../src/islands/conditions-dial.ts";
-import { compassPoint, dayOf, limitsOf, METRES_PER_SECOND_PER_MPH, nearestDrive, readField, shotOf, speedFrom, speedIn, todayOf, STATED_TEMPERATURE_CELSIUS } from "../../src/islands/conditions-model.ts";
+import { shotOf, writeShot } from "../../src/contract/values.ts";
+import { compassPoint, dayOf, limitsOf, METRES_PER_SECOND_PER_MPH, nearestDrive, readField, speedFrom, speedIn, todayOf, STATED_TEMPERATURE_CELSIUS } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS, readConditions, WEATHER_KEPT_MILLISECONDS, writeConditions } from "../../src/islands/conditions-store.ts";
 import { answeredParts } from "../../src/islands/conditions-today.ts";
 import { holeGround, STATED_TEMPERATURE_CELSIUS as BUILT_TEMPERATURE_CELSIUS } from "../../src/site/ground-figures.ts";
@@ -114,7 +115,7 @@ describe("the day", () => {
     const still = dayOf(NO_CONDITIONS, ground.heightMetres!);
     if (!still.ok) throw new Error(still.message);
     for (const { shot, effective } of rows) {
-      const today = todayOf(shotOf(JSON.stringify(shotNumbers(shot)))!, still.day);
+      const today = todayOf(shotOf(writeShot(shotNumbers(shot)))!, still.day);
       // The page carries distance and rise to a centimetre.
       if (today.ok) expect(today.lengthMetres).toBeCloseTo(effective!.lengthMetres, 1);
       else expect(effective).toBeUndefined();

@@ -1,5 +1,6 @@
 /** Notices that come and go by the golfer's own clock. */
 import { afterEach, describe, expect, test } from "vitest";
+import { dataset } from "../../src/contract/dataset.ts";
 import { dayOf, holdsOn, showOn, type NoticeElement } from "../../src/islands/notices-dates.ts";
 
 const zone = process.env["TZ"];
@@ -39,9 +40,10 @@ test("without a first day it holds at once, to the end of its last", () => {
 
 describe("a list in a page", () => {
   const list = () => {
-    const notices: NoticeElement[] = [
-      { dataset: { noticeFrom: "2026-11-01", noticeUntil: "2027-02-28" }, hidden: false },
-      { dataset: { noticeUntil: "2026-11-30" }, hidden: false },
+    const notice = (written: Record<string, string>): NoticeElement => ({ getAttribute: (name) => written[name] ?? null, hidden: false });
+    const notices = [
+      notice(dataset({ noticeFrom: "2026-11-01", noticeUntil: "2027-02-28" })),
+      notice(dataset({ noticeUntil: "2026-11-30" })),
     ];
     return { notices, frame: { hidden: false } };
   };

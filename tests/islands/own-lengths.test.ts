@@ -6,7 +6,8 @@ import type { FromTee, ShotNumbers } from "../../src/contract/ground-data.ts";
 import { dayOf, driveOf, shotBetween } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { readLengths, withLength, writeLengths } from "../../src/islands/lengths-store.ts";
-import { arcOnSheet, matrixOf } from "../../src/islands/own-plate.ts";
+import { planeOf } from "../../src/contract/values.ts";
+import { arcOnSheet } from "../../src/islands/own-plate.ts";
 import { ownShots, type BeyondAnswer, type ShotAnswer } from "../../src/islands/own-shots-model.ts";
 import { knownRungs, ladderOf, type KnownRung } from "../../src/measure/ladder.ts";
 import { landingAt } from "../../src/measure/landing.ts";
@@ -250,7 +251,7 @@ describe("the drive on a plate", () => {
 
   test("plates say where they lie: the tee's marker stands where the plate draws it", () => {
     const { svg } = drawPlate(hole, { composition: "phone", unit: "yards", idPrefix: "t", words: english.draw });
-    const [a, b, c, d, e, f] = matrixOf(/data-plane="([^"]*)"/.exec(svg)![1]!)!;
+    const [a, b, c, d, e, f] = planeOf(/data-plane="([^"]*)"/.exec(svg)![1]!)!;
     const { marker } = hole.tees[0]!;
     const { middle } = hole.tees[0]!.green;
     // The flag is moved to the middle of the green.
@@ -264,6 +265,6 @@ describe("the drive on a plate", () => {
   });
 
   test.each([null, "", "1 2 3", "a b c d e f", "1 2 3 4 5 6 7"])("%s is no place", (written) => {
-    expect(matrixOf(written)).toBeUndefined();
+    expect(planeOf(written)).toBeUndefined();
   });
 });

@@ -1,7 +1,9 @@
 /** Reading a figure's metres and wording a rise. Whole pages are turned in the browser tests. */
 import { expect, test } from "vitest";
 import { voiceOf } from "../../src/components/page-data.ts";
-import { metresFor, riseText, teeOn, wholeLength } from "../../src/islands/settings-figures.ts";
+import { metresFor } from "../../src/contract/values.ts";
+import { teeOn } from "../../src/islands/settings-figures.ts";
+import { riseText, wholeLength } from "../../src/tell/voice.ts";
 import { english } from "../../src/site/words-english.ts";
 
 const VOICE = voiceOf(english);

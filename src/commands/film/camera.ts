@@ -1,4 +1,5 @@
 /** The built guide's own player, in a browser nobody sees, one complete picture at a time. */
+import * as attr from "../../contract/attributes.ts";
 import { createServer, type Server } from "node:http";
 import { chromium, type Browser, type Page } from "playwright-core";
 import sirv from "sirv";
@@ -61,27 +62,27 @@ export async function openCamera({ browser: executablePath, folder, base, path, 
 }
 
 async function start(page: Page): Promise<void> {
-  await page.locator("[data-film-start]").evaluate((button) => {
+  await page.locator(`[${attr.filmStart}]`).evaluate((button) => {
     if (button instanceof HTMLElement) button.click();
   });
-  await page.waitForFunction(() => ["ready", "failed"].includes(document.querySelector<HTMLElement>("[data-film]")?.dataset["state"] ?? ""));
-  const root = page.locator("[data-film]");
-  if ((await root.getAttribute("data-state")) === "ready") return;
-  throw new CommandError(`The flight does not open in this browser: ${await page.locator("[data-film-status]").textContent()}`);
+  const root = page.locator(`[${attr.film}]`);
+  await page.locator(["ready", "failed"].map((state) => `[${attr.film}][${attr.state}="${state}"]`).join()).waitFor({ state: "attached" });
+  if ((await root.getAttribute(attr.state)) === "ready") return;
+  throw new CommandError(`The flight does not open in this browser: ${await page.locator(`[${attr.filmStatus}]`).textContent()}`);
 }
 
 async function picture(page: Page, seconds: number): Promise<Uint8Array> {
-  await page.locator("[data-film-place]").evaluate((place, to) => {
+  await page.locator(`[${attr.filmPlace}]`).evaluate((place, to) => {
     if (!(place instanceof HTMLInputElement)) return;
     // Between the stops that a finger needs.
     place.step = "any";
     place.value = String(to);
     place.dispatchEvent(new Event("input", { bubbles: true }));
   }, seconds);
-  await page.waitForFunction((to) => {
-    const settled = document.querySelector<HTMLElement>("[data-film]")?.dataset["settled"];
-    return settled !== undefined && Math.abs(Number(settled) - to) < 0.001;
-  }, seconds);
+  await page.waitForFunction(({ film, settled, to }) => {
+    const at = document.querySelector(`[${film}]`)?.getAttribute(settled);
+    return typeof at === "string" && Math.abs(Number(at) - to) < 0.001;
+  }, { film: attr.film, settled: attr.settled, to: seconds });
   return page.screenshot({ type: "png", timeout: PATIENCE_MS });
 }
 

@@ -1,4 +1,5 @@
 /** A map that a flight is seen on: opened, pointed, closed. Nothing here knows time. */
+import * as attr from "../../contract/attributes.ts";
 import type { FeatureCollection } from "geojson";
 import type { GeoJSONSource } from "maplibre-gl";
 import type { Frame } from "../../geo/frame.ts";
@@ -84,7 +85,7 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
   const show = (pose: Pose): void => {
     const { from, to, sightHeight } = sight(pose, frame);
     map.jumpTo(map.calculateCameraOptionsFromTo(from, pose.heightMetres, to, sightHeight));
-    view.dataset["camera"] = [map.getCenter().lng, map.getCenter().lat, map.getBearing(), map.getPitch()].join(" ");
+    view.setAttribute(attr.camera, [map.getCenter().lng, map.getCenter().lat, map.getBearing(), map.getPitch()].join(" "));
   };
   const restyle = (): void => {
     map.setStyle(style(), { diff: false });

@@ -1,4 +1,5 @@
 /** The player's elements, which the page brings (src/components/FilmPlayer.astro). */
+import * as attr from "../../contract/attributes.ts";
 
 export interface Parts {
   readonly root: HTMLElement;
@@ -25,29 +26,29 @@ export interface Parts {
 /** @throws Error when the page lacks one: page and script are not of one build. */
 export function partsOf(root: HTMLElement): Parts {
   const find = <Kind extends HTMLElement>(name: string, kind: new () => Kind): Kind => {
-    const found = root.querySelector(`[data-film-${name}]`);
-    if (!(found instanceof kind)) throw new Error(`The player has no [data-film-${name}].`);
+    const found = root.querySelector(`[${name}]`);
+    if (!(found instanceof kind)) throw new Error(`The player has no [${name}].`);
     return found;
   };
-  const word = (name: string): string => root.dataset[name] ?? "";
+  const word = (name: string): string => root.getAttribute(name) ?? "";
   return {
     root,
-    start: find("start", HTMLButtonElement),
-    status: find("status", HTMLElement),
-    player: find("player", HTMLElement),
-    view: find("view", HTMLElement),
-    chapter: find("chapter", HTMLElement),
-    caption: find("caption", HTMLElement),
-    place: find("place", HTMLInputElement),
-    time: find("time", HTMLElement),
-    toggle: find("toggle", HTMLButtonElement),
-    previous: find("previous", HTMLButtonElement),
-    next: find("next", HTMLButtonElement),
-    speed: find("speed", HTMLSelectElement),
-    captions: find("captions", HTMLInputElement),
-    announce: find("announce", HTMLInputElement),
-    close: find("close", HTMLButtonElement),
-    spoken: find("spoken", HTMLElement),
-    firstWords: { loading: word("loading"), notLoaded: word("notLoaded"), notDrawn: word("notDrawn") },
+    start: find(attr.filmStart, HTMLButtonElement),
+    status: find(attr.filmStatus, HTMLElement),
+    player: find(attr.filmPlayer, HTMLElement),
+    view: find(attr.filmView, HTMLElement),
+    chapter: find(attr.filmChapter, HTMLElement),
+    caption: find(attr.filmCaption, HTMLElement),
+    place: find(attr.filmPlace, HTMLInputElement),
+    time: find(attr.filmTime, HTMLElement),
+    toggle: find(attr.filmToggle, HTMLButtonElement),
+    previous: find(attr.filmPrevious, HTMLButtonElement),
+    next: find(attr.filmNext, HTMLButtonElement),
+    speed: find(attr.filmSpeed, HTMLSelectElement),
+    captions: find(attr.filmCaptions, HTMLInputElement),
+    announce: find(attr.filmAnnounce, HTMLInputElement),
+    close: find(attr.filmClose, HTMLButtonElement),
+    spoken: find(attr.filmSpoken, HTMLElement),
+    firstWords: { loading: word(attr.loading), notLoaded: word(attr.notLoaded), notDrawn: word(attr.notDrawn) },
   };
 }

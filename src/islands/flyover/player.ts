@@ -1,4 +1,5 @@
 /** The player: film, map and controls together, once it has been asked for. */
+import * as attr from "../../contract/attributes.ts";
 import type { Flight } from "../../flyover/types.ts";
 import { readCourseData } from "../../contract/course-data.ts";
 import type { MapFailure } from "../map/failure.ts";
@@ -40,7 +41,7 @@ export async function openPlayer({ parts, words, film: written, course, address,
   const flight: Flight = flightOf(film.track);
   const map = await openFilmMap({
     view: parts.view,
-    title: parts.view.dataset["title"] ?? "",
+    title: parts.view.getAttribute(attr.title) ?? "",
     course: readCourseData(course),
     address,
     hole: film.hole,
@@ -59,10 +60,10 @@ export async function openPlayer({ parts, words, film: written, course, address,
   function draw(): void {
     const { seconds, running } = time;
     parts.toggle.textContent = running ? words.pause : words.play;
-    parts.root.dataset["playing"] = String(running);
+    parts.root.setAttribute(attr.playing, String(running));
     if (seconds === drawn) return;
     drawn = seconds;
-    delete parts.root.dataset["settled"];
+    parts.root.removeAttribute(attr.settled);
     map.show(flight.poseAt(seconds));
     const chapter = begunBy(film.chapters, seconds)?.title ?? "";
     const cue = cueAt(film.cues, seconds);
@@ -87,7 +88,7 @@ export async function openPlayer({ parts, words, film: written, course, address,
   /** Says when the picture of a moment is complete: for whoever wants it whole. */
   async function settle(seconds: number): Promise<void> {
     await map.settled();
-    if (drawn === seconds && !signal.aborted) parts.root.dataset["settled"] = String(seconds);
+    if (drawn === seconds && !signal.aborted) parts.root.setAttribute(attr.settled, String(seconds));
   }
 
   const step = (by: 1 | -1): void => {

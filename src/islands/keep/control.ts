@@ -3,6 +3,7 @@
  * `<div data-keep hidden></div>`. Nothing is stored, and no service worker registered,
  * before the golfer asks.
  */
+import * as attr from "../../contract/attributes.ts";
 import type { KeepWords } from "./words.ts";
 import { islandWords } from "../island-words.ts";
 import { bytesToFetch, EDITION_FILE, readEdition, type Edition } from "../../contract/edition.ts";
@@ -12,7 +13,8 @@ import { showView, type View } from "./view.ts";
 
 const scope = import.meta.env.BASE_URL;
 /** The edition this page is of; set when the guide was built. */
-const { edition: ownEdition = "", editionBytes = "0" } = document.documentElement.dataset;
+const written = (name: string, without: string): string => document.documentElement.getAttribute(name) ?? without;
+const [ownEdition, editionBytes] = [written(attr.edition, ""), written(attr.editionBytes, "0")];
 const supported = "serviceWorker" in navigator && "caches" in globalThis;
 
 /** Without a word from the worker for so long it is called again: browsers end workers that run long. */

@@ -1,4 +1,5 @@
 /** A MapLibre map in a panel: opened, watched and closed. Nothing here knows golf. */
+import * as attr from "../../contract/attributes.ts";
 import type { GeoJSONSource, Map as MapLibre, StyleSpecification } from "maplibre-gl";
 import type { Camera, ViewSize } from "./camera.ts";
 import type { Bounds, HeightTiles, LonLat } from "../../contract/map-data.ts";
@@ -89,7 +90,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     },
     setPhoto(on) {
       if (map.getLayer(PHOTO_LAYER)) map.setLayoutProperty(PHOTO_LAYER, "visibility", on ? "visible" : "none");
-      panel.view.dataset["photo"] = on ? "on" : "off";
+      panel.view.setAttribute(attr.photo, on ? "on" : "off");
     },
     metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
     focus: () => map.getCanvas().focus({ preventScroll: true }),
@@ -145,8 +146,8 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
 
   const told = (): void => {
     const { lng, lat } = map.getCenter();
-    panel.view.dataset["camera"] = [lng, lat, map.getZoom(), map.getBearing(), map.getPitch()].join(" ");
-    panel.view.dataset["relief"] = relief.on ? "on" : "off";
+    panel.view.setAttribute(attr.camera, [lng, lat, map.getZoom(), map.getBearing(), map.getPitch()].join(" "));
+    panel.view.setAttribute(attr.relief, relief.on ? "on" : "off");
   };
   map.on("moveend", told);
   map.on("click", ({ lngLat }) => input.choose([lngLat.lng, lngLat.lat], base));

@@ -1,4 +1,5 @@
 /** The map's furniture inside the slot the page gives it: view, cross, buttons, tools, read-out. */
+import * as attr from "../../contract/attributes.ts";
 import type { ViewSize } from "./camera.ts";
 import type { ReadOut } from "./read-out.ts";
 import type { MapWords, Tool } from "./words.ts";
@@ -68,7 +69,7 @@ export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Pa
   const toolButtons = new Map(parts.tools.map((tool) => {
     const made = button(words.tools[tool]);
     made.setAttribute("aria-pressed", "false");
-    made.dataset["tool"] = tool;
+    made.setAttribute(attr.tool, tool);
     tools.append(made);
     return [tool, made];
   }));
@@ -88,7 +89,7 @@ export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Pa
   reading.append(shown, actionRow);
   const spoken = element("p", "live-map-spoken");
   spoken.setAttribute("aria-live", "polite");
-  spoken.dataset["mapSpoken"] = "";
+  spoken.setAttribute(attr.mapSpoken, "");
   const frame = element("div", "live-map-frame");
   frame.append(view, cross, bar, note);
   const sheet = element("div", "live-map-sheet");

@@ -1,0 +1,29 @@
+/** How a page words its figures, and its script when it turns them to another tee or unit. */
+import type { Metres } from "../contract/values.ts";
+import { fromUnit, type LengthUnit } from "../geo/units.ts";
+import { formatHeight, formatLength, type Formatted, type UnitWords } from "./format.ts";
+
+/** Plain data: a page carries it in its own language. */
+export interface Voice {
+  readonly units: UnitWords;
+  /** Patterns of a rise with `{}` for the height, and the word for none. */
+  readonly up: string;
+  readonly down: string;
+  readonly level: string;
+}
+
+/**
+ * A length in whole units. A total is the sum of its holes' whole units, as on a printed
+ * card, so that a column adds up as it is read.
+ */
+export function wholeLength(metres: Metres, units: LengthUnit, words: UnitWords): Formatted {
+  if (typeof metres === "number") return formatLength(metres, units, words);
+  const sum = metres.reduce((total, one) => total + Number(formatLength(one, units, words).value), 0);
+  return formatLength(fromUnit(sum, units), units, words);
+}
+
+/** A rise in words: "12 ft up". */
+export function riseText(metres: number, units: LengthUnit, voice: Voice): string {
+  const height = formatHeight(metres, units, voice.units);
+  return height.value === "0" ? voice.level : (metres > 0 ? voice.up : voice.down).replace("{}", height.text);
+}
