@@ -1,10 +1,12 @@
 /** `npm run serve`: the built guide on this machine, from the path it was built for. */
 import { readFile } from "node:fs/promises";
-import { createServer, type Server } from "node:http";
+import type { Server } from "node:http";
+import { networkInterfaces } from "node:os";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import sirv from "sirv";
 import { readRecord } from "../site/build-record.ts";
+import { guideServer } from "./guide-server.ts";
+import { isLoopback, ownNames } from "./host-names.ts";
 import { CommandError, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run serve -- [options]
@@ -15,12 +17,12 @@ const USAGE = `Usage: npm run serve -- [options]
 const FIRST_PORT = 4321;
 const PORTS_TRIED = 100;
 
-/** Resolves once the server listens; undefined when the port is taken. */
+/** Whether the server listens now; false when the port is taken. */
 function listen(server: Server, port: number, host: string): Promise<boolean> {
   return new Promise((done, fail) => {
     const failed = (error: NodeJS.ErrnoException): void => {
       if (error.code === "EADDRINUSE" || error.code === "EACCES") done(false);
-      else fail(error);
+      else fail(new CommandError(`--host is ${JSON.stringify(host)}: this machine has no such name or address. Leave it out, or write --host 0.0.0.0 for other machines.`));
     };
     server.once("error", failed);
     server.listen(port, host, () => {
@@ -37,6 +39,22 @@ async function listenOnFree(server: Server, asked: number | undefined, host: str
   }
   for (let port = FIRST_PORT; port < FIRST_PORT + PORTS_TRIED; port++) if (await listen(server, port, host)) return port;
   throw new CommandError(`No port from ${FIRST_PORT} to ${FIRST_PORT + PORTS_TRIED - 1} is free. Write one with --port.`);
+}
+
+const isEverywhere = (host: string): boolean => host === "0.0.0.0" || host === "::";
+
+const shownHost = (host: string): string => (host.includes(":") ? `[${host}]` : host);
+
+/** What it means to listen beyond loopback. */
+function beyondThisMachine(host: string, port: number, base: string): string {
+  const addresses = isEverywhere(host)
+    ? Object.values(networkInterfaces()).flatMap((found) => found ?? []).filter(({ internal, family }) => !internal && family === "IPv4").map(({ address }) => address)
+    : [];
+  return [
+    `Everybody who reaches this machine on port ${port} can read the guide, unencrypted, until you stop it: every device in the same network, and more where a router lets them in.`,
+    ...addresses.map((address) => `For them it is at http://${address}:${port}${base}`),
+    "Keeping it on a phone needs https. To publish, copy the folder to a web host instead.",
+  ].join("\n");
 }
 
 await runCommand(async () => {
@@ -57,30 +75,12 @@ await runCommand(async () => {
   const record = await readRecord(out);
   if (record === undefined) throw new CommandError(`There is no built guide in ${out}. Run: npm run build`);
   const { base } = record;
-  const lost = await readFile(join(out, "404.html")).catch(() => "Not found");
-  // Development mode looks at the disk each time, so a new build shows at once.
-  const files = sirv(out, { dev: true, etag: true });
-  const server = createServer((request, response) => {
-    const notFound = (): void => {
-      response.writeHead(404, { "Content-Type": "text/html; charset=utf-8" });
-      response.end(request.method === "HEAD" ? undefined : lost);
-    };
-    const url = request.url ?? "/";
-    if (base !== "/" && (url === "/" || url === base.slice(0, -1))) {
-      response.writeHead(302, { Location: base }).end();
-      return;
-    }
-    // The record and whatever an editor hides there are nobody's pages.
-    if (!url.startsWith(base) || /(?:^|\/|%2f)(?:\.|%2e)/i.test(url)) {
-      notFound();
-      return;
-    }
-    request.url = url.slice(base.length - 1);
-    files(request, response, notFound);
-  });
   const host = options.host ?? "localhost";
+  const lost = await readFile(join(out, "404.html")).catch(() => "Not found");
+  const server = guideServer({ folder: out, base, lost, names: [host, ...ownNames()] });
   const taken = await listenOnFree(server, port, host);
-  console.log(`The guide is at http://${host === "0.0.0.0" || host === "::" ? "localhost" : host}:${taken}${base}`);
+  console.log(`The guide is at http://${isEverywhere(host) ? "localhost" : shownHost(host)}:${taken}${base}`);
+  if (!isLoopback(host)) console.log(beyondThisMachine(host, taken, base));
   console.log("Press Ctrl+C to stop.");
   for (const signal of ["SIGINT", "SIGTERM"] as const) {
     process.once(signal, () => {

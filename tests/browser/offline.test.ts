@@ -6,9 +6,9 @@ import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import sirv from "sirv";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test, vi } from "vitest";
 import type { Browser, Page } from "playwright-core";
+import { guideListener } from "../../src/commands/guide-server.ts";
 import { EDITION_FILE, readEdition, type Edition } from "../../src/contract/edition.ts";
 import { writeEdition } from "../../src/site/edition.ts";
 import { connect, watchedPage } from "../support/browser.ts";
@@ -35,7 +35,7 @@ interface Host {
 }
 
 async function host(first: string): Promise<Host> {
-  let files = sirv(first, { etag: true });
+  let answer = guideListener({ folder: first, base });
   let asked: string[] = [];
   let spoilt: string | undefined;
   let left = Infinity;
@@ -44,17 +44,14 @@ async function host(first: string): Promise<Host> {
     if (left-- <= 0) return void request.socket.destroy();
     asked.push(address);
     if (spoilt !== undefined && address.split("?")[0] === base + spoilt) return void response.end("Something else");
-    const missing = (): void => void response.writeHead(404, { "Content-Type": "text/html" }).end("Not here");
-    if (!address.startsWith(base)) return missing();
-    request.url = `/${address.slice(base.length)}`;
-    files(request, response, missing);
+    answer(request, response);
   });
   await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
   const address = server.address();
   if (address === null || typeof address === "string") throw new Error("The test server has no port.");
   return {
     origin: `http://127.0.0.1:${address.port}`,
-    publish: (next) => void (files = sirv(next, { etag: true })),
+    publish: (next) => void (answer = guideListener({ folder: next, base })),
     asked: () => asked.splice(0),
     spoil: (path) => void (spoilt = path),
     dropAfter: (answers) => void (left = answers),

@@ -1,8 +1,7 @@
 /** A built guide on disk, and serving it as any static host would, under a path of its own. */
-import { createServer, type Server } from "node:http";
 import { readdirSync } from "node:fs";
 import { join, relative, sep } from "node:path";
-import sirv from "sirv";
+import { guideServer } from "../../src/commands/guide-server.ts";
 
 export interface ServedSite {
   /** `http://127.0.0.1:1234`, without a slash at the end. */
@@ -26,17 +25,7 @@ export const pagesOf = (folder: string): string[] =>
 
 /** Serves a folder under a base path and nothing outside it. */
 export async function serve(folder: string, base: string): Promise<{ readonly site: ServedSite; close(): Promise<void> }> {
-  const files = sirv(folder, { etag: true });
-  const server: Server = createServer((request, response) => {
-    const missing = (): void => {
-      response.writeHead(404, { "Content-Type": "text/plain" });
-      response.end("Not here");
-    };
-    const address = request.url ?? "/";
-    if (!address.startsWith(base)) return missing();
-    request.url = `/${address.slice(base.length)}`;
-    files(request, response, missing);
-  });
+  const server = guideServer({ folder, base });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const address = server.address();
   if (address === null || typeof address === "string") throw new Error("The test server has no port.");

@@ -1,8 +1,8 @@
 /** The built guide's own player, in a browser nobody sees, one complete picture at a time. */
 import * as attr from "../../contract/attributes.ts";
-import { createServer, type Server } from "node:http";
+import type { Server } from "node:http";
 import { chromium, type Browser, type Page } from "playwright-core";
-import sirv from "sirv";
+import { guideServer } from "../guide-server.ts";
 import { CommandError } from "../options.ts";
 
 /** Drawn by the graphics card where there is one, in software where not. */
@@ -88,13 +88,7 @@ async function picture(page: Page, seconds: number): Promise<Uint8Array> {
 
 /** Serves the guide to this machine alone. */
 async function serve(folder: string, base: string): Promise<{ server: Server; origin: string }> {
-  const files = sirv(folder, { etag: true });
-  const server = createServer((request, response) => {
-    const missing = (): void => void response.writeHead(404).end();
-    if (!(request.url ?? "/").startsWith(base)) return missing();
-    request.url = `/${(request.url ?? "/").slice(base.length)}`;
-    files(request, response, missing);
-  });
+  const server = guideServer({ folder, base });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const address = server.address();
   if (address === null || typeof address === "string") throw new Error("The guide could not be served to the browser.");
