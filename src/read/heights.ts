@@ -94,6 +94,7 @@ async function read(source: HeightFile, options: HeightsOptions): Promise<Height
       `${impossible} heights are impossible (such as -9999) and were left unknown. Declare the value as nodata in the file to silence this.`,
     );
   }
+  refuseOneHeight(file, heights);
   const raw: Raster = { columns: window.columns, rows: window.rows, heights };
   const stated = setting.metresPerHeightUnit ?? statedHeightUnit(source.keys, source.bandUnit);
   const metresPerHeightUnit = stated ?? 1;
@@ -133,6 +134,18 @@ async function read(source: HeightFile, options: HeightsOptions): Promise<Height
     unknownShare: unknown / grid.heights.length,
     notes,
   };
+}
+
+/** No survey finds one height everywhere; a file that was filled up instead of written does. */
+function refuseOneHeight(file: string, heights: Float32Array): void {
+  let only = NaN;
+  for (const height of heights) {
+    if (Number.isNaN(height)) continue;
+    if (Number.isNaN(only)) only = height;
+    else if (height !== only) return;
+  }
+  if (Number.isNaN(only)) return;
+  throw new HeightsError(file, `holds one and the same height everywhere about the course (${only}): it was made without data. Export it again, or take ground out of course.yaml to build without heights.`);
 }
 
 type SampleFinder = (position: Position) => readonly [column: number, row: number];

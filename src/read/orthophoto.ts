@@ -1,6 +1,6 @@
 /** A photo from the air: where its pixels lie on earth, and the part of it a course needs. */
 import { extname } from "node:path";
-import { fromFile, type GeoTIFF } from "geotiff";
+import type { GeoTIFF } from "geotiff";
 import sharp, { type Metadata } from "sharp";
 import { showPosition } from "../course/schema/geometry.ts";
 import type { Orthophoto } from "../course/types.ts";
@@ -11,6 +11,7 @@ import { HeightsError } from "./heights-error.ts";
 import { affineOf, nodataOf } from "./heights-raster.ts";
 import { perspective } from "./orthophoto-corners.ts";
 import { READING } from "./photos.ts";
+import { openTiff } from "./tiff-header.ts";
 
 /** A photo from the air that cannot be used: what is wrong, then what to do. */
 export class OrthophotoError extends Error {
@@ -74,7 +75,7 @@ const round = (degrees: number): number => Number(degrees.toFixed(4));
 async function placeOf(path: string, { file, crs: setting }: Orthophoto): Promise<Pick<OrthophotoSource, "toPixel" | "nodata">> {
   let tiff: GeoTIFF | undefined;
   try {
-    tiff = await fromFile(path);
+    tiff = await openTiff(path);
     const image = await tiff.getImage(0);
     const keys = image.getGeoKeys();
     const [a, b, c, d, e, f] = affineOf(image, keys, file);

@@ -5,6 +5,8 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { damageHeightFiles } from "./height-files.ts";
+import { damagePictures } from "./pictures.ts";
 import { seeded } from "./random.ts";
 import { attackServe } from "./serve-under-fire.ts";
 
@@ -17,6 +19,8 @@ export interface Faults {
 /** Subjects by name; each is given an empty folder and a seed. */
 const SUBJECTS: Readonly<Record<string, (folder: string, seed: number) => Promise<Faults>>> = {
   requests: (folder, seed) => attackServe(folder, 5000, seeded(seed)),
+  heights: (folder, seed) => damageHeightFiles(folder, 10_000, seeded(seed)),
+  pictures: (folder, seed) => damagePictures(folder, 5000, seeded(seed)),
 };
 
 const [wanted, seedText] = process.argv.slice(2);

@@ -261,6 +261,13 @@ describe("cover", () => {
   });
 });
 
+describe("one height everywhere", () => {
+  it("is no survey, with gaps or without", async () => {
+    const path = make("filled-up", { srs: "EPSG:32629", step: 2, value: ([x]) => (x < -40 ? -1 : 0), more: { nodata: -1 } });
+    await expect(readHeights(path, options())).rejects.toThrowErrorMatchingInlineSnapshot(`[HeightsError: ground/height.tif: holds one and the same height everywhere about the course (0): it was made without data. Export it again, or take ground out of course.yaml to build without heights.]`);
+  });
+});
+
 describe("the unit of height", () => {
   const written = (offset = 0): Position[] =>
     somePoints.slice(0, 12).map((point) => {
