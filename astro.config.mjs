@@ -10,5 +10,6 @@ export default defineConfig({
   integrations: [marram()],
   // A Content-Security-Policy without 'unsafe-inline' needs every script and style in a file.
   // The live map's library is one large file, fetched only by who opens the map.
-  vite: { build: { assetsInlineLimit: 0, chunkSizeWarningLimit: 2000 } },
+  // Names that pages and scripts share are written out where they are used; else all of them would travel with every page.
+  vite: { build: { assetsInlineLimit: 0, chunkSizeWarningLimit: 2000, rolldownOptions: { optimization: { inlineConst: { mode: "all" } } } } },
 });

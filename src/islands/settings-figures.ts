@@ -81,6 +81,6 @@ export function turnPage(root: ParentNode, tee: string, units: LengthUnit, voice
     element.classList.toggle("chosen-column", element.getAttribute(attr.teeColumn) === tee);
   }
   for (const element of root.querySelectorAll(`[${attr.wordYards}]`)) {
-    element.textContent = element.getAttribute(`data-word-${units}`);
+    element.textContent = element.getAttribute(units === "yards" ? attr.wordYards : attr.wordMetres);
   }
 }
