@@ -16,6 +16,8 @@ export interface AimedConditions {
   /** Height of the landing ground above the ball's start, metres. */
   readonly riseMetres: number;
   readonly stepSeconds?: number;
+  /** How often the aim is put right at most; left out: until the ball comes down on the line. */
+  readonly mostTurns?: number;
 }
 
 /** A flight that starts off the line so that the wind brings it back to it. */
@@ -41,7 +43,7 @@ const OFF_PER_SHARE_MISSED = 0.05;
  * @param startAimRadians aim to try first, to the right of the line
  */
 export function flyAimed(launch: Launch, conditions: AimedConditions, distanceMetres: number, startAimRadians = 0): FlightResult<AimedFlight> {
-  const { coefficients, air, wind, riseMetres, stepSeconds } = conditions;
+  const { coefficients, air, wind, riseMetres, stepSeconds, mostTurns = MOST_TURNS } = conditions;
   let aim = wind.rightMetresPerSecond === 0 ? 0 : startAimRadians;
   for (let n = 0; ; n += 1) {
     const flight = fly(launch, {
@@ -56,7 +58,7 @@ export function flyAimed(launch: Launch, conditions: AimedConditions, distanceMe
     const off = aim + Math.atan2(flight.driftMetres, flight.carryMetres);
     const flownMetres = Math.hypot(flight.carryMetres, flight.driftMetres);
     const missedShare = Math.abs(flownMetres - distanceMetres) / distanceMetres;
-    if (Math.abs(off) <= Math.max(ON_LINE_RADIANS, OFF_PER_SHARE_MISSED * missedShare) || n >= MOST_TURNS) {
+    if (Math.abs(off) <= Math.max(ON_LINE_RADIANS, OFF_PER_SHARE_MISSED * missedShare) || n >= mostTurns) {
       return { ok: true, distanceMetres: flownMetres, aimDegrees: degrees(aim - off), flight };
     }
     aim -= off;

@@ -1,41 +1,88 @@
 import { METRES_PER_YARD } from "../geo/units.ts";
 import type { Launch } from "./trajectory.ts";
 
-// The family is our own choice: plausible full strokes from a wedge to a driver, smooth in ball speed,
-// with figures as club players see them (common practice, no source). Only how a launch *changes* its
-// carry with air, wind and slope rests on the published coefficients; its carry in still standard air
-// is what it is chosen by, so a model that flies short simply gets a faster ball.
+// The means of a men's professional tour, read second hand (ball speed, launch angle, spin and descent of twelve clubs by
+// what they carry), smoothed: least squares in x, which runs from -1 at the sand wedge to 1 at the driver. The sand wedge's row
+// is common practice, no source; it has no descent. tests/flight/tour-means.ts has the rows; tests fit them anew.
+const SPEED = [58.88, 17.81, -0.92] as const;
+const ANGLE = [12.50, -11.45, 10.16, 2.59, -2.94] as const;
+const SPIN = [5603, -4731, 3292, 1185, -2672] as const;
+const DESCENT = [48.83, -4.86, -2.9, -3.18] as const;
 
-/** Slowest ball of the family, m/s: under 40 yd of carry. */
-export const SLOWEST_LAUNCH_METRES_PER_SECOND = 18;
+/** What the driver of the means carries, metres. */
+export const MEANS_DRIVER_METRES = 275 * METRES_PER_YARD;
 
-/** Fastest ball of the family, m/s: over 340 yd of carry. Faster than any player's: both coefficient sets give short drives. */
-export const FASTEST_LAUNCH_METRES_PER_SECOND = 118;
+/** What the shortest full stroke, a sand wedge's, carries as a share of the driver's (common practice, no source). */
+export const SHORTEST_FULL_SHARE = 0.4;
 
-/** Shortest level carry the family is asked for, metres. */
+/** Shortest level carry answered for, metres. */
 export const SHORTEST_CARRY_METRES = 40 * METRES_PER_YARD;
 
-/** Longest level carry the family is asked for, metres. */
+/** Longest level carry answered for, metres. */
 export const LONGEST_CARRY_METRES = 340 * METRES_PER_YARD;
 
-/** Falls smoothly from 1 to 0 about a middle. */
-function fall(speed: number, middle: number, width: number): number {
-  return 1 / (1 + Math.exp((speed - middle) / width));
-}
+/** Level carry of the driver of the golfer a guide's own figures speak of, metres: between bogey and scratch men's. */
+export const USUAL_DRIVER_METRES = 210 * METRES_PER_YARD;
+
+/** Drivers between these rest on measured means, a women's tour's and a men's; the rule carries on beyond them. */
+export const MEASURED_DRIVERS_METRES = { least: 120 * METRES_PER_YARD, most: 320 * METRES_PER_YARD } as const;
+
+/** Ball speed with a driver goes as its carry to this power: between the means of a women's tour (218 yd, 140 mph, from memory) and a men's. */
+const SPEED_POWER = 0.75;
 
 /**
- * The family's launch at a ball speed, m/s: a wedge's high start and much spin for a slow ball, a
- * driver's low start and little spin for a fast one.
+ * Degrees a stroke of the same share starts higher for a golfer without ball speed at all: 3.2 for the women's tour, whose
+ * ball speed is 0.84 of the men's (their means, from memory). Its spin is the same, within a tenth.
  */
-export function launchAtSpeed(speedMetresPerSecond: number): Launch {
+const DEGREES_PER_LACKING_SHARE = 20;
+
+/** Degrees a stroke of the same share comes down flatter for a golfer without ball speed at all, in x: 3.2 at x = 0, 1 with the driver for the women's tour, from memory. */
+const FLATTER_DEGREES = [19.9, -9.2, -4.6] as const;
+
+/** Ball speed of a part stroke with the sand wedge goes as its carry to this power: between a ball without air, 1/2, and one much held by it. */
+const PART_STROKE_POWER = 2 / 3;
+
+const polynomial = (factors: readonly number[], x: number): number => factors.reduceRight((sum, factor) => sum * x + factor, 0);
+
+/**
+ * The launch of the stroke that carries so far on level ground in still standard air, struck by a golfer whose driver
+ * carries `driverMetres`. His clubs carry in the proportions of the tour's means, and so a stroke is known by its share of
+ * the driver's carry: a shorter hitter's ball of the same share leaves slower and higher, with the same spin. What carries further than his driver is the driver of a longer hitter; what carries less than a full sand wedge is
+ * a part stroke with it. Hitters longer than the tour's keep its launch angles at more ball speed.
+ */
+export function launchOf(carryMetres: number, driverMetres: number): Launch {
+  const { x, speedShare, part } = placeIn(carryMetres, driverMetres);
   return {
-    speedMetresPerSecond,
-    angleDegrees: 10.5 + 23 * fall(speedMetresPerSecond, 46, 6),
-    spinRpm: 2100 + 5000 * fall(speedMetresPerSecond, 50, 8),
+    speedMetresPerSecond: speedShare * part * polynomial(SPEED, x),
+    angleDegrees: polynomial(ANGLE, x) + DEGREES_PER_LACKING_SHARE * Math.max(0, 1 - speedShare),
+    spinRpm: part * polynomial(SPIN, x),
   };
 }
 
-/** A speed near the one that carries this far in still air; a start for `findSpeed`. */
-export function guessSpeed(carryMetres: number): number {
-  return 10 + 0.27 * carryMetres + 0.07 * Math.max(0, carryMetres - 165);
+/**
+ * How steeply the same stroke comes down on level ground, degrees: by the same means and the same rule. A part stroke comes
+ * down flatter, by the square root of its share of the ball speed.
+ */
+export function descentOf(carryMetres: number, driverMetres: number): number {
+  const { x, speedShare, part } = placeIn(carryMetres, driverMetres);
+  return Math.sqrt(part) * (polynomial(DESCENT, x) - polynomial(FLATTER_DEGREES, x) * Math.max(0, 1 - speedShare));
 }
+
+/** Where a stroke stands in the family: its x, its driver's ball speed beside the tour's, its part of a full stroke's. */
+function placeIn(carryMetres: number, driverMetres: number): { readonly x: number; readonly speedShare: number; readonly part: number } {
+  const driver = Math.max(driverMetres, carryMetres);
+  const share = carryMetres / driver;
+  return {
+    x: (Math.max(SHORTEST_FULL_SHARE, share) - (1 + SHORTEST_FULL_SHARE) / 2) / ((1 - SHORTEST_FULL_SHARE) / 2),
+    speedShare: (driver / MEANS_DRIVER_METRES) ** SPEED_POWER,
+    part: Math.min(1, share / SHORTEST_FULL_SHARE) ** PART_STROKE_POWER,
+  };
+}
+
+/**
+ * Drivers of golfers a stroke may as well be struck by: what is told of it must hold between them. A golfer who has given
+ * his driver may launch the ball as one does who hits 15 % shorter or longer; of nobody in particular, anyone from a
+ * bogey woman's length (about 160 yd) to the tour's may be asking.
+ */
+export const otherDrivers = (driverMetres: number | undefined): readonly [shorter: number, longer: number] =>
+  driverMetres === undefined ? [160 * METRES_PER_YARD, MEANS_DRIVER_METRES] : [driverMetres / 1.15, driverMetres * 1.15];

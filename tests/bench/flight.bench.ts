@@ -1,7 +1,10 @@
 import { airFrom, STANDARD_AIR } from "../../src/flight/air.ts";
+import { COEFFICIENT_SETS } from "../../src/flight/coefficients/sets.ts";
 import { effectiveLength } from "../../src/flight/effective.ts";
 import type { DayConditions, ShotTarget } from "../../src/flight/effective.ts";
 import { STEP_SECONDS } from "../../src/flight/trajectory.ts";
+import { heldTo } from "../flight/held-to.ts";
+import { MEN, WOMEN } from "../flight/tour-means.ts";
 
 /** One line of the benchmark. */
 export interface FlightBenchLine {
@@ -52,7 +55,7 @@ function medianHoleMilliseconds(day: DayConditions): { median: number; first: nu
 
 /**
  * Effective length: error against the same model flown at a tenth of the step, and time for a whole
- * hole's 12 by both coefficient sets.
+ * hole's 12 by both coefficient sets; and both sets against the means of two tours.
  */
 export async function flightBench(): Promise<FlightBenchLine[]> {
   const cold = airFrom({ heightMetres: 20, temperatureCelsius: 8, relativeHumidity: 0.8 });
@@ -70,6 +73,14 @@ export async function flightBench(): Promise<FlightBenchLine[]> {
   for (const [name, day] of [["still air", still], ["7 m/s of wind", windy], ["14 m/s of wind", stormy]] as const) {
     const { worst, compared } = worstErrorMetres(day);
     lines.push({ name: `effective length error, ${name}`, value: worst * 1000, unit: "mm", note: `worst of ${compared} targets by both sets, against a tenth of the step` });
+  }
+  for (const [tour, means] of [["men's tour", MEN], ["women's tour", WOMEN]] as const) {
+    for (const coefficients of Object.values(COEFFICIENT_SETS)) {
+      const held = heldTo(means, coefficients);
+      for (const [what, unit] of [["carry", "%"], ["height", "%"], ["descent", "deg"]] as const) {
+        lines.push({ name: `${what} against a ${tour}'s means`, value: held[what].mean, unit, note: `mean of ${means.length} clubs by ${coefficients.id}; worst ${held[what].worst.toFixed(1)}` });
+      }
+    }
   }
   return lines;
 }

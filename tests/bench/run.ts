@@ -42,7 +42,7 @@ for (const [name, part] of Object.entries(PARTS)) {
   if (wanted.length > 0 && !wanted.includes(name)) continue;
   console.log(`\n${name}`);
   for (const line of await part()) {
-    const value = line.value >= 100 ? line.value.toFixed(0) : line.value >= 1 ? line.value.toFixed(2) : line.value.toPrecision(2);
+    const value = Math.abs(line.value) >= 100 ? line.value.toFixed(0) : Math.abs(line.value) >= 1 ? line.value.toFixed(2) : line.value.toPrecision(2);
     console.log(`  ${line.name.padEnd(44)} ${value.padStart(9)} ${line.unit.padEnd(4)} ${line.note}`);
   }
 }

@@ -49,6 +49,14 @@ describe("Smits and Smith 1994", () => {
     expect(SMITS_SMITH_1994.lift(speed, spin, VISCOSITY)).toBeCloseTo(0.21498, 4);
   });
 
+  it("lifts no more beyond the spin ratio it was measured to, where its drag goes on", () => {
+    const spinAt = (ratio: number): number => (ratio * 50) / BALL_RADIUS_METRES;
+    const { lift, drag } = SMITS_SMITH_1994;
+    expect(lift(50, spinAt(0.45), VISCOSITY)).toBeCloseTo(lift(50, spinAt(0.2), VISCOSITY), 12);
+    expect(lift(50, spinAt(0.199), VISCOSITY)).toBeLessThan(lift(50, spinAt(0.2), VISCOSITY));
+    expect(drag(50, spinAt(0.45), VISCOSITY)).toBeGreaterThan(drag(50, spinAt(0.2), VISCOSITY));
+  });
+
   it("loses spin as a published rewrite of its decay says", () => {
     // Published in a later work: 120 mph and 7,097 rpm lose 340 rpm/s with the constant rounded to
     // 0.0004; the unrounded constant gives 357.

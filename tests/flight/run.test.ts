@@ -1,14 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { COEFFICIENT_SETS } from "../../src/flight/coefficients/sets.ts";
-import { launchForCarry } from "../../src/flight/launch.ts";
+import { launchOf, USUAL_DRIVER_METRES } from "../../src/flight/family.ts";
+import { flyStandard } from "../../src/flight/launch.ts";
 import { FAIRWAY, rollMetres, runMetres } from "../../src/flight/run.ts";
 
 const YARD = 0.9144;
 
 function runOf(carryYards: number): number {
-  const answer = launchForCarry(carryYards * YARD, COEFFICIENT_SETS.bearmanHarvey1976);
-  if (!answer.ok) throw new Error(answer.message);
-  return runMetres(answer.flight) / YARD;
+  const flight = flyStandard(launchOf(carryYards * YARD, USUAL_DRIVER_METRES), COEFFICIENT_SETS.bearmanHarvey1976);
+  if (!flight.ok) throw new Error(flight.message);
+  return runMetres(flight) / YARD;
 }
 
 describe("run", () => {

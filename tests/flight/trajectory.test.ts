@@ -76,13 +76,14 @@ it.each([
 });
 
 // Launch m/s, degrees, rpm; set; carry m, apex m, time s, landing degrees. Computed, regression: another
-// integrator (RK4, 0.5 ms), still standard air, level ground; no published trajectory was found.
+// integrator (RK4, 0.5 ms), still standard air, level ground; no published trajectory was found. SS with its lift held at
+// spin ratio 0.20; without that the same integrator gives 152.69, 183.60, 199.17 and 236.67 m.
 const TRAJECTORIES = [
-  [50, 15, 3500, "SS", 152.69, 19.92, 5.4, 34.78],
+  [50, 15, 3500, "SS", 148.859, 19.531, 5.202, 35.147],
   [50, 15, 3500, "BH", 147.24, 18.73, 5.264, 36.48],
-  [60, 12, 3000, "SS", 183.6, 23.04, 5.919, 35.61],
+  [60, 12, 3000, "SS", 182.349, 23.019, 5.863, 35.926],
   [60, 12, 3000, "BH", 186.22, 21.22, 5.883, 35.65],
-  [65, 12, 2700, "SS", 199.17, 26.51, 6.275, 37.55],
+  [65, 12, 2700, "SS", 198.989, 26.51, 6.267, 37.581],
   [65, 12, 2700, "BH", 205.09, 24.28, 6.209, 37.08],
   [78.679, 10, 2520, "SS", 236.67, 33.84, 7.074, 40.92],
   [78.679, 10, 2520, "BH", 249.81, 30.43, 7.015, 39.72],
@@ -109,7 +110,8 @@ describe("still standard air", () => {
   });
 
   it("settles as a fourth-order method does when the step is halved", () => {
-    const carry = (stepSeconds: number) => flown(launchOf(65, 12, 2700), { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR, stepSeconds }).carryMetres;
+    // Its spin ratio stays below 0.20, where the formula has a bend.
+    const carry = (stepSeconds: number) => flown(launchOf(78.679, 10, 2520), { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR, stepSeconds }).carryMetres;
     const coarse = Math.abs(carry(0.2) - carry(0.1));
     const fine = Math.abs(carry(0.1) - carry(0.05));
     expect(coarse).toBeGreaterThan(0);
@@ -148,10 +150,10 @@ describe("effects on the 65 m/s shot", () => {
 
   // Metres. Computed elsewhere, regression.
   it.each([
-    ["target 10 m up", { riseMetres: 10 }, -14.5, -15.1],
-    ["target 10 m down", { riseMetres: -10 }, 12.0, 12.1],
-    ["head wind 5 m/s", along(-5), -18.8, -16.0],
-    ["tail wind 5 m/s", along(5), 14.7, 11.7],
+    ["target 10 m up", { riseMetres: 10 }, -14.49, -15.1],
+    ["target 10 m down", { riseMetres: -10 }, 12.03, 12.1],
+    ["head wind 5 m/s", along(-5), -18.69, -16.0],
+    ["tail wind 5 m/s", along(5), 14.55, 11.7],
   ] as const)("%s", (_name, conditions, smitsSmith, bearmanHarvey) => {
     expect(Math.abs(change("SS", conditions) - smitsSmith)).toBeLessThan(0.06);
     expect(Math.abs(change("BH", conditions) - bearmanHarvey)).toBeLessThan(0.06);
@@ -159,12 +161,12 @@ describe("effects on the 65 m/s shot", () => {
 
   // Per cent. Computed elsewhere, regression; air by ISO 2533.
   it.each([
-    [610, 2.7, 2.2],
-    [1609, 6.9, 5.1],
+    [610, 2.78, 2.2],
+    [1609, 7.03, 5.1],
   ])("%d m up", (heightMetres, smitsSmith, bearmanHarvey) => {
     const air = airFrom({ heightMetres });
     if (!air.ok) throw new Error(air.message);
-    expect(Math.abs((change("SS", { air: air.air }) / 199.17) * 100 - smitsSmith)).toBeLessThan(0.06);
+    expect(Math.abs((change("SS", { air: air.air }) / 198.989) * 100 - smitsSmith)).toBeLessThan(0.06);
     expect(Math.abs((change("BH", { air: air.air }) / 205.09) * 100 - bearmanHarvey)).toBeLessThan(0.06);
   });
 });
