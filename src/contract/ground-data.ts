@@ -15,6 +15,8 @@ export interface OwnDrive {
   readonly leavesMetres: number;
   /** 0 off the fairway. */
   readonly fairwayMetres: number;
+  /** Where it comes down above (+) or below (-) the tee; absent without heights. */
+  readonly rise?: number;
   /** First trouble each side: its name and how far; absent when clear. */
   readonly left?: readonly [name: string, metres: number];
   readonly right?: readonly [name: string, metres: number];
@@ -73,6 +75,7 @@ const planePoint: Read<PlanePoint> = tuple(number, number);
 const ownDrive = object<OwnDrive>({
   leavesMetres: number,
   fairwayMetres: number,
+  rise: maybe(number),
   left: maybe(trouble),
   right: maybe(trouble),
   lie: maybe(planePoint),

@@ -65,13 +65,19 @@ export interface Today {
   readonly driftMetres: number;
   /** On a level fairway after the first touch; in no other figure. */
   readonly runMetres: number;
+  /** Whether the wind or the rise is more than the model is to be trusted with. */
+  readonly indication: boolean;
 }
 
-/** How long a shot plays on a day. */
-export function todayOf([distanceMetres, riseMetres, bearingDegrees]: ShotNumbers, day: DayConditions): FlightResult<Today> {
-  const answer = effectiveLength({ distanceMetres, riseMetres, bearingDegrees }, day);
+/**
+ * How long a shot plays on a day.
+ *
+ * @param driverMetres level carry of the golfer's driver; undefined for nobody in particular
+ */
+export function todayOf([distanceMetres, riseMetres, bearingDegrees]: ShotNumbers, day: DayConditions, driverMetres?: number): FlightResult<Today> {
+  const answer = effectiveLength({ distanceMetres, riseMetres, bearingDegrees }, day, { driverMetres });
   return answer.ok
-    ? { ok: true, lengthMetres: answer.lengthMetres, plusMinusMetres: answer.plusMinusMetres, driftMetres: answer.drift.metres, runMetres: answer.run.metres }
+    ? { ok: true, lengthMetres: answer.lengthMetres, plusMinusMetres: answer.plusMinusMetres, driftMetres: answer.drift.metres, runMetres: answer.run.metres, indication: answer.indication }
     : answer;
 }
 

@@ -5,6 +5,7 @@ import { inUnit, type LengthUnit } from "../geo/units.ts";
 import { formatLength, type UnitWords } from "../tell/format.ts";
 import { writeShot } from "../contract/values.ts";
 import type { OwnDrive } from "../contract/ground-data.ts";
+import { golferOf } from "./driven.ts";
 import { todayOf, type driveOf } from "./conditions-model.ts";
 import type { PanelWords } from "./conditions-words.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";
@@ -24,22 +25,27 @@ export class OwnFigures {
     this.unitWords = unitWords;
   }
 
-  /** @param drive undefined hides what is the golfer's own */
-  show(table: HTMLTableElement | null, drive: ReturnType<typeof driveOf>, { tee, units }: PageSettings, still: DayConditions): void {
+  /**
+   * @param drive where it comes down; undefined hides what is the golfer's own
+   * @param levelMetres what the driver carries on the level in still air
+   */
+  show(table: HTMLTableElement | null, drive: ReturnType<typeof driveOf>, levelMetres: number | undefined, { tee, units }: PageSettings, still: DayConditions): void {
     const body = table?.querySelector<HTMLElement>(`[${attr.own}]`) ?? null;
     const card = document.querySelector<HTMLElement>(`[${attr.ownLanding}]`);
     body?.toggleAttribute("hidden", drive === undefined || drive.own.green === undefined);
     card?.toggleAttribute("hidden", drive === undefined);
     if (drive === undefined) return;
-    const key = `${tee} ${units} ${drive.metres}`;
+    const key = `${tee} ${units} ${drive.metres} ${levelMetres}`;
     if (key === this.written) return;
     this.written = key;
-    const text = formatLength(drive.metres, units, this.unitWords).text;
-    if (body !== null) this.fillRows(body, drive.own, text, units, still);
+    const said = (metres: number): string => formatLength(metres, units, this.unitWords).text;
+    const [down, level] = [said(drive.metres), levelMetres === undefined ? undefined : said(levelMetres)];
+    const text = level === undefined || level === down ? down : `${down} (${this.words.onTheLevel.replace("{level}", level)})`;
+    if (body !== null) this.fillRows(body, drive.own, text, units, still, golferOf(levelMetres));
     if (card !== null) this.fillCard(card, drive.own, text, units);
   }
 
-  private fillRows(body: HTMLElement, { green }: OwnDrive, drive: string, units: LengthUnit, still: DayConditions): void {
+  private fillRows(body: HTMLElement, { green }: OwnDrive, drive: string, units: LengthUnit, still: DayConditions, driverMetres: number | undefined): void {
     const title = body.querySelector(`[${attr.ownTitle}]`);
     if (title !== null) title.textContent = this.words.afterYours.replace("{drive}", drive);
     (["front", "middle", "back"] as const).forEach((name, i) => {
@@ -48,7 +54,7 @@ export class OwnFigures {
       if (row === null || shot === undefined) return;
       row.setAttribute(attr.shot, writeShot(shot));
       const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
-      const answer = todayOf(shot, still);
+      const answer = todayOf(shot, still, driverMetres);
       const distance = row.querySelector(`[${attr.ownDistance}]`);
       if (distance !== null) distance.textContent = whole(shot[0]);
       const plays = row.querySelector(`[${attr.ownPlays}]`);

@@ -5,6 +5,7 @@ import type { Wind } from "../flight/wind.ts";
 import { fromUnit, inUnit } from "../geo/units.ts";
 import { DialView } from "./conditions-dial-view.ts";
 import { compassPoint, dayOf, driveOf, isWind, limitsOf, readField, speedFrom, speedIn, STATED_TEMPERATURE_CELSIUS, todayOf } from "./conditions-model.ts";
+import { drivenMetres, golferOf, isUnmeasuredDriver } from "./driven.ts";
 import { OwnFigures } from "./conditions-own.ts";
 import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
 import { showThird } from "./conditions-third.ts";
@@ -20,6 +21,7 @@ import type { LengthsPanel } from "./lengths-panel.ts";
 import { readLengths, writeLengths } from "./lengths-store.ts";
 import { showOwnArc } from "./own-plate.ts";
 import { OwnShots } from "./own-shots.ts";
+import { isPlain, PLAIN_EVENT } from "./plain.ts";
 
 /** @throws when the words of the page cannot be fetched */
 export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
@@ -62,6 +64,9 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     return field === "from" ? words.degreesUnit : shown;
   };
 
+  const hintOf = (field: ConditionsField): string =>
+    field === "carry" && conditions.carryMetres !== undefined && isUnmeasuredDriver(conditions.carryMetres) ? words.unmeasuredDriver : hints.get(field) ?? "";
+
   function refuse(field: ConditionsField, reason: "not-a-number" | "outside" | undefined): void {
     const [input, note] = [inputs.get(field), notes.get(field)];
     if (!input || !note) return;
@@ -69,7 +74,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     note.classList.toggle("refused", reason !== undefined);
     const { least, most } = limitsOf(field, settings.units);
     note.textContent = reason === undefined
-      ? hints.get(field) ?? ""
+      ? hintOf(field)
       : (reason === "outside" ? words.outside : words.notANumber)
           .replace("{name}", names[field]).replace("{least}", String(least).replace("-", "\u2212")).replace("{most}", String(most)).replace("{unit}", unitOf(field));
   }
@@ -121,16 +126,22 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     const rungs = ladderOf(carryMetres, lengths);
     const known = knownRungs(rungs);
     const data = known.length > 0 ? ground.now() : undefined;
-    const drive = data && carryMetres !== undefined ? driveOf(data, settings.tee, carryMetres) : undefined;
-    own.show(table, drive, settings, calm);
+    const day = shown?.day ?? calm;
+    const driverMetres = golferOf(carryMetres);
+    // With plain figures nothing of wind, air and rise may show: a drive is then what the golfer says it is.
+    const carriesMetres = data && carryMetres !== undefined
+      ? drivenMetres(data, settings.tee, { fromMetres: 0, levelMetres: carryMetres, driverMetres }, level || isPlain() ? undefined : day)
+      : undefined;
+    const drive = data && carriesMetres !== undefined ? driveOf(data, settings.tee, carriesMetres) : undefined;
+    own.show(table, drive, carryMetres, settings, calm);
     const from = data?.from[settings.tee];
-    ownShots.show(from && { from, drive, third: settings.third }, known, settings, shown?.day ?? calm, level);
-    showOwnArc(from && data && { from, corridorMetres: data.corridorMetres, carryMetres }, settings.units, lengthsWords, unitWords);
+    ownShots.show(from && { from, drive, driverMetres, third: settings.third }, known, settings, day, level);
+    showOwnArc(from && data && { from, corridorMetres: data.corridorMetres, carryMetres: carriesMetres }, settings.units, lengthsWords, unitWords);
     ladder?.show(rungs, settings.units, shown && { day: shown.day, bearingDegrees: bearing });
     if (table === null) return;
     showThird(table, settings.third, thirds[settings.third], calm, settings.units, words);
-    showToday(table, shown, calm, carryMetres, settings.units, words);
-    const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, shown?.day ?? calm)}`;
+    showToday(table, shown, calm, driverMetres, settings.units, words);
+    const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, day)}`;
     if (now.textContent !== said) now.textContent = said;
   }
 
@@ -139,7 +150,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     const rows = [...table.querySelectorAll(`[${attr.middle}][${attr.shot}]`)].filter((row) => row.closest("[hidden]") === null);
     const row = rows[rows.length - 1];
     const shot = shotOf(row?.getAttribute(attr.shot));
-    const answer = shot && todayOf(shot, day);
+    const answer = shot && todayOf(shot, day, golferOf(conditions.carryMetres));
     if (!shot || !answer?.ok) return "";
     const whole = (metres: number): string => String(Math.round(inUnit(metres, settings.units)));
     const pattern = row?.hasAttribute(attr.thirdRow) ? words.thirdNow.replace("{third}", thirds[settings.third]) : words.middleNow;
@@ -175,7 +186,9 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
       case "temperature":
         return change({ temperatureCelsius: value }, field);
       case "carry":
-        return change({ carryMetres: value === undefined ? undefined : fromUnit(value, settings.units) }, field);
+        change({ carryMetres: value === undefined ? undefined : fromUnit(value, settings.units) }, field);
+        // Its hint is the driver's, which has just changed.
+        return refuse(field, undefined);
     }
   }
   for (const [field, input] of inputs) {
@@ -196,6 +209,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     fill();
     compute();
   });
+  document.addEventListener(PLAIN_EVENT, () => compute());
   window.addEventListener("storage", ({ key, newValue }) => {
     if (key === CONDITIONS_KEY) conditions = readConditions(newValue, Date.now());
     else if (key === LENGTHS_KEY) lengths = readLengths(newValue);

@@ -22,9 +22,9 @@ const LEAST_DRIFT_METRES = 1;
 /** A cell's content: figure, spread, and which way the wind moves the ball. */
 export function answeredParts(answer: FlightResult<Omit<Today, "runMetres">>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
   if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : words.unreachable] };
-  const { lengthMetres, plusMinusMetres, driftMetres } = answer;
+  const { lengthMetres, plusMinusMetres, driftMetres, indication } = answer;
   const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight).replace("{}", whole(Math.abs(driftMetres), unit))];
-  return { figure: whole(lengthMetres, unit), notes: [spread(plusMinusMetres, unit), ...drift] };
+  return { figure: whole(lengthMetres, unit), notes: [spread(plusMinusMetres, unit), ...drift, ...(indication ? [words.indication] : [])] };
 }
 
 /** Writes a figure and its notes into a cell. */
@@ -55,7 +55,7 @@ export function showToday(
     const asked = reach !== null && row.hasAttribute(attr.carryRow) && carryMetres !== undefined;
     if (reach !== null && !asked) reach.toggleAttribute("hidden", true);
     if (shot === undefined || (shown === undefined && !asked)) continue;
-    const answer = todayOf(shot, shown?.day ?? still);
+    const answer = todayOf(shot, shown?.day ?? still, carryMetres);
     const cell = row.querySelector(`td[${attr.today}]`);
     if (shown !== undefined && cell !== null) {
       const { figure, notes } = answeredParts(answer, unit, words);

@@ -29,8 +29,14 @@ export interface ConditionWords {
   /** `{}` a length: the wind moves the ball so far. */
   readonly driftLeft: string;
   readonly driftRight: string;
+  /** Beside a figure in more wind, or up or down more steeply, than the flight model is to be trusted with. */
+  readonly indication: string;
+  /** A driver shorter or longer than those measured. */
+  readonly unmeasuredDriver: string;
   /** After a drive of the golfer's own. `{drive}`. */
   readonly afterYours: string;
+  /** What that drive carries on the level, where it comes down elsewhere today. `{level}`. */
+  readonly onTheLevel: string;
   /** Whether it clears a carry, in words beside the figure. */
   readonly withinYours: string;
   readonly beyondYours: string;

@@ -4,6 +4,7 @@ import { carryToday, type DayConditions } from "../flight/effective.ts";
 import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
 import { outOfOrder, RUNG_IDS, type DerivedRungId, type OwnLengths, type Rung, type RungId } from "../measure/ladder.ts";
 import type { UnitWords } from "../tell/format.ts";
+import { golferOf } from "./driven.ts";
 import { limitsOf, readField } from "./conditions-model.ts";
 import type { PanelWords } from "./conditions-words.ts";
 import { withLength } from "./lengths-store.ts";
@@ -154,7 +155,7 @@ export class LengthsPanel {
         made("span", { class: "visually-hidden" }, `, ${this.say.shots[id]}`),
       );
       row.today.hidden = this.todayHead.hidden;
-      const today = down && carryMetres !== undefined ? carryToday({ levelCarryMetres: carryMetres, riseMetres: 0, bearingDegrees: down.bearingDegrees }, down.day) : undefined;
+      const today = down && carryMetres !== undefined ? carryToday({ levelCarryMetres: carryMetres, riseMetres: 0, bearingDegrees: down.bearingDegrees }, down.day, { driverMetres: golferOf(ladder[0]?.carryMetres) }) : undefined;
       row.today.textContent = today?.ok ? whole(today.carry.metres) : "–";
     }
     const order = outOfOrder(ladder).map(({ longer, shorter }) => fill(this.say.outOfOrder, { longer: this.say.shots[longer], shorter: this.say.shots[shorter] }));

@@ -76,19 +76,21 @@ export interface OwnHole {
   readonly from: FromTee;
   /** The golfer's own drive on a hole that is not reached in one; undefined where none is known. */
   readonly drive: { readonly metres: number; readonly own: OwnDrive } | undefined;
+  /** Level carry of the golfer's driver; undefined where it is not known. */
+  readonly driverMetres?: number | undefined;
   readonly third: Third;
 }
 
 /** @param rungs longest carry first; none gives no answers */
-export function ownShots({ from, drive, third }: OwnHole, rungs: readonly KnownRung[], day: DayConditions): readonly ShotAnswer[] {
+export function ownShots({ from, drive, driverMetres, third }: OwnHole, rungs: readonly KnownRung[], day: DayConditions): readonly ShotAnswer[] {
   const longest = rungs[0];
   if (longest === undefined) return [];
-  const asked = from.ahead.map((hazard) => askedBy(hazard, day));
+  const asked = from.ahead.map((hazard) => askedBy(hazard, day, driverMetres));
   // On a hole reached in one the green is the target, not a place short of it.
   const short = from.green === undefined && asked.length > 0 ? shortAnswer(asked, rungs) : undefined;
   const toGreen = from.green
-    ? toGreenAnswer(from.green, undefined, undefined, third, rungs, day)
-    : drive?.own.green && toGreenAnswer(drive.own.green, drive.metres, drive.own.leavesMetres, third, rungs.filter(({ id }) => id !== "driver"), day);
+    ? toGreenAnswer(from.green, undefined, undefined, third, rungs, day, driverMetres)
+    : drive?.own.green && toGreenAnswer(drive.own.green, drive.metres, drive.own.leavesMetres, third, rungs.filter(({ id }) => id !== "driver"), day, driverMetres);
   return [
     ...asked.flatMap((one) => carryAnswer(one, rungs) ?? []).slice(0, MOST_CARRIES),
     ...(short ? [short] : []),
@@ -109,9 +111,9 @@ interface Asked {
   readonly pastMetres: number;
 }
 
-function askedBy(hazard: AheadHazard, day: DayConditions): Asked {
-  const reach = todayOf(hazard.reach, day);
-  const past = hazard.past && todayOf(hazard.past, day);
+function askedBy(hazard: AheadHazard, day: DayConditions, driverMetres: number | undefined): Asked {
+  const reach = todayOf(hazard.reach, day, driverMetres);
+  const past = hazard.past && todayOf(hazard.past, day, driverMetres);
   const nothing = (reason: string): number => (reason === "too-short" ? 0 : Infinity);
   return {
     hazard,
@@ -154,12 +156,12 @@ export function inThird([front, middle, back]: GreenShots, third: Third): ShotNu
 }
 
 /** @param alongMetres to the middle of the green along the line of play; undefined: straight */
-function toGreenAnswer(green: GreenShots, driveMetres: number | undefined, alongMetres: number | undefined, third: Third, rungs: readonly KnownRung[], day: DayConditions): ToGreenAnswer | undefined {
+function toGreenAnswer(green: GreenShots, driveMetres: number | undefined, alongMetres: number | undefined, third: Third, rungs: readonly KnownRung[], day: DayConditions, driverMetres: number | undefined): ToGreenAnswer | undefined {
   const [longest, shortest] = [rungs[0], rungs[rungs.length - 1]];
   if (longest === undefined || shortest === undefined) return undefined;
   const target = inThird(green, third);
   const [distanceMetres] = target;
-  const answer = todayOf(target, day);
+  const answer = todayOf(target, day, driverMetres);
   const plays = answer.ok ? answer.lengthMetres : answer.reason === "too-short" ? 0 : Infinity;
   if (shortest.carryMetres > plays + BY_THE_GREEN_METRES) return { kind: "part", driveMetres, distanceMetres, by: shortest };
   if (longest.carryMetres < plays - BY_THE_GREEN_METRES) {

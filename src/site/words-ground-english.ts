@@ -51,7 +51,7 @@ export const englishGround: GroundWords = {
     carry: (name) => `Carry ${name}`,
     overCorner: "Over the corner",
     moreThanOne: "more than one stroke",
-    note: (temperature) => `Plays: the level carry that just comes down there, in still air at ${temperature} and the course's height. ± is half the difference between two published balls, not an error bound.`,
+    note: (temperature) => `Plays: the level carry that just comes down there, in still air at ${temperature} and the course's height. ± is how far two published balls and golfers who strike it otherwise stand from it, not an error bound.`,
     runNote: "Run: about how far a ball goes on after it lands on a level, mown fairway. It is in no other figure; do not add it to a carry.",
   },
 
@@ -102,7 +102,7 @@ export const englishGround: GroundWords = {
     seesGreen: "green in view",
     greenHidden: "green hidden",
     yours: "Your drive",
-    yoursNote: "Where it comes down; fairway, sides, lie and view at the nearest length worked out. Run not counted.",
+    yoursNote: "Where it comes down in the air and wind given and on this ground; fairway, sides, lie and view at the nearest length worked out. Run not counted.",
     drawingNote: "The hole drawn straight, true to scale. Heavy bars are fairway, dots the first trouble each side, figures at the left what is then left to the green.",
   },
 
@@ -158,6 +158,9 @@ export const englishGround: GroundWords = {
       unreachable: "out of reach in this wind",
       driftLeft: "{} left",
       driftRight: "{} right",
+      indication: "an indication only",
+      unmeasuredDriver: "On level ground in still air. Drivers of under 120 or over 320 yards (110 or 290 metres) are beyond what was measured: an indication only.",
+      onTheLevel: "{level} on the level in still air",
       afterYours: "Green after your drive of {drive}",
       withinYours: "within your carry",
       beyondYours: "beyond your carry",
@@ -188,7 +191,7 @@ export const englishGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "plays",
     term: "Plays (effective length)",
-    meaning: "The carry, on the level in still standard air (15 °C, 101,325 Pa, sea level), of the stroke that just comes down on the target at its height in the air and wind stated. From a flight model: a point mass under gravity, drag and lift, with two published sets of coefficients (Bearman and Harvey 1976; Smits and Smith 1994), wind growing with height by a log law. ± is half the difference between the two sets: the spread between two balls, not an error bound. A rise known to half a metre moves it by about as much. Strokes are whole ones of an even family from wedge to driver; a punched or a lofted ball differs.",
+    meaning: "The carry, on the level in still standard air (15 °C, 101,325 Pa, sea level), of the stroke that just comes down on the target at its height in the air and wind stated. From a flight model: a point mass under gravity, drag and lift, with two published sets of coefficients (Bearman and Harvey 1976; Smits and Smith 1994), wind growing with height by a log law. Strokes are launched as the means of a men's professional tour are, club by club (read second hand), and for shorter hitters slower and higher by a stated rule; where you have not given your driver, for one of 210 yards. ± is half the difference between the two sets, with how far golfers of other lengths stand from it, and never less than a quarter of what rise, air and wind make: not an error bound. Above 8 m/s (18 mph) of wind, and where the target is more than 12 % of its distance up or down, it is an indication only, and marked so; for drivers of under 120 or over 320 yards too. A rise known to half a metre moves it by about as much. A punched or a lofted ball differs.",
     formula: "to first order: plays = distance + rise ÷ tan(angle of descent)",
   },
   {
@@ -206,7 +209,7 @@ export const englishGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "wind",
     term: "Today",
-    meaning: "The same as Plays, in the wind and temperature you give. Wind is as a forecast states it, 10 m above open ground, steady; gusts, shelter behind dunes and updraughts are not in it. Answered for up to 28 m/s.",
+    meaning: "The same as Plays, in the wind and temperature you give. Wind is as a forecast states it, 10 m above open ground, steady; gusts, shelter behind dunes and updraughts are not in it. Answered for up to 28 m/s; above 8 m/s an indication only.",
     formula: "share of the wind at height z = ln(z ÷ 0.03 m) ÷ ln(10 m ÷ 0.03 m)",
   },
   {

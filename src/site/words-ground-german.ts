@@ -54,7 +54,7 @@ export const germanGround: GroundWords = {
     carry: (name) => `Carry: ${name}`,
     overCorner: "Über die Ecke",
     moreThanOne: "mehr als ein Schlag",
-    note: (temperature) => `Spielt wie: So lang wäre der Carry desselben Schlags auf ebenem Boden, bei Windstille und ${temperature} auf der Höhe des Platzes. ± ist der halbe Unterschied zwischen zwei Bällen mit veröffentlichten Flugdaten, keine Fehlergrenze.`,
+    note: (temperature) => `Spielt wie: So lang wäre der Carry desselben Schlags auf ebenem Boden, bei Windstille und ${temperature} auf der Höhe des Platzes. ± sagt, wie weit zwei Bälle mit veröffentlichten Flugdaten und Spieler mit anderem Schlag davon abweichen; es ist keine Fehlergrenze.`,
     runNote: "Roll: etwa so weit läuft ein Ball nach der Landung auf ebenem, gemähtem Fairway noch aus. Der Roll steckt in keiner anderen Angabe; rechnen Sie ihn nicht zu einem Carry hinzu.",
   },
 
@@ -102,7 +102,7 @@ export const germanGround: GroundWords = {
     seesGreen: "Grün zu sehen",
     greenHidden: "Grün verdeckt",
     yours: "Ihr Drive",
-    yoursNote: "Wo er herunterkommt; Fairway, Seiten, Lage und Sicht bei der nächstliegenden berechneten Länge. Roll nicht gezählt.",
+    yoursNote: "Wo er bei der angegebenen Luft, dem Wind und auf diesem Boden herunterkommt; Fairway, Seiten, Lage und Sicht bei der nächstliegenden berechneten Länge. Roll nicht gezählt.",
     drawingNote: "Die Bahn gerade gezogen, maßstäblich. Dicke Balken sind Fairway, Punkte das erste Hindernis auf jeder Seite, Zahlen links der Rest zum Grün.",
   },
 
@@ -158,6 +158,9 @@ export const germanGround: GroundWords = {
       unreachable: "bei diesem Wind nicht erreichbar",
       driftLeft: "{} nach links",
       driftRight: "{} nach rechts",
+      indication: "nur ein Anhalt",
+      unmeasuredDriver: "Auf ebenem Boden bei Windstille. Driver unter 120 oder über 320\u00a0Yards (110 oder 290\u00a0Meter) liegen außerhalb des Gemessenen: nur ein Anhalt.",
+      onTheLevel: "{level} auf ebenem Boden bei Windstille",
       afterYours: "Grün nach Ihrem Drive von {drive}",
       withinYours: "mit Ihrem Carry zu schaffen",
       beyondYours: "weiter als Ihr Carry",
@@ -188,7 +191,7 @@ export const germanGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "plays",
     term: "Spielt wie (effektive Länge)",
-    meaning: "Gesucht ist der Schlag, der bei der angegebenen Luft und dem angegebenen Wind genau am Ziel in dessen Höhe herunterkommt; angegeben ist sein Carry auf ebenem Boden bei Windstille in Normluft (15\u00a0°C, 101.325\u00a0Pa, Meereshöhe). Aus einem Flugmodell: ein Massenpunkt unter Schwerkraft, Luftwiderstand und Auftrieb, mit zwei veröffentlichten Sätzen von Beiwerten (Bearman und Harvey 1976; Smits und Smith 1994); der Wind nimmt mit der Höhe logarithmisch zu. ± ist der halbe Unterschied zwischen beiden Sätzen: die Spanne zwischen zwei Bällen, keine Fehlergrenze. Ein auf einen halben Meter bekannter Höhenunterschied verschiebt den Wert um etwa ebenso viel. Gerechnet wird mit vollen Schlägen einer gleichmäßigen Reihe vom Wedge bis zum Driver; ein flach gehaltener oder hoch gespielter Ball fliegt anders.",
+    meaning: "Gesucht ist der Schlag, der bei der angegebenen Luft und dem angegebenen Wind genau am Ziel in dessen Höhe herunterkommt; angegeben ist sein Carry auf ebenem Boden bei Windstille in Normluft (15\u00a0°C, 101.325\u00a0Pa, Meereshöhe). Aus einem Flugmodell: ein Massenpunkt unter Schwerkraft, Luftwiderstand und Auftrieb, mit zwei veröffentlichten Sätzen von Beiwerten (Bearman und Harvey 1976; Smits und Smith 1994); der Wind nimmt mit der Höhe logarithmisch zu. Die Schläge starten wie im Mittel einer Profitour der Männer, Schläger für Schläger (aus zweiter Hand gelesen), bei kürzeren Spielern nach einer festen Regel langsamer und höher; haben Sie keinen Driver angegeben, wie bei einem von 210\u00a0Yards. ± ist der halbe Unterschied zwischen beiden Sätzen und dazu, wie weit Spieler anderer Länge davon abweichen, mindestens aber ein Viertel dessen, was Höhe, Luft und Wind ausmachen: keine Fehlergrenze. Über 8\u00a0m/s Wind (18\u00a0mph), bei Zielen, die um mehr als 12\u00a0% ihrer Entfernung höher oder tiefer liegen, und bei Drivern unter 120 oder über 320\u00a0Yards ist die Angabe nur ein Anhalt. Ein auf einen halben Meter bekannter Höhenunterschied verschiebt den Wert um etwa ebenso viel. Gerechnet wird mit Schlägen einer Reihe vom Wedge bis zum Driver; ein flach gehaltener oder hoch gespielter Ball fliegt anders.",
     formula: "in erster Näherung: Spielt wie = Entfernung + Höhenunterschied ÷ tan(Landewinkel)",
   },
   {
@@ -206,7 +209,7 @@ export const germanGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "wind",
     term: "Heute",
-    meaning: "Dasselbe wie „Spielt wie“, bei dem Wind und der Temperatur, die Sie angeben. Wind wie in der Vorhersage, 10\u00a0m über freiem Gelände und gleichmäßig; Böen, Windschatten hinter Dünen und Aufwinde sind nicht enthalten. Berechnet bis 28\u00a0m/s.",
+    meaning: "Dasselbe wie „Spielt wie“, bei dem Wind und der Temperatur, die Sie angeben. Wind wie in der Vorhersage, 10\u00a0m über freiem Gelände und gleichmäßig; Böen, Windschatten hinter Dünen und Aufwinde sind nicht enthalten. Berechnet bis 28\u00a0m/s, über 8\u00a0m/s nur ein Anhalt.",
     formula: "Anteil des Windes in der Höhe z = ln(z ÷ 0,03\u00a0m) ÷ ln(10\u00a0m ÷ 0,03\u00a0m)",
   },
   {

@@ -81,6 +81,7 @@ export const englishMap: MapWords = {
     up: "{height} up",
     down: "{height} down",
     level: "level",
+    indication: "That is an indication only.",
     there: "There: {leg}.",
     on: { front: "On to the front third: {leg}.", middle: "On to the middle: {leg}.", back: "On to the back third: {leg}." },
     still: "In still air at {degrees} °C.",

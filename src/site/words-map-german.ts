@@ -81,6 +81,7 @@ export const germanMap: MapWords = {
     up: "{height} bergauf",
     down: "{height} bergab",
     level: "eben",
+    indication: "Das ist nur ein Anhalt.",
     there: "Bis dorthin: {leg}.",
     on: { front: "Weiter ins vordere Drittel: {leg}.", middle: "Weiter zur Grünmitte: {leg}.", back: "Weiter ins hintere Drittel: {leg}." },
     still: "Bei Windstille und {degrees}\u00a0°C.",

@@ -157,15 +157,25 @@ describe("what the lengths do on a hole", () => {
     expect(record).toEqual({ errors: [], foreign: [], missing: [] });
   });
 
-  test("draws the drive on the plate, at its length", async () => {
+  test("draws the drive on the plate as far as it carries today on this ground, and with plain figures as far as the golfer says", async () => {
     const { page } = await openLadder(13);
     expect(await page.locator("[data-own-arc]").count()).toBe(0);
     await driver(page).fill("200");
     const arc = page.locator("[data-own-arc]").first();
-    await expect.poll(() => arc.textContent()).toContain("200");
+    const yards = async (): Promise<number> => Number(/(\d+)\s*yd/.exec((await arc.textContent()) ?? "")?.[1]);
+    await expect.poll(yards).toBeGreaterThan(190);
+    expect(await yards()).toBeLessThan(210);
     const radius = (await arc.locator(".own-arc-line").getAttribute("d"))!.split("A")[1]!.split(" ")[0]!;
     const scale = (await page.locator("svg[data-plane]").first().getAttribute("data-plane"))!.split(" ").slice(0, 2).map(Number);
-    expect(Number(radius) / Math.hypot(...scale)).toBeCloseTo(200 * 0.9144, 0);
+    expect(Math.abs(Number(radius) / Math.hypot(...scale) / 0.9144 - (await yards()))).toBeLessThan(0.6);
+    // The hole's bearing is the wind's where none is given: 20 mph in the face.
+    await page.locator('[data-field="speed"]').fill("20");
+    await expect.poll(yards).toBeLessThan(180);
+    expect(await page.locator("[data-own-drive]").textContent()).toContain("200");
+    await page.locator(".plays-section [data-plain-switch]").click();
+    await expect.poll(yards).toBe(200);
+    await page.locator(".plays-section [data-plain-switch]").click();
+    await expect.poll(yards).toBeLessThan(180);
     await driver(page).fill("");
     await expect.poll(() => page.locator("[data-own-arc]").count()).toBe(0);
   });

@@ -102,10 +102,14 @@ describe("ahead", () => {
     expect(await text(page)).toContain(behind);
   });
 
-  test("the golfer's own carry is told with the fairway there", async () => {
+  test("the golfer's own drive is told with the fairway there, as far as the page has it today on this ground", async () => {
     const { page } = await open(longHole, {}, { "marram.conditions": JSON.stringify({ carryMetres: 182.88, at: 0 }) });
-    // 182.88 m are 200 yd.
-    expect(await text(page)).toMatch(/Your drive of 200 yd: the fairway is \d+ yd wide there, \d+ yd left/);
+    const drive = async (): Promise<string | undefined> => /Your drive of (\d+) yd: the fairway is \d+ yd wide there, \d+ yd left/.exec(await text(page))?.[1];
+    const onPage = async (): Promise<string | undefined> => /^\d+/.exec((await page.locator("[data-own-drive]").textContent()) ?? "")?.[0];
+    await expect.poll(async () => (await drive()) !== undefined && (await drive()) === (await onPage())).toBe(true);
+    // 182.88 m are 200 yd, which is what plain figures tell.
+    await page.locator("[data-plain-switch]").first().evaluate((button: HTMLElement) => button.click());
+    await expect.poll(drive).toBe("200");
   });
 });
 

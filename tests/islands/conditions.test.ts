@@ -149,8 +149,9 @@ describe("the day", () => {
   });
 
   test("is written as a figure with its spread and drift, or in words", () => {
-    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 1.1, driftMetres: -9.2 }, "yards", script)).toEqual({ figure: "175", notes: ["±2", "10 left"] });
-    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 0.01, driftMetres: 0.4 }, "metres", script)).toEqual({ figure: "160", notes: ["±1"] });
+    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 1.1, driftMetres: -9.2, indication: false }, "yards", script)).toEqual({ figure: "175", notes: ["±2", "10 left"] });
+    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 0.01, driftMetres: 0.4, indication: false }, "metres", script)).toEqual({ figure: "160", notes: ["±1"] });
+    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 9, driftMetres: 0, indication: true }, "metres", script).notes).toEqual(["±9", script.indication]);
     for (const reason of ["too-long", "too-short", "unreachable", "not-a-number"] as const) {
       const { figure, notes } = answeredParts({ ok: false, reason, message: "x" }, "yards", script);
       expect(figure).toBe("–");

@@ -51,7 +51,7 @@ describe("a reading", () => {
   });
 
   test("says it, and how the leg there plays under its own figure", () => {
-    const leg = (lengthMetres: number) => ({ riseMetres: 0, plays: { lengthMetres, plusMinusMetres: 1, driftMetres: 0 } });
+    const leg = (lengthMetres: number) => ({ riseMetres: 0, plays: { lengthMetres, plusMinusMetres: 1, driftMetres: 0, indication: false } });
     const { figures, lines, spoken } = readOut(measure.read(at(0, 200), tee.id, "back"), "metres", ENGLISH, { legs: [leg(200), leg(212)], wind: false, temperatureCelsius: 15 });
     expect(figures.map(({ note }) => note)).toEqual(["plays 200 ±1", undefined, "plays 212 ±1", undefined]);
     expect(lines.at(-1)).toContain("On to the back third: level, plays 212 ±1.");

@@ -61,8 +61,10 @@ describe("a drive between two lengths worked out", () => {
   });
 
   test("beyond the lengths worked out is the last of them, and none on a hole it is as long as", () => {
-    expect(driveOf(data, "back", 40)!.metres).toBe(data.drivesMetres[0]);
-    expect(driveOf(data, "back", 310)!.metres).toBe(data.drivesMetres[data.drivesMetres.length - 1]);
+    expect(driveOf(data, "back", 30)!.metres).toBe(data.drivesMetres[0]);
+    const long = hilly(PAR_FOUR, level);
+    const ofLong = groundData(long, long.holes[0]!, "yards", english);
+    expect(driveOf(ofLong, "back", 390)!.metres).toBe(ofLong.drivesMetres[ofLong.drivesMetres.length - 1]);
     const short = hilly(PAR_THREE, level);
     expect(driveOf(groundData(short, short.holes[0]!, "yards", english), "back", 160)).toBeUndefined();
     expect(driveOf(data, "nobody", 180)).toBeUndefined();

@@ -23,7 +23,7 @@ const at = (x: number, y: number): LonLat => {
 const shown = ({ figures, lines }: ReturnType<typeof shotsOut>) => [...figures.map(({ label, value }) => `${label} ${value}`), ...lines].join("\n").replaceAll("\u00a0", " ");
 
 describe("how a reading plays", () => {
-  const leg = (riseMetres: number, lengthMetres: number, driftMetres: number) => ({ riseMetres, plays: { lengthMetres, plusMinusMetres: 1.2, driftMetres } });
+  const leg = (riseMetres: number, lengthMetres: number, driftMetres: number, indication = false) => ({ riseMetres, plays: { lengthMetres, plusMinusMetres: 1.2, driftMetres, indication } });
   const reading = measure.read(at(0, 200), "back", "middle");
 
   test("stands under the figure it belongs to, with what ground and wind do in a line", () => {
@@ -32,6 +32,11 @@ describe("how a reading plays", () => {
     const line = "There: 6 m up, plays 207 ±2, the wind takes it 4 m left. On to the middle: 3 m down, plays 195 ±2. In the wind you set, at 12 °C.";
     expect(lines.map((text) => text.replaceAll("\u00a0", " "))).toContain(line);
     expect(spoken).toContain("There: 6 m up, plays 207 ±2, the wind takes it 4 metres left.".replace("6 m", "6\u00a0m"));
+  });
+
+  test("says when it is only an indication", () => {
+    const lines = (indication: boolean): readonly string[] => readOut(reading, "metres", ENGLISH, { legs: [leg(0, 207, 0), leg(0, 195, 0, indication)], wind: true, temperatureCelsius: 12 }).lines;
+    expect(lines(true).at(-1)).toBe(`${lines(false).at(-1)} That is an indication only.`);
   });
 
   test("is left out for a leg no stroke covers, and altogether when neither is", () => {

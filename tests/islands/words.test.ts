@@ -47,7 +47,7 @@ const PLACES = [at(0, 200), at(0, 90), at(11, 203), at(50, 120), at(30, 480), at
 
 describe("in a language with other letters, nothing is left of ours", () => {
   test.each(CASES)("in what a reading says: %s third, %s", (third, unit) => {
-    const leg = (riseMetres: number, driftMetres: number) => ({ riseMetres, plays: { lengthMetres: 150, plusMinusMetres: 1, driftMetres } });
+    const leg = (riseMetres: number, driftMetres: number) => ({ riseMetres, plays: { lengthMetres: 150, plusMinusMetres: 1, driftMetres, indication: true } });
     const plays = [[6, -4], [-6, 4], [0, 0]].flatMap(([rise, drift]) => [true, false].map((wind) => ({ legs: [leg(rise!, drift!), leg(-rise!, -drift!)], wind, temperatureCelsius: -2 })));
     for (const place of PLACES) {
       for (const me of [undefined, at(0, 20)]) {

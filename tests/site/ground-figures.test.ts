@@ -3,7 +3,6 @@ import { describe, expect, test } from "vitest";
 import { airFrom } from "../../src/flight/air.ts";
 import { effectiveLength } from "../../src/flight/effective.ts";
 import { landingAt } from "../../src/measure/landing.ts";
-import { metresFromYards } from "../../src/geo/units.ts";
 import { shotsOf } from "../../src/measure/shots.ts";
 import { courseHeight, holeGround, pageShots, STATED_TEMPERATURE_CELSIUS } from "../../src/site/ground-figures.ts";
 import { driveLengths, groundData } from "../../src/site/files/ground-data.ts";
@@ -128,8 +127,10 @@ describe("a golfer's own drives", () => {
   const measured = hilly(PAR_FOUR, up);
   const data = groundData(measured, measured.holes[0]!, "yards", english);
 
-  test("are every ten yards, or every ten metres", () => {
-    expect(data.drivesMetres[0]).toBeCloseTo(metresFromYards(120), 2);
+  test("are every ten yards or every ten metres, and every twenty where only a short driver, a long one or a strong wind ends", () => {
+    const yards = data.drivesMetres.map((metres) => Math.round(metres / 0.9144));
+    expect([yards[0], yards.at(-1)]).toEqual([40, 380]);
+    yards.slice(1).forEach((next, i) => expect(next - yards[i]!).toBe(next > 120 && next <= 320 ? 10 : 20));
     expect(driveLengths("metres").every((metres) => metres % 10 === 0)).toBe(true);
   });
 

@@ -20,6 +20,7 @@ import { tapMeasure } from "./measure-tap.ts";
 import { myPlace } from "./my-place.ts";
 import { longestAfter } from "../../measure/ladder.ts";
 import { readLengths } from "../lengths-store.ts";
+import { OwnDrives } from "./own-drives.ts";
 import { ownLanding } from "./own-landing.ts";
 import { panel as makePanel } from "./panel.ts";
 import { photoTool, type PhotoState } from "./photo-tool.ts";
@@ -61,6 +62,7 @@ export async function openHoleMap({ slot, data: written, address, golfer, speech
       show(news);
     },
   });
+  const drives = new OwnDrives(() => show(false));
   const conditions = (): Conditions => readConditions(stored(CONDITIONS_KEY), Date.now());
 
   /** Draws and tells everything as it now is; `news` also speaks. */
@@ -74,7 +76,8 @@ export async function openHoleMap({ slot, data: written, address, golfer, speech
     const reading = laying || tapped === undefined ? undefined : measure.read(tapped, tee.id, third, mine);
     const mineReading = mine && measure.read(mine, tee.id, third, mine);
     const carry = conditions().carryMetres;
-    const own = carry === undefined ? undefined : ownLanding(plane, tee, third, carry, longestAfter(carry, readLengths(stored(LENGTHS_KEY))));
+    const driven = carry === undefined ? undefined : drives.now(tee.id, carry, longestAfter(carry, readLengths(stored(LENGTHS_KEY))), conditions(), isPlain());
+    const own = driven && ownLanding(plane, tee, third, driven.driveMetres, driven.nextMetres);
     const fresh = !laying && reading === undefined;
     const teeAhead = fresh && mine === undefined ? hazardsFromTee(data, tee) : [];
     const chain = laying ? shotChain(plane, tee, third, shots) : undefined;

@@ -1,7 +1,7 @@
 /**
- * Where the golfer's own drive comes down, and the longest stroke after it: a level carry of the given length along the line
- * of play, as an arc across the shot corridor, and the fairway there. Only a distance from
- * the tee: no wind, no slope.
+ * Where the golfer's own drive comes down, and the longest stroke after it: a carry of the given length along the line
+ * of play, as an arc across the shot corridor, and the fairway there. What wind, air and slope make of
+ * the carry is worked out before: see own-drives.ts.
  */
 import type { Point } from "../../geo/position.ts";
 import type { TeeData } from "../../contract/hole-data.ts";

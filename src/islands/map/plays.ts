@@ -2,6 +2,7 @@
 import type { Conditions } from "../conditions-store.ts";
 import type { Point } from "../../geo/position.ts";
 import { bearingDegrees, directionTo, distanceMetres } from "../../geo/vector.ts";
+import { golferOf } from "../driven.ts";
 import { dayOf, isWind, STATED_TEMPERATURE_CELSIUS, todayOf } from "../conditions-model.ts";
 
 /** A place with its height. */
@@ -13,7 +14,7 @@ export interface Stop {
 export interface LegPlay {
   readonly riseMetres: number;
   /** Undefined where no stroke comes down there. */
-  readonly plays: { readonly lengthMetres: number; readonly plusMinusMetres: number; readonly driftMetres: number } | undefined;
+  readonly plays: { readonly lengthMetres: number; readonly plusMinusMetres: number; readonly driftMetres: number; readonly indication: boolean } | undefined;
 }
 
 export interface Plays {
@@ -34,7 +35,7 @@ export function playsOf(stops: readonly Stop[], conditions: Conditions): Plays |
     legs: stops.slice(1).map((to, i): LegPlay => {
       const from = stops[i]!;
       const riseMetres = to.heightMetres - from.heightMetres;
-      const today = todayOf([distanceMetres(from.point, to.point), riseMetres, bearingDegrees(directionTo(from.point, to.point))], answer.day);
+      const today = todayOf([distanceMetres(from.point, to.point), riseMetres, bearingDegrees(directionTo(from.point, to.point))], answer.day, golferOf(conditions.carryMetres));
       return { riseMetres, plays: today.ok ? today : undefined };
     }),
     wind: isWind(conditions.wind),

@@ -149,5 +149,6 @@ function playsLine(plays: Plays | undefined, third: Third, unit: LengthUnit, spe
     there && fill(say.there, { leg: there }),
     on && fill(say.on[third], { leg: on }),
     fill(plays.wind ? say.wind : say.still, { degrees }),
+    plays.legs.some((one) => one.plays?.indication) ? say.indication : undefined,
   ].filter(isThere).join(" ");
 }

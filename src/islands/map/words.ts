@@ -110,6 +110,8 @@ export interface MapWords {
     readonly up: string;
     readonly down: string;
     readonly level: string;
+    /** After legs in more wind, or up or down more steeply, than the flight model is to be trusted with. */
+    readonly indication: string;
     /** {leg} */
     readonly there: string;
     readonly on: Readonly<Record<Third, string>>;

@@ -1,5 +1,5 @@
 /** What a golfer's own drive needs, for every length worked out. */
-import type { LengthUnit } from "../../geo/units.ts";
+import { metresFromYards, type LengthUnit } from "../../geo/units.ts";
 import { bearingDegrees, directionTo, distanceMetres } from "../../geo/vector.ts";
 import type { Point } from "../../geo/position.ts";
 import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint, type ShotNumbers } from "../../contract/ground-data.ts";
@@ -13,9 +13,11 @@ import { featureName } from "../ground-names.ts";
 import { drawnHole, kept } from "../kept.ts";
 import type { Words } from "../words.ts";
 
-/** Every ten of the club's unit: 120 to 320 yards, or 110 to 290 metres. */
+/** Every ten of the club's unit: 120 to 320 yards, or 110 to 290 metres; beyond them every twenty, as short as a driver and a head wind make it and as long as a tail wind. */
 export const driveLengths = (unit: LengthUnit): readonly number[] =>
-  unit === "yards" ? DRIVE_LENGTHS_METRES : Array.from({ length: 19 }, (_, i) => 110 + 10 * i);
+  unit === "yards"
+    ? [...[40, 60, 80, 100].map(metresFromYards), ...DRIVE_LENGTHS_METRES, ...[340, 360, 380].map(metresFromYards)]
+    : [30, 50, 70, 90, ...Array.from({ length: 19 }, (_, i) => 110 + 10 * i), 310, 330, 350];
 
 const rounded = (value: number, decimals = 1): number => Number(value.toFixed(decimals));
 
@@ -88,11 +90,12 @@ function greenShots({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigu
 function ownDrive(course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, driveMetres: number, words: Words): OwnDrive | null {
   const landing = landingAt(hole, tee, driveMetres, course.ground);
   if (!landing) return null;
-  const { left, right, lie, seenFromTee, seesGreen, fairway } = landing;
+  const { left, right, lie, seenFromTee, seesGreen, fairway, riseMetres } = landing;
   const green = greenShots(course, hole, tee, landing.point, driveMetres);
   return {
     leavesMetres: rounded(landing.leavesMetres),
     fairwayMetres: rounded(fairway.widthMetres),
+    ...(riseMetres === undefined ? {} : { rise: rounded(riseMetres) }),
     ...(left ? { left: [featureName(hole, left.id, words), rounded(left.metres)] as const } : {}),
     ...(right ? { right: [featureName(hole, right.id, words), rounded(right.metres)] as const } : {}),
     ...(lie ? { lie: [rounded(lie.awayPercent), rounded(lie.rightPercent)] as const } : {}),
