@@ -81,8 +81,7 @@ export async function readContent(folder: string): Promise<Content> {
 /** A folder is a course when it has what a course has; others (drafts, pictures) are the club's own business. */
 async function isCourse(path: string): Promise<boolean> {
   try {
-    const names = (await listFolder(path)).map(({ name }) => name);
-    return ["course.yaml", "course.yml", "holes"].some((name) => names.includes(name));
+    return (await listFolder(path)).some(({ name }) => /^(?:course\.ya?ml|holes)$/i.test(name));
   } catch {
     return false;
   }

@@ -134,10 +134,17 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
   };
 }
 
+/** Folders of a course that are read. */
+const OWN_FOLDERS = ["holes", "photos", "ground"];
+
 /** The hole pages of a course in order, and a word about files that look like one but are not. */
 async function holeFiles(folder: string, id: string, languages: readonly string[] | undefined): Promise<{ files: string[]; translations: TranslationFile[]; diagnostics: Diagnostic[] }> {
   const holes = `${id}/holes`;
   const at = (file: string): Place => ({ file, line: 1, column: 1 });
+  const linked = (await listFolder(join(folder, id)).catch(() => [])).filter(({ name, kind }) => kind === "link" && OWN_FOLDERS.includes(name));
+  if (linked.length > 0) {
+    return { files: [], translations: [], diagnostics: linked.map(({ name }) => ({ ...at(`${id}/course.yaml`), severity: "error", rule: "file-link", message: `The folder ${id}/${name}/ is a link to another place, and content is only read from its own folder. Put the folder itself here.` })) };
+  }
   let entries;
   try {
     entries = await listFolder(join(folder, holes));
@@ -152,18 +159,30 @@ async function holeFiles(folder: string, id: string, languages: readonly string[
       files.push(`${holes}/${name}`);
       continue;
     }
-    if (kind === "folder" || isTranslation(name) || !looksLikeHole(name)) continue;
+    if (kind === "folder") {
+      const below = (await listFolder(join(folder, holes, name)).catch(() => [])).find((entry) => looksLikeHole(entry.name));
+      if (below) diagnostics.push({ ...at(`${holes}/${name}/${below.name}`), severity: "error", rule: "file-name", message: `The page is not read: it lies in a folder below ${holes}/. Move it to ${holes}/.` });
+      continue;
+    }
+    if (isTranslation(name) || !looksLikeHole(name)) continue;
     const number = /^(\d{1,2})(?!\d)/.exec(name)?.[1];
     const message = number === undefined
       ? `The file is not read: a hole page's name starts with the hole's number. Rename it, for example to 07-${slugOf(name)}.md.`
       : `The file is not read: a hole page is named with lower-case words joined by hyphens and ends in .md. Rename it to ${[number, slugOf(name.slice(number.length))].filter(Boolean).join("-")}.md.`;
-    diagnostics.push({ ...at(`${holes}/${name}`), severity: "warning", rule: "file-name", message });
+    // A page that somebody wrote for a hole must not go missing; notes that lie beside may stay.
+    const isPage = number !== undefined || (await startsLikePage(folder, `${holes}/${name}`));
+    diagnostics.push({ ...at(`${holes}/${name}`), severity: isPage ? "error" : "warning", rule: "file-name", message });
   }
   if (files.length === 0 && diagnostics.length === 0) {
     diagnostics.push({ ...at(`${id}/course.yaml`), severity: "error", rule: "hole-missing", message: `There are no hole pages in ${holes}/. Write one for each hole, such as ${holes}/01-name.md.` });
   }
   const translated = languages === undefined ? undefined : wantedTranslations(`${holes}/`, entries.map(({ name }) => name), isHoleOriginal, languages);
   return { files, translations: translated?.files ?? [], diagnostics: [...diagnostics, ...(translated?.diagnostics ?? [])] };
+}
+
+async function startsLikePage(folder: string, file: string): Promise<boolean> {
+  const text = await readTextFile(folder, file);
+  return text.ok && text.source.text.startsWith("---");
 }
 
 const isTranslation = (name: string): boolean => {

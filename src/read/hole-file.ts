@@ -51,7 +51,7 @@ export function readHolePage(source: SourceText): HolePage {
   const parts = splitFrontMatter(source);
   if (!parts.ok) return { file, ...NOTHING, diagnostics: [parts.diagnostic] };
   const { tip } = parts;
-  const diagnostics = checkMarkdown(tip);
+  const diagnostics = [...fieldsBelow(tip), ...checkMarkdown(tip)];
   if (tip.markdown === "") {
     diagnostics.push({ ...tip.place, severity: "warning", rule: "tip-empty", message: "The page has no tip. Write how to play the hole below the second line ---." });
   }
@@ -88,6 +88,15 @@ export function readHolePage(source: SourceText): HolePage {
     tip,
     diagnostics: [...diagnostics, ...findings.map(yaml.toDiagnostic)],
   };
+}
+
+const FIELD = new RegExp(`^(${[...Object.keys(holeSchema.shape), "features"].join("|")}):(?=\\s|$)`);
+
+/** A line --- too many ends the front matter early, and the fields below it would be printed as the tip. */
+function fieldsBelow({ markdown, place }: Tip): Diagnostic[] {
+  const field = FIELD.exec(markdown)?.[1];
+  if (field === undefined) return [];
+  return [{ ...place, severity: "error", rule: "front-matter", message: `The field ${field} stands below the front matter, where the tip is: a line --- above it ended the front matter. Remove that line, or put the field above it.` }];
 }
 
 /** A par 3 is measured straight from tee to green. */

@@ -4,6 +4,7 @@ import { lstat, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Diagnostic } from "../course/diagnostic.ts";
 import type { Place } from "../course/types.ts";
+import { firstHidden, hiddenMessage } from "./hidden-characters.ts";
 import { SourceText } from "./source-text.ts";
 
 /** A hole page is some 25 KB and a coastline of ten thousand vertices 300 KB; nothing larger was written for a guide. */
@@ -57,13 +58,10 @@ export async function readTextFile(folder: string, file: string): Promise<TextRe
   const text = bytes.toString("utf8");
   const source = new SourceText(file, text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
   if (source.text.trim() === "") return refuse("file-empty", "The file is empty.");
-  // eslint-disable-next-line no-control-regex
-  const stray = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]|\r(?!\n)/.exec(source.text);
-  if (stray) {
-    const code = stray[0].charCodeAt(0);
-    const what = code === 0x0d ? "A line ends with a carriage return alone: expected a line feed. Save the file with the line ends of Unix or Windows." : `A control character (code ${code}) stands here. Remove it.`;
-    return refuse("control-character", what, source.placeAt(stray.index));
-  }
+  const loneReturn = /\r(?!\n)/.exec(source.text);
+  if (loneReturn) return refuse("control-character", "A line ends with a carriage return alone: expected a line feed. Save the file with the line ends of Unix or Windows.", source.placeAt(loneReturn.index));
+  const hidden = firstHidden(source.text);
+  if (hidden) return refuse("control-character", hiddenMessage(hidden.code), source.placeAt(hidden.offset));
   return { ok: true, source };
 }
 

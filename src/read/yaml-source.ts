@@ -6,7 +6,9 @@ import type { Diagnostic } from "../course/diagnostic.ts";
 import type { Place } from "../course/types.ts";
 import type { Finding, Path } from "../course/schema/finding.ts";
 import { liftNumbers, offsetInNumbers, type Lifted, type Skeleton } from "./lift-numbers.ts";
+import { firstHidden, hiddenMessage } from "./hidden-characters.ts";
 import type { SourceText } from "./source-text.ts";
+import { secondDocument } from "./yaml-documents.ts";
 import { yamlMessage } from "./yaml-errors.ts";
 
 /** Aliases that may be followed in one file; more is an attack or a mistake, not a golf course. */
@@ -76,9 +78,12 @@ export function parseYaml(source: SourceText, start = 0, end = source.text.lengt
   });
   let document: Document.Parsed;
   let value: unknown;
+  const second = secondDocument(text);
+  if (second) return { ok: false, diagnostics: [say(second.offset, "yaml-document", second.message)] };
   try {
     document = whole ? parse(text) : parseQuickly(text);
     const problems = [
+      ...hiddenByEscapes(document, text).map(({ code, offset }) => say(offset, "control-character", hiddenMessage(code))),
       ...firstOfLine(text, [...document.errors, ...document.warnings]).map((error) => say(error.pos[0], "yaml", yamlMessage(error.code, error.message))),
       ...looseAliases(document).map(({ name, offset }) =>
         say(offset, "yaml", `There is no &${name} for the alias *${name} to stand for. Put the text in quotes if no alias is meant.`)),
@@ -115,6 +120,19 @@ function firstOfLine(text: string, errors: readonly YAMLError[]): YAMLError[] {
     const start = text.lastIndexOf("\n", Math.max(0, offset - 1));
     return !lines.has(start) && lines.add(start);
   });
+}
+
+/** Characters that a file's text may not hold do not come in by an escape such as "\u0007" either. */
+function hiddenByEscapes(document: Document.Parsed, text: string): { code: number; offset: number }[] {
+  const found: { code: number; offset: number }[] = [];
+  if (!text.includes("\\")) return found;
+  visit(document, {
+    Scalar(_, node) {
+      const hidden = typeof node.value === "string" ? firstHidden(node.value) : undefined;
+      if (hidden) found.push({ code: hidden.code, offset: node.range?.[0] ?? 0 });
+    },
+  });
+  return found;
 }
 
 function looseAliases(document: Document.Parsed): { name: string; offset: number }[] {

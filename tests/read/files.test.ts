@@ -216,6 +216,40 @@ describe("files that cannot be read", () => {
     `);
   });
 
+  test.each(["holes", "photos", "ground"])("a folder %s that is a link out of the content", async (name) => {
+    expect(await lines(async (folder) => {
+      await rm(join(folder, "course-1", name), { recursive: true, force: true });
+      await mkdir(join(folder, "elsewhere"));
+      await symlink(join(folder, "elsewhere"), join(folder, "course-1", name));
+    })).toEqual([`course-1/course.yaml:1:1: The folder course-1/${name}/ is a link to another place, and content is only read from its own folder. Put the folder itself here.`]);
+  });
+
+  test("a page whose name is not read is an error, so that no hole goes missing; notes beside the pages may stay", async () => {
+    const severities = await withClub(async (folder) => {
+      await writeInto(folder, "course-1/holes/10-Extra.md", "Any text");
+      await writeInto(folder, "course-1/holes/extra.md", "---\nhole: 10\n---\n");
+      await writeInto(folder, "course-1/holes/back/10-extra.md", "---");
+      await writeInto(folder, "course-1/holes/greenkeeper.md", "Mow on Mondays.");
+      await writeInto(folder, "course-1/holes/README.md", "Mow on Mondays.");
+      return (await readContent(folder)).diagnostics.map(({ file, severity }) => [file, severity]);
+    });
+    expect(severities).toEqual([
+      ["course-1/holes/10-Extra.md", "error"],
+      ["course-1/holes/back/10-extra.md", "error"],
+      ["course-1/holes/extra.md", "error"],
+      ["course-1/holes/greenkeeper.md", "warning"],
+    ]);
+  });
+
+  test.each(["Course.yaml", "COURSE.YML"])("a course whose %s is all there is", async (name) => {
+    const found = await withClub(async (folder) => {
+      await mkdir(join(folder, "second"));
+      await writeInto(folder, `second/${name}`, "name: Second");
+      return linesOf((await readContent(folder)).diagnostics);
+    });
+    expect(found[0]).toBe(`second/course.yaml:1:1: There is no course.yaml in second/: expected the course's name and tee sets in it. Rename ${name} to course.yaml.`);
+  });
+
   test("names that are not read", async () => {
     expect(await lines(async (folder) => {
       await writeInto(folder, "course-1/holes/10-extra.markdown", "---");
