@@ -1,5 +1,5 @@
 /** `npm run build`: the whole guide, built beside the last one and swapped in. */
-import { cp, mkdir, mkdtemp, rm } from "node:fs/promises";
+import { cp, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { readRecord } from "../site/build-record.ts";
@@ -10,7 +10,9 @@ import { loadChecked } from "../site/checked.ts";
 import { buildLines, summary } from "../site/report.ts";
 import { readBase, readSite } from "./address.ts";
 import { readOptions, runCommand } from "./options.ts";
-import { refuseUnlessOurs, swapIn } from "./staging.ts";
+import { workFolder } from "./leftovers.ts";
+import { refuseUnlessOurs } from "./staging.ts";
+import { swapIn } from "./swap.ts";
 
 const PROJECT = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -26,9 +28,7 @@ const USAGE = `Usage: npm run build -- [options]
  * and those modules find their packages only from within this project.
  */
 async function inWorkshop(make: (workshop: string) => Promise<void>): Promise<void> {
-  const all = join(PROJECT, ".astro");
-  await mkdir(all, { recursive: true });
-  const workshop = await mkdtemp(join(all, "build-"));
+  const workshop = await workFolder(join(PROJECT, ".astro"), "building");
   process.chdir(PROJECT);
   try {
     await make(workshop);

@@ -8,6 +8,7 @@ import { readRecord } from "../site/build-record.ts";
 import { guideServer } from "./guide-server.ts";
 import { isLoopback, ownNames } from "./host-names.ts";
 import { CommandError, readOptions, runCommand } from "./options.ts";
+import { recover } from "./swap.ts";
 
 const USAGE = `Usage: npm run serve -- [options]
   --out DIR     folder of the built guide (default: dist)
@@ -72,6 +73,7 @@ await runCommand(async () => {
   if (port !== undefined && !(Number.isInteger(port) && port > 0 && port < 65_536)) {
     throw new CommandError(`--port is ${JSON.stringify(options.port)}: expected a number from 1 to 65535.\n\n${USAGE}`);
   }
+  await recover(out);
   const record = await readRecord(out);
   if (record === undefined) throw new CommandError(`There is no built guide in ${out}. Run: npm run build`);
   const { base } = record;

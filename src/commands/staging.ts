@@ -1,12 +1,9 @@
-/**
- * Building beside the target and swapping in: a build that fails leaves the guide that is
- * there as it is, and visitors never meet half of one.
- */
-import { randomBytes } from "node:crypto";
-import { lstat, mkdir, readdir, realpath, rename, rm } from "node:fs/promises";
+/** Where a guide may be written: replacing a folder must lose nothing but an earlier guide. */
+import { lstat, readdir, realpath } from "node:fs/promises";
 import { homedir } from "node:os";
 import { basename, dirname, join, parse, relative, resolve, sep } from "node:path";
 import { readRecord } from "../site/build-record.ts";
+import { isLeftoverName } from "./leftovers.ts";
 import { CommandError } from "./options.ts";
 
 const isWithin = (inner: string, outer: string): boolean => {
@@ -50,45 +47,9 @@ export async function refuseUnlessOurs(target: string, content: string, keep: Re
   }
   if (found.isSymbolicLink()) refuse("it is a link to another place.");
   if (!found.isDirectory()) refuse("it is a file.");
-  const names = await readdir(path);
+  // A volume has its file system's own folder, and perhaps what a killed build left.
+  const names = (await readdir(path)).filter((name) => name !== "lost+found" && !isLeftoverName(name));
   if (names.length > 0 && (await readRecord(path)) === undefined) {
     refuse("it is not empty, and what is in it was not made by Marram.");
   }
-}
-
-/**
- * Calls `fill` with an empty folder beside the target, then puts that in the target's
- * place. When `fill` fails the folder is removed and the target stays as it was.
- */
-export async function swapIn(target: string, fill: (staging: string) => Promise<void>): Promise<void> {
-  const path = resolve(target);
-  await mkdir(dirname(path), { recursive: true });
-  // Not mkdtemp: its folders are closed to everybody else, and a web server is somebody else.
-  const staging = `${path}-${randomBytes(6).toString("hex")}`;
-  await mkdir(staging);
-  try {
-    await fill(staging);
-    await replace(path, staging);
-  } catch (error) {
-    await rm(staging, { recursive: true, force: true });
-    throw error;
-  }
-}
-
-async function replace(path: string, staging: string): Promise<void> {
-  const old = `${staging}-old`;
-  const had = await rename(path, old).then(
-    () => true,
-    (error: unknown) => {
-      if (error instanceof Error && "code" in error && error.code === "ENOENT") return false;
-      throw error;
-    },
-  );
-  try {
-    await rename(staging, path);
-  } catch (error) {
-    if (had) await rename(old, path);
-    throw error;
-  }
-  if (had) await rm(old, { recursive: true, force: true });
 }

@@ -4,7 +4,7 @@
  * any time.
  */
 import { createHash, randomUUID, type BinaryLike } from "node:crypto";
-import { mkdirSync, readFileSync, renameSync, statSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -55,13 +55,32 @@ export function cachedSync(key: string): Uint8Array<ArrayBuffer> | undefined {
   }
 }
 
-/** Keeps bytes under a key. Two builds at once write the same bytes, so the later one may win. */
+const TOLD = Symbol.for("marram.cache-told");
+
+/** Said once for the whole build, which holds this module more than once. */
+function tellUnusable(error: unknown): void {
+  const once = globalThis as { [TOLD]?: boolean };
+  if (once[TOLD]) return;
+  once[TOLD] = true;
+  const code = error instanceof Error && "code" in error ? ` (${String(error.code)})` : "";
+  console.error(`Nothing can be kept between builds in ${folder()}${code}: this goes on without, and takes longer. Set ${CACHE_VARIABLE} to a folder that can be written.`);
+}
+
+/**
+ * Keeps bytes under a key. Two builds at once write the same bytes, so the later one may
+ * win. Where nothing can be kept, it is done without.
+ */
 export async function keep(key: string, bytes: Uint8Array): Promise<void> {
   const path = pathOf(key);
-  await mkdir(dirname(path), { recursive: true });
   const unfinished = `${path}.${randomUUID()}`;
-  await writeFile(unfinished, bytes);
-  await rename(unfinished, path);
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(unfinished, bytes);
+    await rename(unfinished, path);
+  } catch (error) {
+    tellUnusable(error);
+    await rm(unfinished, { force: true }).catch(() => undefined);
+  }
 }
 
 /** As {@link keep}, for drawing, which does not wait. */
@@ -69,22 +88,35 @@ export function keepSync(key: string, bytes: Uint8Array): void {
   const path = pathOf(key);
   const unfinished = `${path}.${randomUUID()}`;
   try {
-    writeFileSync(unfinished, bytes);
-  } catch {
-    // Only the first in its folder has to make it.
-    mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(unfinished, bytes);
+    try {
+      writeFileSync(unfinished, bytes);
+    } catch {
+      // Only the first in its folder has to make it.
+      mkdirSync(dirname(path), { recursive: true });
+      writeFileSync(unfinished, bytes);
+    }
+    renameSync(unfinished, path);
+  } catch (error) {
+    tellUnusable(error);
+    try {
+      rmSync(unfinished, { force: true });
+    } catch {
+      // It was not there, or stays for the sweep.
+    }
   }
-  renameSync(unfinished, path);
 }
 
-/** Removes what nobody has asked for in {@link KEPT_DAYS} days. What cannot be removed stays. */
+/** What was being written when its build was killed; no writing takes as long. */
+const isUnfinished = (name: string): boolean => name.includes(".");
+
+/** Removes what nobody has asked for in {@link KEPT_DAYS} days, and what was never finished. What cannot be removed stays. */
 export async function sweepCache(now = Date.now()): Promise<void> {
   const entries = await readdir(folder(), { recursive: true, withFileTypes: true }).catch(() => []);
   for (const entry of entries) {
     if (!entry.isFile()) continue;
     const path = join(entry.parentPath, entry.name);
     const found = await stat(path).catch(() => undefined);
-    if (found && now - found.mtimeMs > KEPT_DAYS * 24 * 3600 * 1000) await rm(path, { force: true }).catch(() => undefined);
+    const days = isUnfinished(entry.name) ? 1 : KEPT_DAYS;
+    if (found && now - found.mtimeMs > days * 24 * 3600 * 1000) await rm(path, { force: true }).catch(() => undefined);
   }
 }

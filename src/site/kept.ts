@@ -20,11 +20,21 @@ export function kept<T>(name: string, inputs: readonly unknown[], make: () => T)
   if (version === undefined) return make();
   const key = cacheKey(version, name, ...inputs.map(fingerprint));
   const found = cachedSync(key);
-  if (found) return deserialize(gunzipSync(found)) as T;
+  const whole = found && unpacked<T>(found);
+  if (whole) return whole.value;
   const made = make();
   // Drawings shrink to a quarter at the least effort.
   keepSync(key, gzipSync(serialize(made), { level: 1 }));
   return made;
+}
+
+/** What was kept; undefined where the disk has spoilt it. */
+function unpacked<T>(bytes: Uint8Array): { readonly value: T } | undefined {
+  try {
+    return { value: deserialize(gunzipSync(bytes)) as T };
+  } catch {
+    return undefined;
+  }
 }
 
 /** As {@link kept}, for a picture's bytes. */

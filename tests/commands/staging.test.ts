@@ -2,7 +2,8 @@ import { mkdir, mkdtemp, readFile, readdir, rm, stat, symlink, writeFile } from 
 import { homedir, tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { refuseUnlessOurs, swapIn } from "../../src/commands/staging.ts";
+import { refuseUnlessOurs } from "../../src/commands/staging.ts";
+import { recover, swapIn } from "../../src/commands/swap.ts";
 import { writeRecord } from "../../src/site/build-record.ts";
 
 let folder: string;
@@ -60,6 +61,57 @@ describe("swapping in", () => {
   test("makes the folders above the target", async () => {
     await swapIn(join(folder, "a/b/dist"), page("one"));
     expect(await readFile(join(folder, "a/b/dist/index.html"), "utf8")).toBe("one");
+  });
+});
+
+describe("what a killed build left", () => {
+  const GONE = 2 ** 22 + 1; // beyond any process number: Linux allows 2^22 (proc(5), pid_max)
+  const leftover = async (kind: string, pid: number, text: string): Promise<string> => {
+    const path = `${target}.marram-${kind}-${pid}-0123456789ab`;
+    await mkdir(path);
+    await writeFile(join(path, "index.html"), text);
+    return path;
+  };
+  const page = (): Promise<string> => readFile(join(target, "index.html"), "utf8");
+
+  test("between taking the old guide away and bringing the new one: the new one is brought", async () => {
+    await leftover("replaced", GONE, "old");
+    await leftover("ready", GONE, "new");
+    await recover(target);
+    expect(await page()).toBe("new");
+    expect(await readdir(folder)).toEqual(["dist"]);
+  });
+
+  test("only the old guide, under another name: it is put back", async () => {
+    await leftover("replaced", GONE, "old");
+    await recover(target);
+    expect(await page()).toBe("old");
+  });
+
+  test("half a guide: it is swept, and never put in place", async () => {
+    await leftover("building", GONE, "half");
+    await recover(target);
+    expect(await readdir(folder)).toEqual([]);
+  });
+
+  test("a build that still runs, and what is not ours, is left alone", async () => {
+    await leftover("building", process.ppid, "half");
+    await mkdir(`${target}-backup`);
+    await mkdir(`${target}.marram-building-1-letters`);
+    const before = await readdir(folder);
+    await recover(target);
+    expect(await readdir(folder)).toEqual(before);
+  });
+});
+
+describe("a mount point", () => {
+  test("is changed within, keeps its file system's own folder, and loses what the new guide lacks", async () => {
+    await mkdir(join(target, "lost+found"), { recursive: true });
+    await writeFile(join(target, "gone.html"), "old");
+    await swapIn(target, (staging) => writeFile(join(staging, "index.html"), "new"), "within");
+    expect((await readdir(target)).sort()).toEqual(["index.html", "lost+found"]);
+    await expect(swapIn(target, () => Promise.reject(new Error("the power went out")), "within")).rejects.toThrow("the power went out");
+    expect((await readdir(target)).sort()).toEqual(["index.html", "lost+found"]);
   });
 });
 

@@ -9,6 +9,7 @@ import { damageHeightFiles } from "./height-files.ts";
 import { damagePictures } from "./pictures.ts";
 import { seeded } from "./random.ts";
 import { attackServe } from "./serve-under-fire.ts";
+import { breakSwaps } from "./swaps.ts";
 
 export interface Faults {
   readonly tried: number;
@@ -16,9 +17,12 @@ export interface Faults {
   readonly lost: readonly string[];
 }
 
+const sum = (all: readonly Faults[]): Faults => ({ tried: all.reduce((tried, one) => tried + one.tried, 0), lost: all.flatMap(({ lost }) => lost) });
+
 /** Subjects by name; each is given an empty folder and a seed. */
 const SUBJECTS: Readonly<Record<string, (folder: string, seed: number) => Promise<Faults>>> = {
   requests: (folder, seed) => attackServe(folder, 5000, seeded(seed)),
+  swaps: async (folder) => sum([await breakSwaps(folder, "beside"), await breakSwaps(folder, "within")]),
   heights: (folder, seed) => damageHeightFiles(folder, 10_000, seeded(seed)),
   pictures: (folder, seed) => damagePictures(folder, 5000, seeded(seed)),
 };

@@ -2,7 +2,7 @@
 import { cp, mkdir, mkdtemp, readdir, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Feature, Hole } from "../../src/course/types.ts";
 import { drawPlate, type PlateOptions } from "../../src/draw/plate.ts";
 import { drawCourse } from "../../src/draw/course-map.ts";
@@ -144,4 +144,35 @@ test("what nobody asked for in sixty days is swept out; asking renews it", async
   expect(Date.now() - (await stat(path("asked"))).mtimeMs).toBeLessThan(60_000);
   await sweepCache();
   expect([await cached("old0"), Buffer.from((await cached("asked"))!).toString(), Buffer.from((await cached("new0"))!).toString()]).toEqual([undefined, "asked", "new0"]);
+});
+
+describe("a folder that keeps nothing", () => {
+  const unusable = async (): Promise<void> => {
+    const file = join(folder, "a-file");
+    await writeFile(file, "");
+    process.env["MARRAM_CACHE"] = join(file, "below");
+  };
+
+  test("is done without, and said in one line however often it is met", async () => {
+    await unusable();
+    const said = vi.spyOn(console, "error").mockImplementation(() => undefined);
+    try {
+      let made = 0;
+      for (let again = 0; again < 3; again++) expect(kept("sum", [1], () => ++made)).toBe(again + 1);
+      await keep("0123456789", new Uint8Array(3));
+      expect(await cached("0123456789")).toBeUndefined();
+      await sweepCache();
+      expect(said.mock.calls).toEqual([[expect.stringMatching(/^Nothing can be kept between builds in .*below \(ENOTDIR\): this goes on without, and takes longer\. Set MARRAM_CACHE to a folder that can be written\.$/)]]);
+    } finally {
+      said.mockRestore();
+    }
+  });
+
+  test("or keeps it spoilt, makes it anew", async () => {
+    expect(kept("sum", [2], () => "made")).toBe("made");
+    const [file] = (await readdir(process.env["MARRAM_CACHE"]!, { recursive: true, withFileTypes: true })).filter((entry) => entry.isFile());
+    await writeFile(join(file!.parentPath, file!.name), "spoilt");
+    expect(kept("sum", [2], () => "again")).toBe("again");
+    expect(kept("sum", [2], () => "not a third time")).toBe("again");
+  });
 });
