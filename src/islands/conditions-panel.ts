@@ -10,6 +10,7 @@ import { OwnFigures } from "./conditions-own.ts";
 import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, NO_CONDITIONS, readConditions, writeConditions, type Conditions } from "./conditions-store.ts";
 import { showThird } from "./conditions-third.ts";
 import { showToday, type Shown } from "./conditions-today.ts";
+import { isTrustedWind } from "../flight/indication.ts";
 import { currentSettings, SETTINGS_EVENT, type PageSettings } from "./settings.ts";
 import { store, stored } from "./settings-store.ts";
 import { knownRungs, ladderOf, type OwnLengths } from "../measure/ladder.ts";
@@ -141,7 +142,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     if (table === null) return;
     showThird(table, settings.third, thirds[settings.third], calm, settings.units, words);
     showToday(table, shown, calm, driverMetres, settings.units, words);
-    const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, day)}`;
+    const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, day)}${isTrustedWind(day.wind) ? "" : ` ${words.strongWind}`}`;
     if (now.textContent !== said) now.textContent = said;
   }
 

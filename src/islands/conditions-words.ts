@@ -31,6 +31,8 @@ export interface ConditionWords {
   readonly driftRight: string;
   /** Beside a figure in more wind, or up or down more steeply, than the flight model is to be trusted with. */
   readonly indication: string;
+  /** A sentence for wind beyond that. */
+  readonly strongWind: string;
   /** A driver shorter or longer than those measured. */
   readonly unmeasuredDriver: string;
   /** After a drive of the golfer's own. `{drive}`. */

@@ -158,7 +158,8 @@ export const englishGround: GroundWords = {
       unreachable: "out of reach in this wind",
       driftLeft: "{} left",
       driftRight: "{} right",
-      indication: "an indication only",
+      indication: "roughly",
+      strongWind: "More wind than the flight model can be sure in: an indication only.",
       unmeasuredDriver: "On level ground in still air. Drivers of under 120 or over 320 yards (110 or 290 metres) are beyond what was measured: an indication only.",
       onTheLevel: "{level} on the level in still air",
       afterYours: "Green after your drive of {drive}",
@@ -191,7 +192,7 @@ export const englishGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "plays",
     term: "Plays (effective length)",
-    meaning: "The carry, on the level in still standard air (15 °C, 101,325 Pa, sea level), of the stroke that just comes down on the target at its height in the air and wind stated. From a flight model: a point mass under gravity, drag and lift, with two published sets of coefficients (Bearman and Harvey 1976; Smits and Smith 1994), wind growing with height by a log law. Strokes are launched as the means of a men's professional tour are, club by club (read second hand), and for shorter hitters slower and higher by a stated rule; where you have not given your driver, for one of 210 yards. ± is half the difference between the two sets, with how far golfers of other lengths stand from it, and never less than a quarter of what rise, air and wind make: not an error bound. Above 8 m/s (18 mph) of wind, and where the target is more than 12 % of its distance up or down, it is an indication only, and marked so; for drivers of under 120 or over 320 yards too. A rise known to half a metre moves it by about as much. A punched or a lofted ball differs.",
+    meaning: "The carry, on the level in still standard air (15 °C, 101,325 Pa, sea level), of the stroke that just comes down on the target at its height in the air and wind stated. From a flight model: a point mass under gravity, drag and lift, with two published sets of coefficients (Bearman and Harvey 1976; Smits and Smith 1994), wind growing with height by a log law. Strokes are launched as the means of a men's professional tour are, club by club (read second hand), and for shorter hitters slower and higher by a stated rule; where you have not given your driver, for one of 210 yards. ± is half the difference between the two sets, with how far golfers of other lengths stand from it, and never less than a quarter of what rise, air and wind make: not an error bound. Above 8 m/s (18 mph) of wind, and where the target is more than 12 % of its distance up or down, it is an indication only, marked \"roughly\"; for drivers of under 120 or over 320 yards too. A rise known to half a metre moves it by about as much. A punched or a lofted ball differs.",
     formula: "to first order: plays = distance + rise ÷ tan(angle of descent)",
   },
   {

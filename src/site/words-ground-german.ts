@@ -158,7 +158,8 @@ export const germanGround: GroundWords = {
       unreachable: "bei diesem Wind nicht erreichbar",
       driftLeft: "{} nach links",
       driftRight: "{} nach rechts",
-      indication: "nur ein Anhalt",
+      indication: "grob",
+      strongWind: "Mehr Wind, als das Flugmodell sicher beherrscht: nur ein Anhalt.",
       unmeasuredDriver: "Auf ebenem Boden bei Windstille. Driver unter 120 oder über 320\u00a0Yards (110 oder 290\u00a0Meter) liegen außerhalb des Gemessenen: nur ein Anhalt.",
       onTheLevel: "{level} auf ebenem Boden bei Windstille",
       afterYours: "Grün nach Ihrem Drive von {drive}",
@@ -191,7 +192,7 @@ export const germanGroundDefinitions: readonly FigureDefinition[] = [
   {
     id: "plays",
     term: "Spielt wie (effektive Länge)",
-    meaning: "Gesucht ist der Schlag, der bei der angegebenen Luft und dem angegebenen Wind genau am Ziel in dessen Höhe herunterkommt; angegeben ist sein Carry auf ebenem Boden bei Windstille in Normluft (15\u00a0°C, 101.325\u00a0Pa, Meereshöhe). Aus einem Flugmodell: ein Massenpunkt unter Schwerkraft, Luftwiderstand und Auftrieb, mit zwei veröffentlichten Sätzen von Beiwerten (Bearman und Harvey 1976; Smits und Smith 1994); der Wind nimmt mit der Höhe logarithmisch zu. Die Schläge starten wie im Mittel einer Profitour der Männer, Schläger für Schläger (aus zweiter Hand gelesen), bei kürzeren Spielern nach einer festen Regel langsamer und höher; haben Sie keinen Driver angegeben, wie bei einem von 210\u00a0Yards. ± ist der halbe Unterschied zwischen beiden Sätzen und dazu, wie weit Spieler anderer Länge davon abweichen, mindestens aber ein Viertel dessen, was Höhe, Luft und Wind ausmachen: keine Fehlergrenze. Über 8\u00a0m/s Wind (18\u00a0mph), bei Zielen, die um mehr als 12\u00a0% ihrer Entfernung höher oder tiefer liegen, und bei Drivern unter 120 oder über 320\u00a0Yards ist die Angabe nur ein Anhalt. Ein auf einen halben Meter bekannter Höhenunterschied verschiebt den Wert um etwa ebenso viel. Gerechnet wird mit Schlägen einer Reihe vom Wedge bis zum Driver; ein flach gehaltener oder hoch gespielter Ball fliegt anders.",
+    meaning: "Gesucht ist der Schlag, der bei der angegebenen Luft und dem angegebenen Wind genau am Ziel in dessen Höhe herunterkommt; angegeben ist sein Carry auf ebenem Boden bei Windstille in Normluft (15\u00a0°C, 101.325\u00a0Pa, Meereshöhe). Aus einem Flugmodell: ein Massenpunkt unter Schwerkraft, Luftwiderstand und Auftrieb, mit zwei veröffentlichten Sätzen von Beiwerten (Bearman und Harvey 1976; Smits und Smith 1994); der Wind nimmt mit der Höhe logarithmisch zu. Die Schläge starten wie im Mittel einer Profitour der Männer, Schläger für Schläger (aus zweiter Hand gelesen), bei kürzeren Spielern nach einer festen Regel langsamer und höher; haben Sie keinen Driver angegeben, wie bei einem von 210\u00a0Yards. ± ist der halbe Unterschied zwischen beiden Sätzen und dazu, wie weit Spieler anderer Länge davon abweichen, mindestens aber ein Viertel dessen, was Höhe, Luft und Wind ausmachen: keine Fehlergrenze. Über 8\u00a0m/s Wind (18\u00a0mph), bei Zielen, die um mehr als 12\u00a0% ihrer Entfernung höher oder tiefer liegen, und bei Drivern unter 120 oder über 320\u00a0Yards ist die Angabe nur ein Anhalt („grob“). Ein auf einen halben Meter bekannter Höhenunterschied verschiebt den Wert um etwa ebenso viel. Gerechnet wird mit Schlägen einer Reihe vom Wedge bis zum Driver; ein flach gehaltener oder hoch gespielter Ball fliegt anders.",
     formula: "in erster Näherung: Spielt wie = Entfernung + Höhenunterschied ÷ tan(Landewinkel)",
   },
   {
