@@ -26,7 +26,7 @@ export interface Thing {
   /** How often the line of play from the longest set runs through it. */
   readonly crossings: number;
   /** Reach and carry from every tee set, for each stretch in the corridor. */
-  readonly spans: readonly { readonly tee: string; readonly reachMetres: number; readonly carryMetres: number; readonly across: boolean }[];
+  readonly spans: readonly { readonly tee: string; readonly reachMetres: number; readonly farMetres: number; readonly carryMetres: number | undefined; readonly across: boolean }[];
 }
 
 export interface HoleFacts {
@@ -90,10 +90,11 @@ function thingsOf(hole: MeasuredHole, back: TeeFigures): Thing[] {
 
 function spansOf(placed: PlacedFeature, tee: TeeFigures, corridorMetres: number): Thing["spans"] {
   const listed = tee.hazards.filter(({ id }) => id === placed.feature.id);
-  const figures = listed.length > 0 ? listed : hazardFigures(placed, tee.line, corridorMetres);
-  return figures.map(({ reachMetres, carryMetres, position, inCorridor }) => ({
+  const figures = listed.length > 0 ? listed : hazardFigures(placed, tee, corridorMetres);
+  return figures.map(({ reachMetres, farMetres, carryMetres, position, inCorridor }) => ({
     tee: tee.tee.id,
     reachMetres,
+    farMetres,
     carryMetres,
     across: inCorridor && position === "across",
   }));

@@ -7,19 +7,15 @@ import { metresFromYards } from "../geo/units.ts";
 import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
 import type { Point } from "../geo/position.ts";
 import { densify } from "../geo/segment.ts";
-import { canBePassed } from "../measure/passable.ts";
+import { askOf, carriedOver, playersOf } from "../measure/carried.ts";
+import { laterHazards, type MetAfter } from "../measure/later.ts";
+import { REFERENCE_PLAYERS, type ReferencePlayer } from "../measure/players.ts";
 import { pointsOf } from "../measure/place.ts";
 import type { Bend, HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
 import type { Words } from "../site/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
 export const TEE_SHOT_METRES = metresFromYards(280);
-
-/** Nobody is asked to carry more than this from a tee: 260 yards (common practice, no source). */
-export const LONGEST_CARRY_METRES = metresFromYards(260);
-
-/** Nearer than this a hazard is stepped over, not carried. */
-const NEAREST_METRES = metresFromYards(40);
 
 /** Trouble beside the line nearer than this is out of play for a tee shot: 100 yards. */
 const NEAREST_REACH_METRES = metresFromYards(100);
@@ -34,44 +30,47 @@ const ON_LINE_DEGREES = 2;
 const AIM_DEGREES = 8;
 
 export interface GlanceRow {
-  /** `carry`: it lies across and must be flown; `reach`: it lies beside and can be found. */
-  readonly ask: "carry" | "reach";
+  /**
+   * `carry`: it lies across and must be flown, to `metres`; `short`: it lies across and
+   * cannot be, so one stays short of it; `later`: it lies across beyond any tee shot;
+   * `reach`: it lies beside or past the line and can be found.
+   */
+  readonly ask: "carry" | "short" | "later" | "reach";
+  /** Of a carry: past all of it, or to the dry land the green lies on. */
+  readonly to: "past" | "green" | undefined;
+  readonly metres: number;
   readonly hazard: HazardFigures;
 }
 
 /**
- * The few hazards a golfer on the tee must know of, must-carry ones first: those within
- * the corridor and within a long drive, not counting what lies past the green.
+ * The few hazards a golfer on the tee must know of, those that lie across first: those
+ * within the corridor and within a long drive, not counting what lies past the green.
  */
 export function glance(tee: TeeFigures): GlanceRow[] {
-  const inPlay = tee.hazards.filter(
-    ({ inCorridor, carryMetres, reachMetres }) =>
-      inCorridor && carryMetres >= NEAREST_METRES && reachMetres <= Math.min(TEE_SHOT_METRES, tee.green.backMetres),
-  );
-  const carries = inPlay
-    .filter((hazard) => isCarry(hazard, tee))
+  const across = tee.hazards.flatMap((hazard): GlanceRow[] => {
+    const ask = askOf(hazard, tee);
+    const carried = ask === "carry" ? carriedOver(hazard) : undefined;
+    return ask === undefined ? [] : [{ ask, to: carried?.to, metres: carried?.metres ?? hazard.reachMetres, hazard }];
+  });
+  const carries = across
+    .filter(({ ask }) => ask === "carry")
     // The nearest carry is not the one that decides: the furthest is.
-    .sort((a, b) => b.carryMetres - a.carryMetres)
+    .sort((a, b) => b.metres - a.metres)
     .slice(0, 2);
-  const found = inPlay.filter((hazard) => !isCarry(hazard, tee) && hazard.reachMetres >= NEAREST_REACH_METRES);
-  return [
-    ...carries.map((hazard): GlanceRow => ({ ask: "carry", hazard })),
-    ...found.map((hazard): GlanceRow => ({ ask: "reach", hazard })),
-  ].slice(0, GLANCE_ROWS);
+  const shorts = across.filter(({ ask }) => ask === "short").slice(0, 1);
+  const beside = tee.hazards
+    .filter((hazard) => hazard.inCorridor && askOf(hazard, tee) === undefined && hazard.reachMetres >= NEAREST_REACH_METRES &&
+      hazard.reachMetres <= Math.min(TEE_SHOT_METRES, tee.green.backMetres))
+    .map((hazard): GlanceRow => ({ ask: "reach", to: undefined, metres: hazard.reachMetres, hazard }));
+  const later = across.filter(({ ask }) => ask === "later").slice(0, carries.length + shorts.length === 0 ? 1 : 0);
+  return [...carries, ...shorts, ...later, ...beside].slice(0, GLANCE_ROWS);
 }
 
-/** Lies across the tee shot, short of the green, and can be flown. */
-const isCarry = ({ inCorridor, position, carryMetres }: HazardFigures, tee: TeeFigures): boolean =>
-  inCorridor &&
-  position === "across" &&
-  carryMetres >= NEAREST_METRES &&
-  carryMetres <= Math.min(LONGEST_CARRY_METRES, tee.green.middleMetres);
-
 /** The longest carry a tee shot must make, if there is one. */
-export const mustCarry = (tee: TeeFigures): HazardFigures | undefined =>
-  tee.hazards
-    .filter((hazard) => isCarry(hazard, tee))
-    .reduce<HazardFigures | undefined>((best, hazard) => (best && best.carryMetres >= hazard.carryMetres ? best : hazard), undefined);
+export function mustCarryMetres(tee: TeeFigures): number | undefined {
+  const carries = tee.hazards.flatMap((hazard) => (askOf(hazard, tee) === "carry" ? [carriedOver(hazard)!.metres] : []));
+  return carries.length > 0 ? Math.max(...carries) : undefined;
+}
 
 /** A hazard's name, or what it is; with which time, where it comes into play more than once. */
 export function hazardName(measured: MeasuredHole, { id, stretch, stretches }: HazardFigures, words: Words): string {
@@ -145,7 +144,6 @@ export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleR
     for (const hazard of tee.hazards) if (isAhead(hazard, tee) && !rows.has(key(hazard))) rows.set(key(hazard), hazard);
   }
   return [...rows].map(([name, hazard]) => {
-    const kind = measured.placed.get(hazard.id)?.feature.kind;
     const figure = (read: (one: HazardFigures, tee: TeeFigures) => number | undefined): Record<string, number> =>
       byTee(measured, (tee) => {
         const own = tee.hazards.find((one) => key(one) === name);
@@ -154,11 +152,15 @@ export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleR
     return {
       hazard,
       reach: figure(({ reachMetres }) => reachMetres),
-      carry: figure((own, tee) => (canBePassed(own, tee, kind) ? own.carryMetres : undefined)),
-      leaves: figure((own, tee) => (canBePassed(own, tee, kind) ? own.leavesMetres : undefined)),
+      carry: figure((own) => carriedOver(own)?.metres),
+      leaves: figure(leftPast),
     };
   });
 }
+
+/** What is left past a hazard, where it can be passed and the green lies beyond. */
+const leftPast = ({ carryMetres, leavesMetres }: HazardFigures): number | undefined =>
+  carryMetres !== undefined && leavesMetres > 0 ? leavesMetres : undefined;
 
 /** Turns of fewer degrees are not worth a word. */
 const BEND_DEGREES = 5;
@@ -170,12 +172,12 @@ export const firstBend = (tee: TeeFigures): Bend | undefined => tee.bends.find((
 export const firstTee = (measured: MeasuredHole): TeeFigures | undefined =>
   measured.tees.find(({ tee }) => tee.id === measured.course.defaultTee) ?? measured.tees[0];
 
-/** One figure for every tee set that has it, as the tee control reads it. */
+/** One figure for every tee set that has it, as the tee control reads it; to the centimetre that figures are held to. */
 export function byTee(measured: MeasuredHole, figure: (tee: TeeFigures) => number | undefined): Record<string, number> {
   const metres: Record<string, number> = {};
   for (const tee of measured.tees) {
     const value = figure(tee);
-    if (value !== undefined) metres[tee.tee.id] = Math.round(value * 1000) / 1000;
+    if (value !== undefined) metres[tee.tee.id] = Math.round(value * 100) / 100;
   }
   return metres;
 }
@@ -208,3 +210,47 @@ function spacedPoints(shape: Shape): readonly Point[] {
 
 const near = ({ station, offset }: { station: number; offset: number }, length: number): boolean =>
   station > -NEARBY_METRES && station < length + NEARBY_METRES && Math.abs(offset) <= NEARBY_METRES;
+
+/** A reference player's figures of a hazard met after the tee shot, for every tee set. */
+export interface LaterCell {
+  readonly player: ReferencePlayer;
+  readonly after: Readonly<Record<string, number>>;
+  readonly reach: Readonly<Record<string, number>>;
+  readonly carry: Readonly<Record<string, number>>;
+}
+
+export interface LaterRow {
+  readonly hazard: HazardFigures;
+  /** Past it, whoever plays. */
+  readonly leaves: Readonly<Record<string, number>>;
+  /** One for each player that any of the hole's tee sets is rated for, in the order of {@link REFERENCE_PLAYERS}. */
+  readonly cells: readonly LaterCell[];
+}
+
+/** Every hazard that some tee set's reference players meet after the tee shot, in order of reach. */
+export function laterRows(measured: MeasuredHole): LaterRow[] {
+  const seen = measured.tees.map((tee) => ({ tee, later: laterHazards(measured, tee) }));
+  const rows = new Map<string, HazardFigures>();
+  const key = ({ id, stretch }: HazardFigures): string => `${id}#${stretch}`;
+  for (const { later } of seen) for (const { hazard } of later) if (!rows.has(key(hazard))) rows.set(key(hazard), hazard);
+  const players = REFERENCE_PLAYERS.filter((player) => measured.tees.some(({ tee }) => playersOf(tee).includes(player)));
+  return [...rows].map(([name, hazard]) => ({
+    hazard,
+    leaves: byTee(measured, (tee) => {
+      const own = seen.find((one) => one.tee === tee)!.later.find((one) => key(one.hazard) === name)?.hazard;
+      return own && leftPast(own);
+    }),
+    cells: players.map((player): LaterCell => {
+      const figure = (read: (met: MetAfter) => number | undefined): Record<string, number> => byTee(measured, (tee) => {
+        const met = seen.find((one) => one.tee === tee)!.later.find((one) => key(one.hazard) === name)?.met.find((one) => one.player === player);
+        return met && read(met);
+      });
+      return {
+        player,
+        after: figure(({ stationMetres }) => stationMetres),
+        reach: figure(({ hazard: from }) => from.reachMetres),
+        carry: figure(({ hazard: from }) => carriedOver(from)?.metres),
+      };
+    }),
+  }));
+}

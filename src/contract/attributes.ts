@@ -38,6 +38,8 @@ export const metres = "data-metres";
 /** Which figure it is. */
 export const figure = "data-figure";
 export const value = "data-value";
+/** `up` or `down`: how it becomes a whole number; to the nearest without it. */
+export const round = "data-round";
 export const shown = "data-shown";
 export const spoken = "data-spoken";
 export const spokenUnit = "data-spoken-unit";

@@ -1,6 +1,6 @@
 /** What the live map of a hole fetches: `hole.json` beside its page. */
 import type { PerGender } from "../course/types.ts";
-import type { Side } from "../measure/types.ts";
+import type { HazardFigures } from "../measure/types.ts";
 import { bounds, DATA_VERSION, lonLat, mapData, perGender, type Bounds, type LonLat, type MapData } from "./map-data.ts";
 import { file, listOf, maybe, number, object, oneOf, text, truth } from "./reading.ts";
 
@@ -15,11 +15,13 @@ export interface HazardData {
   /** Which meeting with the corridor this is, from 1 in order of play, and of how many. */
   readonly stretch: number;
   readonly stretches: number;
-  readonly position: Side | "across";
+  readonly position: HazardFigures["position"];
   readonly inCorridor: boolean;
   readonly reach: MeasuredPlace;
-  /** Absent where it has no far side to play to: a boundary, what runs on beyond the green. */
+  /** Absent where there is nothing to carry to: a boundary, what runs on beyond the green. */
   readonly carry?: MeasuredPlace;
+  /** The carry is to the dry land the green lies on, not past all of the hazard. */
+  readonly toGreen?: true;
 }
 
 export interface TeeData {
@@ -59,10 +61,11 @@ const hazard = object<HazardData>({
   id: text,
   stretch: number,
   stretches: number,
-  position: oneOf("left", "right", "across"),
+  position: oneOf("left", "right", "across", "beyond"),
   inCorridor: truth,
   reach: place,
   carry: maybe(place),
+  toGreen: maybe(oneOf(true)),
 });
 
 const tee = object<TeeData>({

@@ -3,10 +3,11 @@
  * Every one is a measured length; nothing here is computed from sheet coordinates.
  */
 import { isBoundary } from "../course/kinds.ts";
-import { inUnit, type LengthUnit } from "../geo/units.ts";
+import { wholeIn, type LengthUnit, type Rounding } from "../geo/units.ts";
 import type { Point } from "../geo/position.ts";
 import { directionAt, type Line } from "../geo/line.ts";
 import { rightOf } from "../geo/vector.ts";
+import { carriedOver } from "../measure/carried.ts";
 import type { HazardFigures, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { arcsOf } from "./arcs.ts";
 import { inBox } from "./clip.ts";
@@ -33,7 +34,7 @@ export function hazardsInPlay(tee: TeeFigures, hole: MeasuredHole): readonly Haz
     if (!kind || isBoundary(kind) || !hazard.inCorridor) return false;
     const [from, to] = hazard.stationMetres;
     if (hazard.position !== "across" && to - from > LONGEST_BESIDE_METRES) return false;
-    return hazard.reachMetres <= FURTHEST_REACH_METRES && hazard.reachMetres < tee.lengthMetres + 5 && hazard.carryMetres > 12;
+    return hazard.reachMetres <= FURTHEST_REACH_METRES && hazard.reachMetres < tee.lengthMetres + 5 && hazard.farMetres > 12;
   });
   const weight = ({ position, offsetMetres, reachMetres, id }: HazardFigures): number =>
     (position === "across" ? -40 : Math.abs(offsetMetres)) + reachMetres / 40 - (hole.placed.get(id)?.feature.name ? 12 : 0);
@@ -41,7 +42,15 @@ export function hazardsInPlay(tee: TeeFigures, hole: MeasuredHole): readonly Haz
 }
 
 /** A length in a unit, to the whole one. */
-export const whole = (metres: number, unit: LengthUnit): string => String(Math.round(inUnit(metres, unit)));
+export const whole = (metres: number, unit: LengthUnit, rounding: Rounding = "nearest"): string =>
+  String(wholeIn(metres, unit, rounding));
+
+/** A hazard's reach and what must be flown because of it, or its reach alone. */
+export function reachAndCarry(hazard: HazardFigures, unit: LengthUnit): string {
+  const carried = carriedOver(hazard);
+  const reach = whole(hazard.reachMetres, unit, "down");
+  return carried ? `${reach}–${whole(carried.metres, unit, "up")}` : reach;
+}
 
 /** Figures from one tee set in one unit. */
 export function drawTeeFigures(
@@ -112,8 +121,8 @@ export function drawTeeFigures(
   const chosen = hazardsInPlay(tee, hole);
   chosen.forEach((hazard, rank) => {
     const feature = hole.placed.get(hazard.id)?.feature;
-    const [reach, carry] = [sheet.toSheet(hazard.reachPoint), sheet.toSheet(hazard.carryPoint)];
-    const figure = `${whole(hazard.reachMetres, unit)}–${whole(hazard.carryMetres, unit)}`;
+    const [reach, carry] = [sheet.toSheet(hazard.reachPoint), sheet.toSheet(carriedOver(hazard)?.point ?? hazard.farPoint)];
+    const figure = reachAndCarry(hazard, unit);
     const words = feature?.name ? `${feature.name} ${figure}` : figure;
     if (rank >= c.leaders || !inBox(reach, sheet.map)) {
       if (feature?.name) unplaced.push(words);

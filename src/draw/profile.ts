@@ -8,7 +8,7 @@ import { fromUnit, inUnit, METRES_PER_FOOT, type LengthUnit } from "../geo/units
 import type { Point } from "../geo/position.ts";
 import type { HazardFigures, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
-import { hazardsInPlay } from "./figures.ts";
+import { hazardsInPlay, reachAndCarry } from "./figures.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import { painter, type Painter, type PlateTheme } from "./palette.ts";
 import { seenAlong, sectionAlong, stretchesOf, type SectionPoint, type Surface } from "./profile-ground.ts";
@@ -277,15 +277,14 @@ interface Span {
 
 /** The hazards a stroke from this tee can find, each laid in the first lane with room for it. */
 function lanesOf(cut: Cut, hole: MeasuredHole, unit: LengthUnit, words: GroundDrawingWords): Span[] {
-  const whole = (metres: number): string => String(Math.round(inUnit(metres, unit)));
   const taken: [number, number][][] = [];
   const spans: Span[] = [];
   const hazards = hazardsInPlay(cut.tee, hole).slice(0, 6);
   for (const hazard of [...hazards].sort((a, b) => a.stationMetres[0] - b.stationMetres[0] || (a.id < b.id ? -1 : 1))) {
     const [from, to] = hazard.stationMetres.map((station) => Math.max(LEFT + 3, Math.min(WIDTH - RIGHT - 3, cut.x(station)))) as [number, number];
     const name = hole.placed.get(hazard.id)?.feature.name;
-    const side = hazard.position === "across" ? "" : ` ${words.sides[hazard.position]}`;
-    const text = `${name ? `${name} ` : ""}${whole(hazard.reachMetres)}–${whole(hazard.carryMetres)}${side}`;
+    const side = hazard.position === "across" || hazard.position === "beyond" ? "" : ` ${words.sides[hazard.position]}`;
+    const text = `${name ? `${name} ` : ""}${reachAndCarry(hazard, unit)}${side}`;
     const width = textWidth(text, SMALL) + 7;
     const after = to + 5 + width <= WIDTH - RIGHT - 2;
     const box: [number, number] = after ? [from - 4, to + 5 + width] : [from - 5 - width, to + 4];

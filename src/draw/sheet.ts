@@ -59,7 +59,7 @@ function extent(hole: MeasuredHole, up: Point, composition: Composition): Box {
     for (const hazard of tee.hazards) {
       if (!hazard.inCorridor) continue;
       hold(hazard.reachPoint, turned(12, 8, 8));
-      hold(hazard.carryPoint, turned(12, 8, 8));
+      hold(hazard.farPoint, turned(12, 8, 8));
     }
   }
   for (const one of hole.placed.values()) {

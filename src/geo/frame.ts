@@ -124,6 +124,6 @@ export function frameAt(origin: Position): Frame {
 }
 
 /** An angle brought into [-180, 180). */
-function wrapDegrees(angle: number): number {
+export function wrapDegrees(angle: number): number {
   return angle >= -180 && angle < 180 ? angle : ((((angle + 180) % 360) + 360) % 360) - 180;
 }

@@ -1,7 +1,7 @@
 /** Turns the figures of a page to a golfer's tee and unit. No storage, no events. */
 import * as attr from "../contract/attributes.ts";
 import { metresFor, type Metres } from "../contract/values.ts";
-import type { LengthUnit } from "../geo/units.ts";
+import type { LengthUnit, Rounding } from "../geo/units.ts";
 import { spokenBoth } from "../tell/format.ts";
 import { riseText, wholeLength, type Voice } from "../tell/voice.ts";
 
@@ -16,21 +16,28 @@ const write = (within: Element, selector: string, text: string): void => {
   for (const part of within.querySelectorAll(selector)) part.textContent = text;
 };
 
+/** `data-round` says up or down; without it a figure goes to the nearest whole one. */
+function roundingOf(element: Element): Rounding {
+  const written = element.getAttribute(attr.round);
+  return written === "up" || written === "down" ? written : "nearest";
+}
+
 /** Writes one `[data-metres]` element anew, and the figures of each tee set in the popover it opens. */
 export function rewrite(element: Element, tee: string, units: LengthUnit, voice: Voice): void {
   const written = element.getAttribute(attr.metres) ?? "";
   const metres = metresFor(written, tee);
   const isRise = element.getAttribute(attr.figure) === "rise";
+  const rounding = roundingOf(element);
   const textOf = (value: Metres | undefined): string => {
     if (value === undefined) return NONE;
-    return isRise && typeof value === "number" ? riseText(value, units, voice) : wholeLength(value, units, voice.units).text;
+    return isRise && typeof value === "number" ? riseText(value, units, voice) : wholeLength(value, units, voice.units, rounding).text;
   };
   write(element, `[${attr.shown}]`, textOf(metres));
   if (!isRise) {
-    const length = metres === undefined ? undefined : wholeLength(metres, units, voice.units);
+    const length = metres === undefined ? undefined : wholeLength(metres, units, voice.units, rounding);
     write(element, `[${attr.value}]`, length?.value ?? NONE);
     write(element, `[${attr.unit}]`, length?.unit ?? "");
-    write(element, `[${attr.spoken}]`, typeof metres === "number" ? spokenBoth(metres, units, voice.units) : "");
+    write(element, `[${attr.spoken}]`, typeof metres === "number" ? spokenBoth(metres, units, voice.units, rounding) : "");
     write(element, `[${attr.spokenUnit}]`, length?.spoken.slice(length.value.length) ?? "");
   }
   const meaning = element.getAttribute("popovertarget");

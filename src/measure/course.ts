@@ -1,7 +1,7 @@
 /** All figures of a course. */
 import type { Course, Feature } from "../course/types.ts";
 import { boxAround } from "../geo/box.ts";
-import { frameAt, type Frame } from "../geo/frame.ts";
+import { frameAt, wrapDegrees, type Frame } from "../geo/frame.ts";
 import type { Position } from "../geo/position.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { measureHole } from "./hole.ts";
@@ -12,12 +12,16 @@ import type { MeasuredCourse, PlacedFeature } from "./types.ts";
 /**
  * The frame of a course: its origin is the middle of the box around its holes, rounded to
  * a thousandth of a degree so that a moved bunker does not move every figure's last bit.
+ * Longitudes are taken as turns from the first one, so a course may lie across 180 degrees.
  */
 export function frameOf(course: Course): Frame {
   const positions: Position[] = course.holes.flatMap((hole) => hole.features.flatMap(positionsOf));
-  const [west, south, east, north] = boxAround(positions.map(([longitude, latitude]) => [longitude, latitude] as const));
+  const first = positions[0]?.[0] ?? 0;
+  const [west, south, east, north] = boxAround(
+    positions.map(([longitude, latitude]) => [first + wrapDegrees(longitude - first), latitude] as const),
+  );
   const round = (value: number): number => Math.round(value * 1000) / 1000;
-  return frameAt([round((west + east) / 2), round((south + north) / 2)]);
+  return frameAt([round(wrapDegrees((west + east) / 2)), round((south + north) / 2)]);
 }
 
 /**

@@ -1,5 +1,4 @@
 /** All figures of one hole. */
-import { isHazard } from "../course/kinds.ts";
 import type { Course, Hole, TeeSet } from "../course/types.ts";
 import { boxAround, grow, overlaps } from "../geo/box.ts";
 import type { Frame } from "../geo/frame.ts";
@@ -7,16 +6,14 @@ import { lineThrough } from "../geo/line.ts";
 import type { Area, Point } from "../geo/position.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { heightAt as groundHeight } from "../terrain/sample.ts";
-import { hazardFigures } from "./hazards.ts";
+import { hazardsOn } from "./hazards.ts";
 import { bendsOf, playFrom, type Play } from "./line-of-play.ts";
+import { meetingsOf, numbered } from "./meetings.ts";
 import { pointsOf } from "./place.ts";
-import type { GreenFigures, HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "./types.ts";
+import type { GreenFigures, MeasuredHole, PlacedFeature, TeeFigures } from "./types.ts";
 
 /** A shared feature further than this from the line of play is none of the hole's business. */
 const NEIGHBOURHOOD_METRES = 130;
-
-/** A shared hazard counts for a hole when it comes this many corridor half-widths near. */
-const SHARED_HAZARD_CORRIDORS = 2;
 
 /** The one feature of a kind that the reader has made sure is there. */
 function only(placed: ReadonlyMap<string, PlacedFeature>, kind: "line-of-play" | "green", hole: Hole): PlacedFeature {
@@ -77,7 +74,7 @@ export function measureHole(
       riseMetres: teeHeight === undefined || middleHeight === undefined ? undefined : middleHeight - teeHeight,
       bends: bendsOf(play.line),
       green: greenFigures(play),
-      hazards: hazardsFrom(placed, play.line, course.corridorMetres),
+      hazards: hazardsOn(placed, play, course.corridorMetres),
     };
   };
 
@@ -85,16 +82,19 @@ export function measureHole(
   for (const one of own.values()) {
     if (one.feature.kind === "tee-marker" && one.feature.tee !== undefined) markers.set(one.feature.tee, one);
   }
+  const tees = course.tees.flatMap((tee) => {
+    const marker = markers.get(tee.id);
+    return marker ? [fromTee(tee, marker)] : [];
+  });
+  const meetings = meetingsOf(tees);
   return {
     course,
     hole,
     frame,
     placed,
     corridorMetres: course.corridorMetres,
-    tees: course.tees.flatMap((tee) => {
-      const marker = markers.get(tee.id);
-      return marker ? [fromTee(tee, marker)] : [];
-    }),
+    tees: tees.map((tee) => ({ ...tee, hazards: numbered(tee.hazards, tee.lengthMetres, meetings) })),
+    meetings,
   };
 }
 
@@ -108,25 +108,6 @@ function greenFigures({ line, green }: Play): GreenFigures {
   };
 }
 
-/** Hazards from the start of a line, in order of reach: all of the hole's own, and the shared ones that come near. */
-export function hazardsFrom(
-  placed: ReadonlyMap<string, PlacedFeature>,
-  line: TeeFigures["line"],
-  corridorMetres: number,
-): HazardFigures[] {
-  const figures: HazardFigures[] = [];
-  for (const one of placed.values()) {
-    if (!isHazard(one.feature.kind)) continue;
-    for (const figure of hazardFigures(one, line, corridorMetres)) {
-      const near = Math.abs(figure.offsetMetres) <= corridorMetres * SHARED_HAZARD_CORRIDORS;
-      const behind = figure.stationMetres[1] < 0;
-      if (one.shared && !figure.inCorridor && (!near || behind)) continue;
-      figures.push(figure);
-    }
-  }
-  return figures.sort((a, b) => a.reachMetres - b.reachMetres || (a.id < b.id ? -1 : 1));
-}
-
 /** A standing point anywhere on the hole: the way still to play and the hazards on it. */
 export function measureFrom(hole: MeasuredHole, standing: Point): Pick<TeeFigures, "line" | "hazards" | "green"> {
   const drawn = drawnLine(hole.placed, hole.hole);
@@ -134,7 +115,7 @@ export function measureFrom(hole: MeasuredHole, standing: Point): Pick<TeeFigure
   return {
     line: play.line,
     green: greenFigures(play),
-    hazards: hazardsFrom(hole.placed, play.line, hole.corridorMetres),
+    hazards: numbered(hazardsOn(hole.placed, play, hole.corridorMetres), play.line.lengthMetres, hole.meetings),
   };
 }
 

@@ -8,6 +8,7 @@ import { effectiveLength, type DayConditions, type EffectiveLength } from "../fl
 import type { FlightResult } from "../flight/result.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { landingAt, riseBetween } from "./landing.ts";
+import { carriedOver } from "./carried.ts";
 import type { MeasuredHole, TeeFigures } from "./types.ts";
 
 export type ShotPurpose = "green-front" | "green-middle" | "green-back" | "carry";
@@ -63,8 +64,11 @@ const LONGEST_CARRY_ASKED_METRES = 300;
  */
 export function shotsOf(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid, driveMetres: number): Shot[] {
   const carries = tee.hazards
-    .filter(({ position, inCorridor, carryMetres }) => position === "across" && inCorridor && carryMetres < LONGEST_CARRY_ASKED_METRES)
-    .flatMap((hazard) => shot("carry", hazard.id, 0, tee.marker, hazard.carryPoint, grid))
+    .flatMap((hazard) => {
+      const carried = hazard.position === "across" && hazard.inCorridor ? carriedOver(hazard) : undefined;
+      if (!carried || carried.metres >= LONGEST_CARRY_ASKED_METRES) return [];
+      return shot("carry", hazard.id, 0, tee.marker, carried.point, grid);
+    })
     .map((carry) => ({ ...carry, riseMetres: risePast(grid, tee.marker, carry.bearingDegrees, carry.distanceMetres) ?? carry.riseMetres }));
   const oneStroke = hole.hole.par.men === 3;
   const landing = oneStroke ? undefined : landingAt(hole, tee, driveMetres);

@@ -38,33 +38,65 @@ export interface Bend {
   readonly point: Point;
 }
 
-/** A hazard as seen from one standing point. */
+/** Dry ground on the line of play within a hazard's stretch: an island, a peninsula, the ground a green lies on. */
+export interface DryLand {
+  /** To where it begins on the line: the carry to it. */
+  readonly frontMetres: number;
+  /** To where the hazard meets the line again behind it; undefined where it does not in the corridor. */
+  readonly backMetres: number | undefined;
+  readonly front: Point;
+  readonly back: Point | undefined;
+  /** Whether the middle of the green lies on it. */
+  readonly green: boolean;
+}
+
+/**
+ * Why a hazard has no carry: a boundary is never carried; what runs on to the end of the
+ * hole has no far side; what lies in front of the green and beside or behind it is not
+ * passed, only the dry land within it is reached.
+ */
+export type NoCarry = "boundary" | "no-end" | "around-green";
+
+/**
+ * A stretch of hazard as seen from one standing point: one connected run of it in the
+ * playing corridor, with gaps under 6 m along the line joined.
+ *
+ * A ball that comes down in the corridor nearer than `reachMetres` is not in it, nor is one
+ * that comes down further than `farMetres`: both are straight distances, every point of the
+ * stretch in the corridor lies between them, and both are attained.
+ */
 export interface HazardFigures {
   readonly id: string;
-  /** A hazard that meets the corridor more than once (a burn crossing twice) has an entry for each: this one's number from 1, in order of play. */
+  /** A hazard that meets the corridor more than once (a burn crossing twice) has an entry for each: this one's number from 1, in order of play, the same from every tee set. */
   readonly stretch: number;
+  /** How many there are from any tee set. */
   readonly stretches: number;
-  /** `across` when the line of play itself runs through it. */
-  readonly position: Side | "across";
+  /** `across` when the line of play runs through it before the green's middle, `beyond` when only past it. */
+  readonly position: Side | "across" | "beyond";
   /** Whether any of it lies within the shot corridor. */
   readonly inCorridor: boolean;
   /**
-   * Straight distance from the standing point to its nearest edge within the corridor
-   * (to its nearest edge anywhere when none of it is in the corridor).
+   * Straight distance from the standing point to its nearest point within the corridor
+   * (to its nearest edge anywhere when none of it is in the corridor); 0 from inside it.
    */
   readonly reachMetres: number;
-  /** Straight distance that is safely past it: to the far crossing of the corridor, or its far station when beside the line. */
-  readonly carryMetres: number;
-  /** For a hazard across the line: the far crossing on the line itself. */
+  /** Straight distance to its furthest point within the corridor. */
+  readonly farMetres: number;
+  /** What a ball must fly to be past all of it: `farMetres`, where that is a carry at all. */
+  readonly carryMetres: number | undefined;
+  readonly noCarry: NoCarry | undefined;
+  /** Straight distance to where the line of play first leaves it; undefined where it lies beside, or is a boundary. */
   readonly carryOnLineMetres: number | undefined;
-  /** Where reach and carry are read, for leaders on the plate. */
+  /** Dry ground on the line within the stretch, in order of play. */
+  readonly dryLand: readonly DryLand[];
+  /** Where reach and the far distance are read, for leaders on the plate. */
   readonly reachPoint: Point;
-  readonly carryPoint: Point;
+  readonly farPoint: Point;
   /** First and last station of the part in the corridor (all of it when none is). */
   readonly stationMetres: readonly [number, number];
-  /** Its nearest offset from the line: negative left, positive right, 0 when across. */
+  /** Its nearest offset from the line: negative left, positive right, 0 when across or beyond. */
   readonly offsetMetres: number;
-  /** From its far end (carry point) to the middle of the green. */
+  /** Along the line of play from its far point to the middle of the green; negative past it. */
   readonly leavesMetres: number;
 }
 
@@ -125,7 +157,12 @@ export interface MeasuredHole {
   readonly corridorMetres: number;
   /** One per tee set on the hole's card, longest first. */
   readonly tees: readonly TeeFigures[];
+  /** Where hazards meet the corridor, so that a stretch has one number wherever one stands. */
+  readonly meetings: Meetings;
 }
+
+/** For each hazard the intervals, in metres still to play, in which it meets a corridor, in order of play. */
+export type Meetings = ReadonlyMap<string, readonly (readonly [from: number, to: number])[]>;
 
 export interface MeasuredCourse {
   readonly course: Course;

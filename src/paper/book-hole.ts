@@ -12,7 +12,7 @@ import { layHole } from "../draw/sheet.ts";
 import { element } from "../draw/svg.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { hazardName, mustCarry, nearbyCautions, perGender, troubleRows, type TroubleRow } from "../components/hole-view.ts";
+import { hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows, type TroubleRow } from "../components/hole-view.ts";
 import { keptGreenSheet, keptPlate } from "../site/kept-drawings.ts";
 import { keptGreenLie } from "../site/kept-figures.ts";
 import { featureName } from "../site/ground-names.ts";
@@ -149,10 +149,10 @@ const teeHead = ({ tee }: TeeFigures, ink: boolean): string => `${swatch(tee, 2.
 
 function teesTable(tees: readonly TeeFigures[], unit: LengthUnit, words: Words, ink: boolean): string {
   const say = words.holePage;
-  const carries = tees.some((tee) => mustCarry(tee));
+  const carries = tees.some((tee) => mustCarryMetres(tee) !== undefined);
   const head = [say.tee, say.length, ...(carries ? [say.carry] : []), say.front, say.middle, say.back];
   const rows = tees.map((tee) => {
-    const values = [tee.lengthMetres, ...(carries ? [mustCarry(tee)?.carryMetres] : []), tee.green.frontMetres, tee.green.middleMetres, tee.green.backMetres];
+    const values = [tee.lengthMetres, ...(carries ? [mustCarryMetres(tee)] : []), tee.green.frontMetres, tee.green.middleMetres, tee.green.backMetres];
     return `<tr><th scope="row">${teeHead(tee, ink)}</th>${values.map((value, i) => `<td>${i === 0 ? "<b>" : ""}${figure(value, unit, words)}${i === 0 ? "</b>" : ""}</td>`).join("")}</tr>`;
   });
   return `<table class="book-tees"><caption class="visually-hidden">${escape(say.howFar)}</caption><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table>`;

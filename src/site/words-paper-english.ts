@@ -36,7 +36,7 @@ export const englishPaper: PaperWords = {
     notes: "Notes",
     scale: (denominator) => `1:${denominator}`,
     greenScale: (denominator) => `Green 1:${denominator}`,
-    sides: { left: "L", right: "R", across: "across" },
+    sides: { left: "L", right: "R", across: "across", beyond: "past" },
     continued: (title) => `${title}, continued`,
     screenNote: "Print this page on both sides at actual size and cut along the edge; each hole then opens on two facing pages.",
     print: "Print with your browser: paper 4.25 by 7 inches, or the next larger, scale 100 %.",

@@ -36,7 +36,7 @@ export const germanPaper: PaperWords = {
     notes: "Notizen",
     scale: (denominator) => `1:${denominator}`,
     greenScale: (denominator) => `Grün 1:${denominator}`,
-    sides: { left: "L", right: "R", across: "quer" },
+    sides: { left: "L", right: "R", across: "quer", beyond: "hinten" },
     continued: (title) => `${title} (Fortsetzung)`,
     screenNote: "Drucken Sie diese Seite beidseitig in Originalgröße und schneiden Sie entlang der Kante; jede Bahn steht dann auf zwei gegenüberliegenden Seiten.",
     print: "Drucken mit dem Browser: Papier 10,8 × 17,8\u00a0cm (4,25 × 7 Zoll) oder das nächstgrößere, Skalierung 100\u00a0%.",

@@ -26,7 +26,7 @@ export interface PaperWords {
     readonly scale: (denominator: string) => string;
     readonly greenScale: (denominator: string) => string;
     /** Left and right, as short as they go. */
-    readonly sides: { readonly left: string; readonly right: string; readonly across: string };
+    readonly sides: { readonly left: string; readonly right: string; readonly across: string; readonly beyond: string };
     readonly continued: (title: string) => string;
     readonly screenNote: string;
     readonly print: string;

@@ -6,7 +6,7 @@
 import type { CautionKind, FeatureKind } from "../course/kinds.ts";
 import type { Gender } from "../course/types.ts";
 import type { LengthUnit } from "../geo/units.ts";
-import type { Side } from "../measure/types.ts";
+import type { HazardFigures, Side } from "../measure/types.ts";
 import type { PlateWords } from "../draw/words.ts";
 import type { GroundDrawingWords } from "../draw/profile-words.ts";
 import type { FigureWords } from "../tell/figure-words.ts";
@@ -63,7 +63,7 @@ export interface Words {
   readonly strokeIndex: string;
   readonly strokeIndexShort: string;
   readonly genders: Readonly<Record<Gender, string>>;
-  readonly sides: Readonly<Record<Side | "across", string>>;
+  readonly sides: Readonly<Record<HazardFigures["position"], string>>;
   readonly kinds: Readonly<Partial<Record<FeatureKind, string>>>;
   /** For a hazard whose feature has no name and whose kind has no word. */
   readonly unnamedHazard: string;
@@ -118,7 +118,22 @@ export interface Words {
     readonly reach: string;
     readonly leaves: string;
     readonly inPlay: string;
+    /** Beside a carry that goes to the dry land the green lies on. */
+    readonly toDryLand: string;
+    /** Heading of the hazards met after the tee shot, what stands there, and the words before its figures. */
+    readonly laterHazards: string;
+    readonly laterNote: string;
+    readonly laterAfter: string;
+    /** Nothing lies across in front of the green at all. */
     readonly noCarry: string;
+    /** Nothing lies across the tee shot, but something does further on. */
+    readonly noCarryOffTee: string;
+    /** Before the name of what lies across beyond any tee shot, with its reach. */
+    readonly laterAcross: string;
+    /** Before the name of what cannot be carried, with its reach. */
+    readonly layUpShort: string;
+    /** A carry to the dry land the green lies on. */
+    readonly carryToGreen: string;
     readonly aim: string;
     readonly aimOnLine: string;
     readonly aimLeft: string;

@@ -1,7 +1,7 @@
 /** From a figure as written to its value for every tee set, or to what is wrong with it. */
 import { insteadOf } from "../course/schema/wording.ts";
 import { isHazard } from "../course/kinds.ts";
-import type { LengthUnit } from "../geo/units.ts";
+import type { LengthUnit, Rounding } from "../geo/units.ts";
 import type { MeasuredHole, PlacedFeature } from "../measure/types.ts";
 import { FIGURES, type FigureCall, type FigureDefinition, type FigureValue } from "./figures.ts";
 import type { FigureWords } from "./figure-words.ts";
@@ -11,6 +11,8 @@ export type Answer =
       readonly type: "length" | "rise";
       /** By tee set; a set from which the figure has no meaning is absent. */
       readonly metres: Readonly<Record<string, number>>;
+      /** Carries go up, reaches down. */
+      readonly rounding: Rounding;
       readonly meaning: string;
       /** Name of the tee set the tip fixes it to. */
       readonly fixed: string | undefined;
@@ -95,12 +97,14 @@ export function answer(call: FigureCall, hole: MeasuredHole, { units, words, tee
 
   const metres: Record<string, number> = {};
   for (const [id, value] of values) if (value.type === "length" || value.type === "rise") metres[id] = value.metres;
-  if (fixed === undefined) return { type: main.type, metres, meaning: main.meaning, fixed: undefined };
+  const rounding = main.type === "length" ? main.rounding : "nearest";
+  if (fixed === undefined) return { type: main.type, metres, rounding, meaning: main.meaning, fixed: undefined };
   // A fixed figure is the same whatever tee set the golfer chooses.
   const value = metres[fixed]!;
   return {
     type: main.type,
     metres: Object.fromEntries(hole.tees.map((one) => [one.tee.id, value])),
+    rounding,
     meaning: main.meaning,
     fixed: tees[0]!.tee.name,
   };

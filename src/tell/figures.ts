@@ -2,14 +2,14 @@
  * The figures a tip can ask for: what each needs, and how it is found for a tee set.
  * A figure is never typed: everything here is read off the measured hole.
  */
-import { fromUnit, type LengthUnit } from "../geo/units.ts";
+import { fromUnit, type LengthUnit, type Rounding } from "../geo/units.ts";
 import { fairwayAt } from "../measure/fairway.ts";
 import { stationLeaving } from "../measure/line-of-play.ts";
 import { areasOfKind, centreOf } from "../measure/place.ts";
 import { spanMetres } from "../measure/span.ts";
 import type { HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "../measure/types.ts";
 import { hazardFigures } from "../measure/hazards.ts";
-import { pointAt } from "../geo/line.ts";
+import { locate, pointAt } from "../geo/line.ts";
 import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
 import type { FigureWords } from "./figure-words.ts";
 import { formatLength } from "./format.ts";
@@ -23,7 +23,7 @@ export interface FigureCall {
 
 /** A figure for one tee set, or why there is none. */
 export type FigureValue =
-  | { readonly type: "length"; readonly metres: number; readonly meaning: string }
+  | { readonly type: "length"; readonly metres: number; readonly meaning: string; readonly rounding: Rounding }
   | { readonly type: "rise"; readonly metres: number; readonly meaning: string }
   | { readonly type: "name"; readonly text: string; readonly meaning: string }
   | { readonly type: "none"; readonly why: string };
@@ -48,7 +48,8 @@ export interface FigureDefinition {
 }
 
 const none = (why: string): FigureValue => ({ type: "none", why });
-const length = (metres: number, meaning: string): FigureValue => ({ type: "length", metres, meaning });
+const length = (metres: number, meaning: string, rounding: Rounding = "nearest"): FigureValue =>
+  ({ type: "length", metres, meaning, rounding });
 
 /** A feature's name, or what one without is called. */
 export const featureName = ({ feature }: PlacedFeature, words: FigureWords): string => feature.name ?? words.unnamed(feature.id, feature.kind);
@@ -67,15 +68,50 @@ const nth = ({ options }: FigureQuestion): number => Number(options["n"] ?? "1")
 function hazardOf(tee: TeeFigures, question: FigureQuestion): HazardFigures | FigureValue {
   const target = question.target!;
   const listed = tee.hazards.filter(({ id }) => id === target.feature.id);
-  const all = listed.length > 0 ? listed : hazardFigures(target, tee.line, question.hole.corridorMetres);
+  const all = listed.length > 0 ? listed : hazardFigures(target, tee, question.hole.corridorMetres);
   if (all.length === 0) return none(`${featureName(target, question.words)} has no outline to reach or carry; use :aim or :leaves for a point`);
   const wanted = nth(question);
-  return all[wanted - 1] ?? none(`${featureName(target, question.words)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
+  return all.find(({ stretch }) => stretch === wanted) ?? none(`${featureName(target, question.words)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
 }
 
 const isNone = (value: HazardFigures | FigureValue): value is FigureValue => "type" in value;
 
 const corridor = (question: FigureQuestion): string => say(question, question.hole.corridorMetres);
+
+/** The figure as it must be written to ask for another of the same stretch. */
+const written = (name: string, { target, options }: FigureQuestion, more = ""): string => {
+  const inside = [options["n"] === undefined ? "" : `n=${options["n"]}`, more].filter((part) => part !== "").join(" ");
+  return `:${name}[${target!.feature.id}]${inside === "" ? "" : `{${inside}}`}`;
+};
+
+/** Why nothing is carried here, and what can be written instead. */
+function noCarry(hazard: HazardFigures, tee: TeeFigures, name: string, question: FigureQuestion): string {
+  const reach = `${written("reach", question)} tells how far it is to its edge`;
+  switch (hazard.noCarry) {
+    case "boundary":
+      return `${name} is out of bounds, and nobody plays from beyond it, so there is no carry; ${reach}`;
+    case "around-green":
+      return `${name} lies in front of the green and goes on beside or behind it, so no carry is past all of it; ` +
+        `${written("carry", question, "on=line")} tells the carry to dry land on the line of play, ${reach}`;
+    default: {
+      const short = `lay up short of it: ${reach}`;
+      const onLine = hazard.carryOnLineMetres === undefined ? "" : `; ${written("carry", question, "on=line")} tells the carry on the line of play`;
+      return `${name} runs on past the green from the ${tee.tee.name} tee, so it has no far side to carry to; ${short}${onLine}`;
+    }
+  }
+}
+
+function noCarryOnLine(hazard: HazardFigures, name: string, question: FigureQuestion): string {
+  if (hazard.position !== "across") return `the line of play does not cross ${name}; leave out on=line`;
+  return `the line of play does not come out of ${name} again, so there is nothing to carry to; ` +
+    `${written("reach", question)} tells how far it is to its edge`;
+}
+
+/** What is left along the line of play; nothing is left beyond the middle of the green. */
+const leaves = (metres: number, meaning: string, question: FigureQuestion): FigureValue =>
+  metres > 0
+    ? length(metres, meaning)
+    : none(`${featureName(question.target!, question.words)} ends past the middle of the green, so it leaves nothing; use :reach or :carry`);
 
 const greenLength = (key: "frontMetres" | "middleMetres" | "backMetres" | "depthMetres" | "widthMetres", word: "front" | "middle" | "back" | "depth" | "width"): FigureDefinition => ({
   target: "none",
@@ -98,7 +134,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     required: [],
     from: (tee, question) => {
       const hazard = hazardOf(tee, question);
-      return isNone(hazard) ? hazard : length(hazard.reachMetres, question.words.meaning.reach(featureName(question.target!, question.words), corridor(question)));
+      return isNone(hazard) ? hazard : length(hazard.reachMetres, question.words.meaning.reach(featureName(question.target!, question.words), corridor(question)), "down");
     },
   },
   carry: {
@@ -109,10 +145,15 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
       const hazard = hazardOf(tee, question);
       if (isNone(hazard)) return hazard;
       const name = featureName(question.target!, question.words);
-      if (question.options["on"] === undefined) return length(hazard.carryMetres, question.words.meaning.carry(name, corridor(question)));
-      return hazard.carryOnLineMetres === undefined
-        ? none(`the line of play does not cross ${name}; leave out on=line`)
-        : length(hazard.carryOnLineMetres, question.words.meaning.carryOnLine(name));
+      const { meaning } = question.words;
+      if (question.options["on"] !== undefined) {
+        return hazard.carryOnLineMetres === undefined
+          ? none(noCarryOnLine(hazard, name, question))
+          : length(hazard.carryOnLineMetres, meaning.carryOnLine(name), "up");
+      }
+      return hazard.carryMetres === undefined
+        ? none(noCarry(hazard, tee, name, question))
+        : length(hazard.carryMetres, meaning.carry(name, corridor(question)), "up");
     },
   },
   leaves: {
@@ -122,9 +163,9 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const target = question.target!;
       const meaning = question.words.meaning.leaves(featureName(target, question.words));
-      if (target.shape.type === "points") return length(distanceMetres(target.shape.points[0]!, tee.green.middle), meaning);
+      if (target.shape.type === "points") return leaves(tee.lengthMetres - locate(tee.line, target.shape.points[0]!).station, meaning, question);
       const hazard = hazardOf(tee, question);
-      return isNone(hazard) ? hazard : length(hazard.leavesMetres, meaning);
+      return isNone(hazard) ? hazard : leaves(hazard.leavesMetres, meaning, question);
     },
   },
   layup: {

@@ -1,5 +1,5 @@
 /** Numbers as people read them: whole yards or metres, feet or metres for heights. */
-import { feetFromMetres, inUnit, type LengthUnit } from "../geo/units.ts";
+import { feetFromMetres, wholeIn, type LengthUnit, type Rounding } from "../geo/units.ts";
 
 /** A figure ready for a page, in one unit. */
 export interface Formatted {
@@ -29,8 +29,7 @@ export const ENGLISH_UNITS: UnitWords = {
 function formatted(number: number, words: UnitWords[keyof UnitWords]): Formatted {
   // A figure that is not a number must never reach a page, whatever went wrong before.
   if (!Number.isFinite(number)) throw new RangeError(`A figure must be a finite number, not ${number}.`);
-  // Halves away from zero would print -0; adding zero turns it into 0.
-  const value = String(Math.round(number) + 0);
+  const value = String(number);
   const name = value === "1" || value === "-1" ? words.one : words.many;
   return { value, unit: words.symbol, text: `${value}\u00a0${words.symbol}`, spoken: `${value} ${name}` };
 }
@@ -41,17 +40,26 @@ function formatted(number: number, words: UnitWords[keyof UnitWords]): Formatted
  *
  * @throws RangeError when the length is not finite
  */
-export const formatLength = (metres: number, unit: LengthUnit, words: UnitWords = ENGLISH_UNITS): Formatted =>
-  formatted(inUnit(metres, unit), words[unit]);
+export const formatLength = (
+  metres: number,
+  unit: LengthUnit,
+  words: UnitWords = ENGLISH_UNITS,
+  rounding: Rounding = "nearest",
+): Formatted => formatted(wholeIn(metres, unit, rounding), words[unit]);
 
 /** A height difference, without its sign: feet where lengths are in yards. */
 export const formatHeight = (metres: number, unit: LengthUnit, words: UnitWords = ENGLISH_UNITS): Formatted =>
   unit === "yards"
-    ? formatted(Math.abs(feetFromMetres(metres)), words.feet)
-    : formatted(Math.abs(metres), words.metres);
+    ? formatted(Math.round(Math.abs(feetFromMetres(metres))), words.feet)
+    : formatted(Math.round(Math.abs(metres)), words.metres);
 
 /** Both units, the reader's first: `192 yards, 176 metres`. */
-export function spokenBoth(metres: number, unit: LengthUnit, words: UnitWords = ENGLISH_UNITS): string {
+export function spokenBoth(
+  metres: number,
+  unit: LengthUnit,
+  words: UnitWords = ENGLISH_UNITS,
+  rounding: Rounding = "nearest",
+): string {
   const other: LengthUnit = unit === "yards" ? "metres" : "yards";
-  return `${formatLength(metres, unit, words).spoken}, ${formatLength(metres, other, words).spoken}`;
+  return `${formatLength(metres, unit, words, rounding).spoken}, ${formatLength(metres, other, words, rounding).spoken}`;
 }

@@ -46,7 +46,7 @@ export function figureText(figure: Answer, teeId: string, units: LengthUnit, wor
   if (figure.type === "name") return figure.text;
   const metres = figure.metres[teeId];
   if (metres === undefined) return "–";
-  if (figure.type === "length") return formatLength(metres, units, words.units).text;
+  if (figure.type === "length") return formatLength(metres, units, words.units, figure.rounding).text;
   const height = formatHeight(metres, units, words.units);
   return height.value === "0" ? words.level : metres > 0 ? words.up(height.text) : words.down(height.text);
 }
@@ -58,11 +58,12 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
   const data =
     figure.type === "name"
       ? ""
-      : ` ${attr.figure}="${figure.type}" ${attr.metres}="${escape(writeMetres(figure.metres))}"`;
+      : ` ${attr.figure}="${figure.type}" ${attr.metres}="${escape(writeMetres(figure.metres))}"` +
+        (figure.rounding === "nearest" ? "" : ` ${attr.round}="${figure.rounding}"`);
   // What is read aloud holds both units; what is seen holds one.
   const spoken =
     figure.type === "length" && metres !== undefined
-      ? `<span aria-hidden="true" ${attr.shown}>${text}</span><span class="visually-hidden" ${attr.spoken}>${spokenBoth(metres, units, words.units)}</span>`
+      ? `<span aria-hidden="true" ${attr.shown}>${text}</span><span class="visually-hidden" ${attr.spoken}>${spokenBoth(metres, units, words.units, figure.rounding)}</span>`
       : figure.type === "rise"
         ? `<span ${attr.shown}>${text}</span>`
         : text;

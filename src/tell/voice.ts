@@ -1,6 +1,6 @@
 /** How a page words its figures, and its script when it turns them to another tee or unit. */
 import type { Metres } from "../contract/values.ts";
-import { fromUnit, type LengthUnit } from "../geo/units.ts";
+import { fromUnit, type LengthUnit, type Rounding } from "../geo/units.ts";
 import { formatHeight, formatLength, type Formatted, type UnitWords } from "./format.ts";
 
 /** Plain data: a page carries it in its own language. */
@@ -16,8 +16,8 @@ export interface Voice {
  * A length in whole units. A total is the sum of its holes' whole units, as on a printed
  * card, so that a column adds up as it is read.
  */
-export function wholeLength(metres: Metres, units: LengthUnit, words: UnitWords): Formatted {
-  if (typeof metres === "number") return formatLength(metres, units, words);
+export function wholeLength(metres: Metres, units: LengthUnit, words: UnitWords, rounding: Rounding = "nearest"): Formatted {
+  if (typeof metres === "number") return formatLength(metres, units, words, rounding);
   const sum = metres.reduce((total, one) => total + Number(formatLength(one, units, words).value), 0);
   return formatLength(fromUnit(sum, units), units, words);
 }

@@ -6,9 +6,9 @@ import { ALL_KINDS, isBoundary, isHazard, isPrepared, kindFacts, type FeatureKin
 import { checkVocabulary } from "../../src/course/schema/vocabulary.ts";
 import { sayIn } from "../../src/check/say.ts";
 import { crossesBoundary } from "../../src/check/rules/crosses-boundary.ts";
+import { carriedOver } from "../../src/measure/carried.ts";
 import { lieAt, landingAt } from "../../src/measure/landing.ts";
 import { cornerLines } from "../../src/measure/corner.ts";
-import { canBePassed } from "../../src/measure/passable.ts";
 import { seenFrom } from "../../src/measure/seen.ts";
 import type { MeasuredCourse } from "../../src/measure/types.ts";
 import { club } from "../check/support.ts";
@@ -71,7 +71,7 @@ describe.each(LAID)("%s", (kind) => {
   test("has figures as a hazard if it is one, and is played past unless it is a boundary", () => {
     const own = tee!.hazards.filter(({ id }) => id === "it");
     expect(own.length > 0).toBe(isHazard(kind));
-    for (const hazard of own) expect(canBePassed(hazard, tee!, kind)).toBe(!isBoundary(kind));
+    for (const hazard of own) expect(carriedOver(hazard) !== undefined).toBe(!isBoundary(kind));
   });
 
   test("ends a good lie unless a ball is played from it", () => {

@@ -185,7 +185,8 @@ describe("figures", () => {
     const hazard = holeOf(course, 7).tees.find(({ tee }) => tee.id === "sand")!.hazards.find(({ id }) => id === "fiddler")!;
     const texts = tags.filter((tag) => tag.name === "text" && !hidden(tag)).map(({ text }) => text);
     expect(texts).toContain("The Fiddler");
-    expect(texts).toContain(`${Math.round(hazard.reachMetres / 0.9144)}–${Math.round(hazard.carryMetres / 0.9144)}`);
+    // Reach rounded down, carry up.
+    expect(texts).toContain(`${Math.floor(hazard.reachMetres / 0.9144)}–${Math.ceil(hazard.carryMetres! / 0.9144)}`);
   });
 
   test("of all tee sets and both units are in a page's plate, one set in a card's", () => {

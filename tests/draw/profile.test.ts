@@ -47,7 +47,8 @@ describe("the section", () => {
     const [tee] = course.holes[0]!.tees;
     const texts = textsIn(tags, { "data-tee": "back", "data-unit": "yards" });
     for (const hazard of tee!.hazards) {
-      const [reach, carry] = [hazard.reachMetres, hazard.carryMetres].map((metres) => Math.round(yardsFromMetres(metres)));
+      const reach = Math.floor(yardsFromMetres(hazard.reachMetres));
+      const carry = Math.ceil(yardsFromMetres(hazard.carryMetres!));
       expect(texts.some((text) => text.includes(`${reach}–${carry}`))).toBe(true);
     }
     expect(texts).toContain(`${Math.round(yardsFromMetres(400))} yd`);

@@ -33,7 +33,7 @@ describe("hazards ahead of a point", () => {
       for (const { id, reach, carry } of ahead) {
         const figures = built.find((hazard) => hazard.id === id)!;
         expect(reach.metres).toBeCloseTo(figures.reachMetres, CENTIMETRES);
-        expect(carry!.metres).toBeCloseTo(figures.carryMetres, CENTIMETRES);
+        expect(carry!.metres).toBeCloseTo(figures.carryMetres!, CENTIMETRES);
       }
     }
   });

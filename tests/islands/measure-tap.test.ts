@@ -79,7 +79,7 @@ describe("a tapped point", () => {
     expect(under?.properties.name).toBe("The Gully");
     const built = back.hazards.find(({ id }) => id === "gully")!;
     expect(under?.hazards.map(({ reach, carry }) => [reach.metres, carry?.metres])).toEqual([
-      [Number(built.reachMetres.toFixed(3)), Number(built.carryMetres.toFixed(3))],
+      [Number(built.reachMetres.toFixed(3)), Number(built.carryMetres!.toFixed(3))],
     ]);
   });
 

@@ -1,6 +1,6 @@
 /** What a hole page says first: chosen from holes drawn in metres, so that each answer can be seen. */
 import { describe, expect, test } from "vitest";
-import { aimFrom, byTee, firstTee, glance, hazardName, mustCarry, nearbyCautions, perGender, troubleRows } from "../../src/components/hole-view.ts";
+import { aimFrom, byTee, firstTee, glance, hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows } from "../../src/components/hole-view.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole, TeeFigures } from "../../src/measure/types.ts";
 import { words } from "../../src/site/words.ts";
@@ -33,20 +33,27 @@ describe("the glance", () => {
     expect(glance(tee(of, "back")).map(({ ask, hazard }) => [ask, hazard.id])).toEqual([
       ["carry", "far"], ["carry", "near"], ["reach", "pot"],
     ]);
-    expect(mustCarry(tee(of, "back"))?.id).toBe("far");
-    expect(mustCarry(tee(of, "back"))?.carryMetres).toBeGreaterThan(150);
+    const far = tee(of, "back").hazards.find(({ id }) => id === "far")!;
+    expect(mustCarryMetres(tee(of, "back"))).toBe(far.carryMetres);
+    expect(far.carryMetres).toBeGreaterThan(150);
   });
 
-  test("a hazard across the line beyond any tee shot is not a carry", () => {
+  test("a hazard across the line beyond any tee shot is no carry of the tee shot, and is told as met later", () => {
     const of = measured([gully(300, 320)]);
-    expect(mustCarry(tee(of, "back"))).toBeUndefined();
-    expect(glance(tee(of, "back"))).toEqual([]);
+    expect(mustCarryMetres(tee(of, "back"))).toBeUndefined();
+    expect(glance(tee(of, "back")).map(({ ask, hazard, metres }) => [ask, hazard.id, Math.round(metres)])).toEqual([["later", "gully", 300]]);
+  });
+
+  test("what begins within a drive and cannot be carried is stayed short of", () => {
+    const of = measured([gully(200, 265)]);
+    expect(mustCarryMetres(tee(of, "back"))).toBeUndefined();
+    expect(glance(tee(of, "back")).map(({ ask, metres }) => [ask, Math.round(metres)])).toEqual([["short", 200]]);
   });
 
   test("the same hazard asks different things of different tees", () => {
     // To the far edge 265 m from the back tee, past any asked carry; 215 m from the forward one.
     const of = measured([gully(235, 265)]);
-    expect(glance(tee(of, "back")).map(({ ask }) => ask)).toEqual(["reach"]);
+    expect(glance(tee(of, "back")).map(({ ask }) => ask)).toEqual(["later"]);
     expect(glance(tee(of, "forward")).map(({ ask }) => ask)).toEqual(["carry"]);
   });
 

@@ -27,7 +27,7 @@ describe("hole data", () => {
       expect(tee.green.back.metres).toBeCloseTo(built.green.backMetres, 3);
       expect(tee.hazards.map(({ id, reach, carry }) => [id, reach.metres, carry?.metres])).toEqual(
         built.hazards.map(({ id, reachMetres, carryMetres }) =>
-          [id, Number(reachMetres.toFixed(3)), NEVER_PASSED.includes(id) ? undefined : Number(carryMetres.toFixed(3))]),
+          [id, Number(reachMetres.toFixed(3)), NEVER_PASSED.includes(id) ? undefined : Number(carryMetres!.toFixed(3))]),
       );
     });
   });

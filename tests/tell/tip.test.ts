@@ -10,6 +10,7 @@ const FEATURES = [
   pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 12 }),
   pointFeature("light", "landmark", [30, 700], { name: "Harbour light" }),
   pointFeature("post", "landmark", [0, 500]),
+  pointFeature("marker", "landmark", [6, 240]),
   areaFeature("green", "green", box(-10, 385, 10, 415)),
   areaFeature("fairway", "fairway", box(-15, 150, 15, 370)),
   areaFeature("pond", "water", box(-30, 100, 30, 120), { name: "Mill & Pond" }),
@@ -26,16 +27,20 @@ const text = (markdown: string, tee?: string): string =>
 
 /** Yards of a length in metres, as printed; worked out here, not by the code under test. */
 const yd = (metres: number): string => `${Math.round(metres / 0.9144)}\u00a0yd`;
+/** What must be carried goes up, where a hazard begins goes down. */
+const up = (metres: number): string => `${Math.ceil(metres / 0.9144)}\u00a0yd`;
+const down = (metres: number): string => `${Math.floor(metres / 0.9144)}\u00a0yd`;
 
 describe("each figure prints what the ground says", () => {
   const expected: readonly [figure: string, prints: string][] = [
     [":length", yd(400)],
-    [":reach[pond]", yd(100)],
-    [":carry[pond]{on=line}", yd(120)],
-    [":carry[pond]", yd(Math.hypot(25, 120))],
-    [":carry[burn]{n=2 on=line}", yd(331)],
-    [":leaves[left-trap]", yd(Math.hypot(20, 194))],
-    [":leaves[post]", yd(100)],
+    [":reach[pond]", down(100)],
+    [":carry[pond]{on=line}", up(120)],
+    [":carry[pond]", up(Math.hypot(25, 120))],
+    [":carry[burn]{n=2 on=line}", up(331)],
+    // Along the line of play, as :length and :left run.
+    [":leaves[left-trap]", yd(400 - 206)],
+    [":leaves[marker]", yd(400 - 240)],
     [":layup{leave=100}", yd(400 - 91.44)],
     [":layup{leave=100 drive=200}", yd(400 - 91.44 - 182.88)],
     [":fairway{drive=220}", yd(30)],
@@ -72,7 +77,7 @@ describe("the page holds more than the number", () => {
   const { html } = renderTip(withTip("Carry :carry[pond]{on=line}, then aim at :aim[light]."), { units: "yards", idPrefix: "f" });
 
   test("both units are read aloud, one is seen", () => {
-    expect(html).toContain('<span aria-hidden="true" data-shown>131\u00a0yd</span><span class="visually-hidden" data-spoken>131 yards, 120 metres</span>');
+    expect(html).toContain('<span aria-hidden="true" data-shown>132\u00a0yd</span><span class="visually-hidden" data-spoken>132 yards, 120 metres</span>');
   });
 
   test("the meaning opens without a script, and says from where", () => {

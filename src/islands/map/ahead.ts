@@ -1,13 +1,13 @@
 /** What lies ahead of a standing point: the few hazards that matter from there, with reach and carry. */
 import type { FeatureKind } from "../../course/types.ts";
 import type { Point } from "../../geo/position.ts";
-import type { Side } from "../../measure/types.ts";
+import type { HazardFigures } from "../../measure/types.ts";
 import type { HoleData, MeasuredPlace, TeeData } from "../../contract/hole-data.ts";
 import type { HolePlane } from "./hole-plane.ts";
 import { contains } from "../../geo/area.ts";
-import { hazardsFrom } from "../../measure/hole.ts";
+import { carriedOver } from "../../measure/carried.ts";
+import { hazardsOn } from "../../measure/hazards.ts";
 import { playFrom } from "../../measure/line-of-play.ts";
-import { canBePassed } from "../../measure/passable.ts";
 import { areasOf } from "../../measure/place.ts";
 import { metresFromYards } from "../../geo/units.ts";
 
@@ -15,7 +15,7 @@ export interface HazardAhead {
   readonly id: string;
   readonly name: string | undefined;
   readonly kind: FeatureKind;
-  readonly position: Side | "across";
+  readonly position: HazardFigures["position"];
   readonly reach: MeasuredPlace;
   /** Absent where it has no far side to play to. */
   readonly carry: MeasuredPlace | undefined;
@@ -32,22 +32,21 @@ const UNDERFOOT_METRES = 2;
 
 /** Hazards within the shot corridor on the way still to play from a point, nearest first. */
 export function hazardsAhead(plane: HolePlane, standing: Point): readonly HazardAhead[] {
-  const { line, green } = playFrom(standing, plane.drawn, plane.green);
-  const backMetres = line.lengthMetres + green.depthMetres / 2;
-  const all = hazardsFrom(plane.placed, line, plane.corridorMetres).flatMap((hazard): HazardAhead[] => {
+  const way = playFrom(standing, plane.drawn, plane.green);
+  const all = hazardsOn(plane.placed, way, plane.corridorMetres).flatMap((hazard): HazardAhead[] => {
     const placed = plane.placed.get(hazard.id);
     if (placed === undefined || !hazard.inCorridor || hazard.reachMetres < UNDERFOOT_METRES) return [];
     if (hazard.stationMetres[0] < UNDERFOOT_METRES && areasOf(placed).some((area) => contains(area, standing))) return [];
     const { feature } = placed;
     const place = (point: Point, metres: number): MeasuredPlace => ({ position: plane.toLonLat(point), metres });
-    const passable = canBePassed(hazard, { green: { ...green, frontMetres: 0, middleMetres: 0, backMetres } }, feature.kind);
+    const carried = carriedOver(hazard);
     return [{
       id: hazard.id,
       name: feature.name,
       kind: feature.kind,
       position: hazard.position,
       reach: place(hazard.reachPoint, hazard.reachMetres),
-      carry: passable ? place(hazard.carryPoint, hazard.carryMetres) : undefined,
+      carry: carried && place(carried.point, carried.metres),
     }];
   });
   return thatMatter(all);

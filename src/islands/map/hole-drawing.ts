@@ -1,6 +1,6 @@
 /** What a hole's map shows of play and measurement, as GeoJSON for its sources. */
 import type { Feature, FeatureCollection } from "geojson";
-import type { LengthUnit } from "../../geo/units.ts";
+import type { LengthUnit, Rounding } from "../../geo/units.ts";
 import type { HoleData, MeasuredPlace, TeeData } from "../../contract/hole-data.ts";
 import type { LonLat } from "../../contract/map-data.ts";
 import type { HazardAhead } from "./ahead.ts";
@@ -16,9 +16,9 @@ import { ringAbout } from "./whereabouts.ts";
 import { fill } from "./words.ts";
 
 /** A figure on the map: a number, without its unit. */
-export type Figures = (metres: number) => string;
+export type Figures = (metres: number, rounding?: Rounding) => string;
 
-export const figuresIn = (unit: LengthUnit, { units }: Speech): Figures => (metres) => formatLength(metres, unit, units).value;
+export const figuresIn = (unit: LengthUnit, { units }: Speech): Figures => (metres, rounding) => formatLength(metres, unit, units, rounding).value;
 
 export interface Play {
   readonly tee: TeeData;
@@ -45,7 +45,7 @@ export function playDrawing(data: HoleData, { tee, cut, ahead, own }: Play, figu
 const hazardMarks = (hazards: readonly HazardAhead[], figure: Figures): Feature[] =>
   hazards.flatMap(({ reach, carry }, i) => {
     const mark = ({ position, metres }: MeasuredPlace, kind: "reach" | "carry"): Feature =>
-      point(position, { mark: kind, figure: figure(metres), rank: i });
+      point(position, { mark: kind, figure: figure(metres, kind === "carry" ? "up" : "down"), rank: i });
     return [mark(reach, "reach"), ...(carry === undefined ? [] : [mark(carry, "carry")])];
   });
 

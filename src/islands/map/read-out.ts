@@ -1,5 +1,5 @@
 /** A reading in words: what stands under the map, and what a screen reader says. */
-import { inUnit, type LengthUnit } from "../../geo/units.ts";
+import { inUnit, type LengthUnit, type Rounding } from "../../geo/units.ts";
 import type { MapFeatureProperties } from "../../contract/map-data.ts";
 import type { Third } from "../../measure/third.ts";
 import type { HazardAhead } from "./ahead.ts";
@@ -30,15 +30,15 @@ export interface Figure {
 }
 
 /** A length in words of one kind or another. */
-export type Wording = (metres: number) => string;
+export type Wording = (metres: number, rounding?: Rounding) => string;
 
 /** Number and symbol; number and name; both units' numbers and names. */
 export const wordings = (unit: LengthUnit, { units }: Speech): Readonly<Record<"value" | "short" | "one" | "both", Wording>> => ({
-  value: (metres) => formatLength(metres, unit, units).value,
-  short: (metres) => formatLength(metres, unit, units).text,
+  value: (metres, rounding) => formatLength(metres, unit, units, rounding).value,
+  short: (metres, rounding) => formatLength(metres, unit, units, rounding).text,
   // Four hazards' figures in two units each are more than an ear holds.
-  one: (metres) => formatLength(metres, unit, units).spoken,
-  both: (metres) => spokenBoth(metres, unit, units),
+  one: (metres, rounding) => formatLength(metres, unit, units, rounding).spoken,
+  both: (metres, rounding) => spokenBoth(metres, unit, units, rounding),
 });
 
 export const isThere = (line: string | undefined): line is string => line !== undefined;
@@ -88,7 +88,7 @@ const kindWords = (kind: MapFeatureProperties["kind"], { read: { kinds } }: MapW
 
 /** A hazard by its name, or by what it is and its side. */
 export const hazardName = ({ name, kind, position }: HazardAhead, say: MapWords): string =>
-  name ?? (kindWords(kind, say) ?? say.read.hazard)[position];
+  name ?? (kindWords(kind, say) ?? say.read.hazard)[position === "beyond" ? "across" : position];
 
 /** "Ahead: The Gully 80 yd to reach, 110 yd to carry." */
 export function aheadLine(pattern: string, ahead: readonly HazardAhead[], say: MapWords, length: Wording): string | undefined {
@@ -101,8 +101,8 @@ export function aheadLine(pattern: string, ahead: readonly HazardAhead[], say: M
 
 const reachCarry = ({ reach, carry }: Pick<HazardAhead, "reach"> & { readonly carry?: HazardAhead["carry"] }, { read }: MapWords, length: Wording): string =>
   carry === undefined
-    ? fill(read.reach, { reach: length(reach.metres) })
-    : fill(read.reachCarry, { reach: length(reach.metres), carry: length(carry.metres) });
+    ? fill(read.reach, { reach: length(reach.metres, "down") })
+    : fill(read.reachCarry, { reach: length(reach.metres, "down"), carry: length(carry.metres, "up") });
 
 /** What a feature is called where one stands on it: its name, its kind, or both. */
 export function featureWords({ name, kind }: MapFeatureProperties, say: MapWords): string | undefined {

@@ -4,7 +4,7 @@ import { bearingDegrees, directionTo, distanceMetres } from "../../geo/vector.ts
 import type { Point } from "../../geo/position.ts";
 import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint, type ShotNumbers } from "../../contract/ground-data.ts";
 import { DRIVE_LENGTHS_METRES, landingAt, riseBetween } from "../../measure/landing.ts";
-import { canBePassed } from "../../measure/passable.ts";
+import { carriedOver, type Carried } from "../../measure/carried.ts";
 import { risePast, shotsOf, type Shot } from "../../measure/shots.ts";
 import type { HazardFigures, MeasuredCourse, MeasuredHole, TeeFigures } from "../../measure/types.ts";
 import type { HeightGrid } from "../../terrain/grid.ts";
@@ -63,20 +63,26 @@ const rise = (ground: HeightGrid | undefined, from: Point, to: Point): number | 
 
 /** Nothing over unknown ground. */
 function aheadHazard({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, hazard: HazardFigures, words: Words): AheadHazard[] {
-  const { marker, green } = tee;
-  const { id, stretch, stretches, position, reachPoint, carryPoint, carryMetres } = hazard;
+  const { marker } = tee;
+  const { id, stretch, stretches, position, reachPoint } = hazard;
+  const carried = carriedOver(hazard);
   const riseMetres = rise(ground, marker, reachPoint);
   if (riseMetres === undefined) return [];
   const name = featureName(hole, id, words);
-  const bearing = bearingDegrees(directionTo(marker, carryPoint));
-  const past = ground === undefined ? 0 : risePast(ground, marker, bearing, distanceMetres(marker, carryPoint));
-  const passed = past !== undefined && (position !== "across" || carryMetres <= green.middleMetres) && canBePassed(hazard, tee, hole.placed.get(id)?.feature.kind);
+  const past = carried && pastShot(marker, carried, ground);
   return [{
     name: stretches > 1 ? words.stretch(name, stretch) : name,
     reach: shotNumbers({ distanceMetres: distanceMetres(marker, reachPoint), riseMetres, bearingDegrees: bearingDegrees(directionTo(marker, reachPoint)) }),
     across: position === "across",
-    ...(passed ? { past: shotNumbers({ distanceMetres: distanceMetres(marker, carryPoint), riseMetres: past, bearingDegrees: bearing }) } : {}),
+    ...(past ? { past: shotNumbers(past) } : {}),
   }];
+}
+
+/** The shot that is past a hazard, or on the dry land behind it; undefined over unknown ground. */
+function pastShot(marker: Point, { point, metres }: Carried, ground: HeightGrid | undefined): Parameters<typeof shotNumbers>[0] | undefined {
+  const bearing = bearingDegrees(directionTo(marker, point));
+  const riseMetres = ground === undefined ? 0 : risePast(ground, marker, bearing, metres);
+  return riseMetres === undefined ? undefined : { distanceMetres: metres, riseMetres, bearingDegrees: bearing };
 }
 
 /** From a standing point after a drive of that length; undefined where one of them is over unknown ground. */

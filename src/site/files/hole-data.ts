@@ -1,11 +1,11 @@
 /** What the live map of a hole fetches, from the measured hole. */
 import { DATA_VERSION } from "../../contract/map-data.ts";
-import type { HoleData, MeasuredPlace, TeeData } from "../../contract/hole-data.ts";
+import type { HazardData, HoleData, MeasuredPlace, TeeData } from "../../contract/hole-data.ts";
 import type { Point } from "../../geo/position.ts";
 import type { LengthUnit } from "../../geo/units.ts";
 import { bearingDegrees, directionTo } from "../../geo/vector.ts";
 import { drawnLine } from "../../measure/hole.ts";
-import { canBePassed } from "../../measure/passable.ts";
+import { carriedOver, type Carried } from "../../measure/carried.ts";
 import type { MeasuredHole, TeeFigures } from "../../measure/types.ts";
 import { boundsOf, isDrawn, lonLat, mapFeature, positions, rounded } from "./map-features.ts";
 
@@ -35,7 +35,7 @@ export function holeData(measured: MeasuredHole, units: LengthUnit): HoleData {
   };
 }
 
-function teeData(figures: TeeFigures, { frame, placed }: MeasuredHole): TeeData {
+function teeData(figures: TeeFigures, { frame }: MeasuredHole): TeeData {
   const { tee, marker, line, lengthMetres, green, hazards } = figures;
   const place = (point: Point, metres: number): MeasuredPlace => ({
     position: lonLat(frame.toPosition(point)),
@@ -60,7 +60,13 @@ function teeData(figures: TeeFigures, { frame, placed }: MeasuredHole): TeeData 
       position: hazard.position,
       inCorridor: hazard.inCorridor,
       reach: place(hazard.reachPoint, hazard.reachMetres),
-      ...(canBePassed(hazard, figures, placed.get(hazard.id)?.feature.kind) && { carry: place(hazard.carryPoint, hazard.carryMetres) }),
+      ...carryData(carriedOver(hazard), place),
     })),
   };
 }
+
+const carryData = (
+  carried: Carried | undefined,
+  place: (point: Point, metres: number) => MeasuredPlace,
+): Pick<HazardData, "carry" | "toGreen"> =>
+  carried ? { carry: place(carried.point, carried.metres), ...(carried.to === "green" && { toGreen: true as const }) } : {};

@@ -116,14 +116,17 @@ export const hazardDistance: Judge = (claim, facts, say) => {
   if (claim.metres === undefined || claim.thing === undefined) return { verdict: "unknown", measured: "no distance was given" };
   const metres = claim.metres;
   const spans = thingsMeant(claim, facts, claim.thing).flatMap((thing) => thing.spans.map((span) => ({ ...span, thing })));
-  const near = spans.some(({ reachMetres, carryMetres }) => metres >= reachMetres - HAZARD_METRES && metres <= carryMetres + HAZARD_METRES);
+  const near = spans.some(({ reachMetres, farMetres }) => metres >= reachMetres - HAZARD_METRES && metres <= farMetres + HAZARD_METRES);
   const measured =
     spans.length === 0
       ? `no ${CLASS_NAMES[claim.thing]} is drawn on this hole`
       : list(
           spans
             .filter(({ tee }) => tee === facts.tees[0]!.id)
-            .map(({ reachMetres, carryMetres, thing }) => `${thing.name ?? thing.id} is ${say.length(reachMetres)} to reach and ${say.length(carryMetres)} to carry from the ${facts.tees[0]!.name} tee`),
+            .map(({ reachMetres, carryMetres, thing }) => {
+              const carry = carryMetres === undefined ? "has no carry" : `${say.length(carryMetres)} to carry`;
+              return `${thing.name ?? thing.id} is ${say.length(reachMetres)} to reach and ${carry} from the ${facts.tees[0]!.name} tee`;
+            }),
         );
   return { verdict: near ? "agrees" : "contradicts", measured };
 };
