@@ -3,6 +3,8 @@ import { isBoundary, isHazard } from "../course/kinds.ts";
 import type { Feature } from "../course/types.ts";
 import type { Line } from "../geo/line.ts";
 import { locate } from "../geo/line.ts";
+import { boxAround, grow, overlaps, type Box } from "../geo/box.ts";
+import { densify } from "../geo/segment.ts";
 import type { Point } from "../geo/position.ts";
 import { distanceMetres } from "../geo/vector.ts";
 import { BEYOND_METRES, corridorAbout, type Corridor } from "./corridor.ts";
@@ -99,15 +101,32 @@ function dryLandOf({ crossings, stations: [, end] }: Run, line: Line): DryLand[]
   });
 }
 
-/** A hazard that does not come into the corridor: its nearest and furthest vertex beside the hole. */
+/** Further from the line than this a hazard is out of every story. */
+const WIDE_METRES = 80;
+
+/** Spacing of the points at which the outline of a hazard wide of the corridor is looked at: nothing is staked on it. */
+const WIDE_STEP_METRES = 4;
+
+/** An outline with points that near, where it comes near the hole; far pieces keep their ends only: the sea may be long. */
+function spaced(path: readonly Point[], near: Box): Point[] {
+  const points: Point[] = [path[0]!];
+  for (let i = 1; i < path.length; i++) {
+    const piece = [path[i - 1]!, path[i]!];
+    points.push(...(overlaps(boxAround(piece), near) ? densify(piece, WIDE_STEP_METRES).slice(1) : [path[i]!]));
+  }
+  return points;
+}
+
+/** A hazard that does not come into the corridor: its nearest and furthest points beside the hole. */
 function outsideCorridor({ feature }: PlacedFeature, paths: readonly (readonly Point[])[], { line, green }: Way): HazardFigures {
   const standing = line.points[0]!;
-  const all = paths.flat().map((point) => ({ point, ...locate(line, point), metres: distanceMetres(standing, point) }));
+  const near = grow(boxAround(line.points), WIDE_METRES);
+  const all = paths.flatMap((path) => spaced(path, near)).map((point) => ({ point, ...locate(line, point), metres: distanceMetres(standing, point) }));
   const beside = all.filter(({ station }) => station >= 0 && station <= line.lengthMetres + BEYOND_METRES);
   const some = beside.length > 0 ? beside : all;
   const least = (size: (vertex: (typeof all)[number]) => number): (typeof all)[number] =>
     some.reduce((best, one) => (size(one) < size(best) ? one : best));
-  const [near, far] = [least(({ metres }) => metres), least(({ metres }) => -metres)];
+  const [nearest, far] = [least(({ metres }) => metres), least(({ metres }) => -metres)];
   const closest = least(({ offset }) => Math.abs(offset));
   const stationMetres = [least(({ station }) => station).station, least(({ station }) => -station).station] as const;
   const noCarry = isBoundary(feature.kind)
@@ -119,13 +138,13 @@ function outsideCorridor({ feature }: PlacedFeature, paths: readonly (readonly P
     stretches: 1,
     position: closest.offset < 0 ? "left" : "right",
     inCorridor: false,
-    reachMetres: near.metres,
+    reachMetres: nearest.metres,
     farMetres: far.metres,
     carryMetres: noCarry === undefined ? far.metres : undefined,
     noCarry,
     carryOnLineMetres: undefined,
     dryLand: [],
-    reachPoint: near.point,
+    reachPoint: nearest.point,
     farPoint: far.point,
     stationMetres,
     offsetMetres: closest.offset,

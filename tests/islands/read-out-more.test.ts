@@ -58,7 +58,7 @@ test("as it opens: what to do, the golfer's drive, what the tee shot meets", () 
   expect(lines.join("\n").replaceAll("\u00a0", " ")).toBe([
     "Tap anywhere to measure from the tee and on to the green.",
     "Your drive of 200 m: the fairway is 30 m wide there, 200 m left to the middle.",
-    "From the tee: The Gully 80 m to reach, 103 m to carry; Bunker right 200 m to reach, 206 m to carry.",
+    "From the tee: The Gully 80 m to reach, 104 m to carry; Bunker right 200 m to reach, 207 m to carry.",
   ].join("\n"));
   expect(spoken).toContain("The Gully 80 metres to reach");
 });
@@ -84,7 +84,7 @@ describe("where the golfer is", () => {
   };
 
   test("on the hole: front, middle and back, how well it is known, what lies ahead", () => {
-    expect(shown(me(0, 200, 9))).toBe("Front 202\nMiddle 219\nBack 235\nKnown to within 10 yd.\nAhead: Bunker right 9 yd to reach, 17 yd to carry; The Burn 108 yd to reach, 114 yd to carry.");
+    expect(shown(me(0, 200, 9))).toBe("Front 202\nMiddle 219\nBack 235\nKnown to within 10 yd.\nAhead: Bunker right 8 yd to reach, 17 yd to carry; The Burn 107 yd to reach, 115 yd to carry.");
     expect(me(0, 200, 9, true).lines.at(-1)).toMatch(/4\.3a.*our reading.*Committee/);
   });
 

@@ -29,7 +29,7 @@ describe("a reading in words", () => {
 
   test("is spoken in both units, the golfer's first", () => {
     expect(say(0, 200, "yards").spoken).toBe(
-      "From the Back tee 219 yards, 200 metres. To the green: front 202 yards, 185 metres; middle 219 yards, 200 metres; back 235 yards, 215 metres. Ahead: Bunker right 9 yards to reach, 17 yards to carry; The Burn 108 yards to reach, 114 yards to carry.",
+      "From the Back tee 219 yards, 200 metres. To the green: front 202 yards, 185 metres; middle 219 yards, 200 metres; back 235 yards, 215 metres. Ahead: Bunker right 8 yards to reach, 17 yards to carry; The Burn 107 yards to reach, 115 yards to carry.",
     );
     expect(say(0, 200, "metres").spoken).toMatch(/^From the Back tee 200 metres, 219 yards\./);
   });
