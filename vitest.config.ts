@@ -1,27 +1,13 @@
 import { defineConfig } from "vitest/config";
+import { PATIENT } from "./tests/support/patience.ts";
 
 export default defineConfig({
   test: {
-    // Two cores are what a small machine has.
-    maxWorkers: 2,
+    maxWorkers: PATIENT.maxWorkers,
     projects: [
-      {
-        test: {
-          name: "unit",
-          include: ["tests/**/*.test.ts"],
-          exclude: ["tests/browser/**", "tests/commands/**"],
-        },
-      },
-      {
-        test: {
-          // These build whole guides in processes of their own, which share caches in the project's folder.
-          name: "commands",
-          include: ["tests/commands/**/*.test.ts"],
-          fileParallelism: false,
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
-        },
-      },
+      { test: { ...PATIENT, name: "unit", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**", "tests/commands/**", "tests/film/**"] } },
+      // Whole builds in processes of their own, each in a folder of its own.
+      { test: { ...PATIENT, name: "commands", include: ["tests/commands/**/*.test.ts"], globalSetup: ["tests/support/demo-setup.ts"] } },
       "tests/browser/vitest.config.ts",
     ],
   },

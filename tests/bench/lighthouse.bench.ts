@@ -39,7 +39,7 @@ function shortcomings(categories: Readonly<Record<string, { auditRefs: readonly 
 
 export async function lighthouseBench(): Promise<BenchLine[]> {
   const executablePath = findBrowser();
-  if (executablePath === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run node tests/support/ensure-browser.ts" }];
+  if (executablePath === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
   const scratch = await mkdtemp(join(tmpdir(), "marram-lighthouse-"));
   const folder = process.env["MARRAM_BENCH_SITE"] ?? join(scratch, "site");
   if (process.env["MARRAM_BENCH_SITE"] === undefined) {

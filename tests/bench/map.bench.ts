@@ -51,7 +51,7 @@ interface Visit {
 type Cache = "cold" | "warm" | "cold, slow network";
 
 export async function mapBench(): Promise<BenchLine[]> {
-  if (findBrowser() === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run node tests/support/ensure-browser.ts" }];
+  if (findBrowser() === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
   const scratch = await mkdtemp(join(tmpdir(), "marram-map-"));
   const site = process.env["MARRAM_BENCH_SITE"] ?? join(scratch, "site");
   if (process.env["MARRAM_BENCH_SITE"] === undefined) {

@@ -31,7 +31,7 @@ interface Weighed {
 
 export async function weightBench(): Promise<BenchLine[]> {
   const executablePath = findBrowser();
-  if (executablePath === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run node tests/support/ensure-browser.ts" }];
+  if (executablePath === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
   const scratch = await mkdtemp(join(tmpdir(), "marram-weight-"));
   const site = process.env["MARRAM_BENCH_SITE"] ?? join(scratch, "site");
   if (process.env["MARRAM_BENCH_SITE"] === undefined) {

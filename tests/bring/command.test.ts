@@ -1,13 +1,10 @@
 /** The commands as a club runs them: an OpenStreetMap file of two holes into an empty course, out again, and what is said when something is missing. */
-import { execFileSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { afterAll, beforeAll, expect, it, vi } from "vitest";
+import { afterAll, beforeAll, expect, it } from "vitest";
 import { oval, position, writeClub } from "../fixtures/club.ts";
-
-vi.setConfig({ testTimeout: 60_000 });
+import { run as runCommand } from "../support/run.ts";
 
 let content: string;
 beforeAll(async () => {
@@ -52,24 +49,18 @@ function osm(): string {
 }
 
 interface Result {
-  readonly code: number;
+  readonly code: number | null;
   readonly out: string;
 }
 
-/** Node's own type stripping runs the commands, as the npm scripts do. */
-function run(command: "bring" | "export", ...args: string[]): Result {
-  const script = fileURLToPath(new URL(`../../src/commands/${command}.ts`, import.meta.url));
-  try {
-    return { code: 0, out: execFileSync(process.execPath, [script, "--content", content, ...args], { encoding: "utf8", stdio: "pipe" }) };
-  } catch (error) {
-    const { status, stdout, stderr } = error as { status: number; stdout: string; stderr: string };
-    return { code: status, out: `${stdout}${stderr}` };
-  }
+async function run(command: "bring" | "export", ...args: string[]): Promise<Result> {
+  const { code, stdout, stderr } = await runCommand(`src/commands/${command}.ts`, ["--content", content, ...args]);
+  return { code, out: `${stdout}${stderr}` };
 }
 
-it("shows first, writes when asked, asks for a unit, and has nothing to do the second time", () => {
+it("shows first, writes when asked, asks for a unit, and has nothing to do the second time", async () => {
   const map = join(content, "map.osm");
-  const preview = run("bring", "--course", "course-1", map);
+  const preview = await run("bring", "--course", "course-1", map);
   expect(preview.code).toBe(0);
   expect(preview.out).toContain(`${map}: OSM XML, 21 features.`);
   expect(preview.out).toContain("gives lengths for white, red without a unit, and OpenStreetMap sets none");
@@ -77,22 +68,22 @@ it("shows first, writes when asked, asks for a unit, and has nothing to do the s
   expect(preview.out).toContain("20 matched, 0 guessed, 1 left over: 20 new, 0 changed, 0 as before.\nThis is a preview; nothing was written. Add --write to change 3 files in ");
   expect(existsSync(join(content, "course-1/holes/01-outward.md"))).toBe(false);
 
-  const written = run("bring", "--course", "course-1", "--dist-unit", "yards", "--write", map);
+  const written = await run("bring", "--course", "course-1", "--dist-unit", "yards", "--write", map);
   expect(written.out).toContain("Written: 3 files in ");
   const page = readFileSync(join(content, "course-1/holes/02-homeward.md"), "utf8");
   expect(page).toContain("hole: 2\nname: Homeward\npar: 4\nstrokeIndex: 1\ncard: { white: 361, red: 330 }\nfeatures:");
   expect([...page.matchAll(/id: ([a-z0-9-]+)/g)].map(([, id]) => id)).toEqual(["line", "tee-white", "tee-red", "teeing-ground-white", "fairway", "green", "pin", "bunker-left-1", "bunker-right-1"]);
   expect(readFileSync(join(content, "course-1/course.yaml"), "utf8")).toMatch(/id: mere, properties: \{ natural: water, name: Mere \}, geometry: \{ type: Polygon, coordinates: \[\[\[.*\]\],\[\[/);
 
-  const again = run("bring", "--course", "course-1", "--dist-unit", "yards", map);
+  const again = await run("bring", "--course", "course-1", "--dist-unit", "yards", map);
   expect(again.out).toContain("0 new, 0 changed, 20 as before.\nThis is a preview; nothing was written. Add --write to change 0 files");
 });
 
-it("exports what it brought, in the format asked for", () => {
+it("exports what it brought, in the format asked for", async () => {
   const out = join(content, "out");
-  expect(run("export", "--format", "gpx", "--out", out)).toEqual({ code: 0, out: `${join(out, "course-1.gpx")} written.\n` });
-  expect(run("export", "--out", out).out.trim().split("\n")).toHaveLength(3);
-  expect(run("bring", "--course", "course-1", join(out, "course-1.kml")).out).toContain("0 new, 0 changed, 20 as before.");
+  expect(await run("export", "--format", "gpx", "--out", out)).toEqual({ code: 0, out: `${join(out, "course-1.gpx")} written.\n` });
+  expect((await run("export", "--out", out)).out.trim().split("\n")).toHaveLength(3);
+  expect((await run("bring", "--course", "course-1", join(out, "course-1.kml"))).out).toContain("0 new, 0 changed, 20 as before.");
 });
 
 it.each([
@@ -107,8 +98,8 @@ it.each([
   [["export"], "--out is missing: where are the files to go? Write --out exported."],
   [["export", "--out", "x", "--format", "shp"], '--format is "shp": expected geojson, gpx, kml or all. Write --format gpx.'],
   [["export", "--out", "x", "--course", "no"], 'There is no course "no" in '],
-] as const)("%j says what is missing and what to type", ([command, ...args], said) => {
-  const { code, out } = run(command, ...args);
+] as const)("%j says what is missing and what to type", async ([command, ...args], said) => {
+  const { code, out } = await run(command, ...args);
   expect(code).toBe(1);
   expect(out).toContain(said);
   expect(out).not.toMatch(/\n\s+at /);

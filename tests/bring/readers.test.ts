@@ -3,15 +3,13 @@ import { createRequire } from "node:module";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { Geometry } from "geojson";
-import { afterAll, describe, expect, it, vi } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import type { Brought } from "../../src/bring/sources/brought.ts";
 import { openBrought } from "../../src/bring/sources/open.ts";
 import { gdal, scratch } from "../support/gdal.ts";
 import { byOgr, placesOf, positionsOf, readByOgr, sampleAt } from "./ground.ts";
 
 // Starting GDAL takes a second or more on a busy machine.
-vi.setConfig({ testTimeout: 120_000 });
-
 const [folder, remove] = scratch();
 afterAll(remove);
 

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { violations } from "../support/axe.ts";
-import { connect, PHONE, watchedPage, type Faults } from "../support/browser.ts";
+import { connect, frames, PHONE, watchedPage, type Faults } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";
 
 const { origin, base, folder } = inject("site");
@@ -40,7 +40,7 @@ describe("the wind", () => {
     await field(page, "from").fill("0");
     await expect.poll(() => todays(page)).not.toEqual([]);
     // The column is filled with the next frame: here still with the speed alone, perhaps.
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    await frames(page, 2);
     const first = await todays(page);
     // North is ahead on this hole: every shot plays longer than it is.
     const distances = await page.locator(".plays:visible tr[data-shot]:visible td:first-of-type").allTextContents();
@@ -127,4 +127,4 @@ test("the open control has no fault of accessibility, by day or by night", async
   expect(await violations(page)).toEqual([]);
   await page.emulateMedia({ colorScheme: "dark" });
   expect(await violations(page)).toEqual([]);
-}, 120_000);
+});

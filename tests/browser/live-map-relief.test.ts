@@ -88,7 +88,7 @@ test("the button tilts the map, says how heights are drawn, and a tap finds the 
   await tool(page, "Ground in relief").click();
   await expect.poll(async () => (await cameraOf(page)).pitch).toBe(0);
   expect(await page.locator(".live-map-note").isVisible()).toBe(false);
-}, 120_000);
+});
 
 test("keys tilt and turn it in relief only, never past the horizon; the whole hole comes back", async () => {
   const { page } = await open(holePages[0]!);
@@ -106,7 +106,7 @@ test("keys tilt and turn it in relief only, never past the horizon; the whole ho
   expect((await cameraOf(page)).pitch).toBeLessThanOrEqual(60);
   await page.getByRole("button", { name: "Whole hole" }).click();
   await expect.poll(async () => (await cameraOf(page)).pitch).toBeCloseTo(opened.pitch, 3);
-}, 120_000);
+});
 
 test("it opens lifted for a golfer who had it so, but flat where motion is unwelcome", async () => {
   const { page: still } = await open(holePages[0]!, {}, RELIEF);
@@ -115,14 +115,14 @@ test("it opens lifted for a golfer who had it so, but flat where motion is unwel
   expect(await relief(moved)).toBe("on");
   expect((await cameraOf(moved)).pitch).toBeGreaterThan(40);
   expect(await tool(moved, "Ground in relief").getAttribute("aria-pressed")).toBe("true");
-}, 120_000);
+});
 
 test("without its tiles the map still opens, tilts and measures", async () => {
   const { page } = await open(holePages[0]!, { reducedMotion: "no-preference" }, RELIEF, (one) => one.route("**/ground/**", (route) => route.abort()));
   expect(await relief(page)).toBe("on");
   await page.getByRole("application").press("Enter");
   expect(Object.keys(await figures(page))).toContain("Middle");
-}, 120_000);
+});
 
 test("the middle of the view stays on the course, however far it is pushed", async () => {
   const data = dataOf(holePages[0]!);

@@ -3,7 +3,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
+import type { FilmData } from "../../src/contract/film-data.ts";
 import type { IslandWords } from "../../src/islands/island-words.ts";
+import { words } from "../../src/site/words.ts";
 import { foreign } from "../islands/speech.ts";
 import { connect, watchedPage } from "../support/browser.ts";
 import { slot, spoken, start } from "../support/live-map.ts";
@@ -28,8 +30,8 @@ async function open(path: string): Promise<Page> {
   onTestFinished(() => page.context().close());
   await page.route(/\/words-[\w-]+\.json$/, async (route) => {
     const response = await route.fetch();
-    const words = await response.json() as IslandWords;
-    await route.fulfill({ response, json: { ...foreign(words), locale: words.locale } });
+    const said = await response.json() as IslandWords;
+    await route.fulfill({ response, json: { ...foreign(said), locale: said.locale } });
   });
   await page.route(/\/hole\.json$/, async (route) => {
     const response = await route.fetch();
@@ -70,11 +72,11 @@ test.each(inEachLanguage)("%s speaks its page's language", async (path) => {
   onTestFinished(() => page.context().close());
   await page.goto(`${origin}${base}${path}`);
   const language = (await page.locator("html").getAttribute("lang"))!;
-  const words = JSON.parse(readFileSync(join(folder, `words-${language}.json`), "utf8")) as IslandWords;
-  expect(await slot(page).getAttribute("data-loading")).toBe(words.liveMap.loading);
+  const own = JSON.parse(readFileSync(join(folder, `words-${language}.json`), "utf8")) as IslandWords;
+  expect(await slot(page).getAttribute("data-loading")).toBe(own.liveMap.loading);
   await page.locator(".open-map").click();
-  await page.locator(".live-map-tools").waitFor({ timeout: 40_000 });
-  expect(await page.locator(".live-map-tools").getAttribute("aria-label")).toBe(words.liveMap.whatItDoes);
+  await page.locator(".live-map-tools").waitFor();
+  expect(await page.locator(".live-map-tools").getAttribute("aria-label")).toBe(own.liveMap.whatItDoes);
 });
 
 test("a map that cannot be drawn says why in the dictionary's words, one that cannot be loaded in its slot's", async () => {
@@ -93,10 +95,15 @@ test("a map that cannot be drawn says why in the dictionary's words, one that ca
   expect(await status.textContent()).not.toBe("");
 });
 
-test("the flyover's player", async () => {
-  const page = await open(`${hole}flyover/`);
+test("the flyover's player, beside chapters in its page's language", async () => {
+  const path = inEachLanguage.find((page) => page !== hole)!;
+  const page = await open(`${path}flyover/`);
   await page.locator("[data-film-start]").click();
-  await page.waitForFunction(() => document.querySelector<HTMLElement>("[data-film]")?.dataset["state"] === "ready", undefined, { timeout: 240_000 });
+  await page.waitForFunction(() => document.querySelector<HTMLElement>("[data-film]")?.dataset["state"] === "ready");
   expect(await page.locator("[data-film-toggle]").textContent()).toMatch(/^ж+$/);
   expect(await page.locator("[data-film-place]").getAttribute("aria-valuetext")).toMatch(/^0:00 ж+ \d:\d\d, /);
-}, 240_000);
+  const { chapters: [first] } = JSON.parse(readFileSync(join(folder, path, "flyover.json"), "utf8")) as FilmData;
+  await expect.poll(() => page.locator("[data-film]").innerText()).toContain(first!.title);
+  const language = (await page.locator("html").getAttribute("lang"))!;
+  expect(first!.title).toBe(words(language).film.chapters[first!.kind as "tee"]);
+});

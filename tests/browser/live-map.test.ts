@@ -10,7 +10,7 @@ import type { HoleData } from "../../src/contract/hole-data.ts";
 import type { LonLat } from "../../src/contract/map-data.ts";
 import { metresPerPixel } from "../../src/islands/map/camera.ts";
 import { violations } from "../support/axe.ts";
-import { connect, DESK, PHONE, watchedPage, type WatchedPage } from "../support/browser.ts";
+import { connect, DESK, impatient, PHONE, watchedPage, type WatchedPage } from "../support/browser.ts";
 import { cameraOf, figures, opener, slot, spoken, start, tap } from "../support/live-map.ts";
 import { pixelOf } from "../support/mercator.ts";
 import { pagesOf } from "../support/site.ts";
@@ -109,7 +109,7 @@ describe("on a phone", () => {
     const { page } = await open(holePages[0]!);
     await opener(page).focus();
     await page.keyboard.press("Enter");
-    await page.waitForFunction(() => document.getElementById("live-map")?.dataset["state"] === "ready", undefined, { timeout: 30_000 });
+    await page.waitForFunction(() => document.getElementById("live-map")?.dataset["state"] === "ready");
     const map = page.getByRole("application", { name: /^Live map of hole 1/ });
     expect(await map.evaluate((one) => one === document.activeElement)).toBe(true);
     expect(await page.locator(".live-map-cross").evaluate((cross) => getComputedStyle(cross).opacity)).toBe("1");
@@ -264,8 +264,11 @@ describe("when it cannot be", () => {
   });
 
   test("with its worker blocked likewise, without waiting for ever", async () => {
-    const { page } = await open(holePages[0]!);
+    const { page } = await watchedPage(browser, origin);
+    onTestFinished(() => page.context().close());
+    await impatient(page);
     await page.context().route(/worker/, (route) => route.abort());
+    await page.goto(`${origin}${base}${holePages[0]}`);
     expect(await start(page)).toBe("failed");
     await staysWithPlate(page, /could not be loaded/);
   });

@@ -6,16 +6,13 @@ import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test, vi } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
 import { guideListener } from "../../src/commands/guide-server.ts";
 import { EDITION_FILE, readEdition, type Edition } from "../../src/contract/edition.ts";
 import { writeEdition } from "../../src/site/edition.ts";
 import { connect, watchedPage } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";
-
-// A guide of several hundred files is fetched, hashed and stored more than once in a test.
-vi.setConfig({ testTimeout: 180_000, hookTimeout: 180_000 });
 
 const { base, folder } = inject("site");
 const holePages = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page));
@@ -82,7 +79,7 @@ beforeAll(async () => {
   }
   const listed = readEdition(JSON.parse(await readFile(join(folder, EDITION_FILE), "utf8")))!;
   editions = [listed, await writeEdition(second)];
-}, 120_000);
+});
 afterAll(async () => {
   await browser.close();
   await rm(scratch, { recursive: true, force: true });
@@ -121,7 +118,7 @@ const keptEdition = (where = page) => where.evaluate(async (scope) => {
 async function keep(): Promise<void> {
   await go("");
   await keepButton().click();
-  await expect.poll(() => keptEdition(), { timeout: 60_000 }).toBe(editions[0].edition);
+  await expect.poll(() => keptEdition()).toBe(editions[0].edition);
   await expect.poll(() => status().textContent()).toContain("kept on this device");
 }
 
@@ -156,7 +153,7 @@ test("once kept, every hole, the card and the live map open with the server gone
   }
   await go(holePages[1]!);
   await page.locator(".open-map").click();
-  await expect.poll(() => page.locator("#live-map").getAttribute("data-state"), { timeout: 40_000 }).toBe("ready");
+  await expect.poll(() => page.locator("#live-map").getAttribute("data-state")).toBe("ready");
   // Styles, fonts and the phone's plate are there too.
   expect(await page.evaluate(() => document.fonts.check("600 20px 'Sheet Serif'") && getComputedStyle(document.body).display)).toBe("flex");
   // An address without its last slash, with a query, or of nothing.
@@ -199,7 +196,7 @@ describe("an update", () => {
     await expect.poll(() => status().textContent()).toContain("changed its guide");
     club.asked();
     await keepButton().click();
-    await expect.poll(() => keptEdition(), { timeout: 60_000 }).toBe(editions[1].edition);
+    await expect.poll(() => keptEdition()).toBe(editions[1].edition);
     // Only what changed came over the network.
     const fetched = club.asked().filter((address) => !/edition\.json|sw\.js$/.test(address));
     expect(fetched.length).toBeGreaterThanOrEqual(2 * holePages.length);
@@ -229,7 +226,7 @@ describe("an update", () => {
     await go("");
     await expect.poll(() => status().textContent()).toContain("changed its guide");
     await keepButton().click();
-    await expect.poll(() => status().textContent(), { timeout: 60_000 }).toContain("not the guide as the club made it");
+    await expect.poll(() => status().textContent()).toContain("not the guide as the club made it");
     expect(await keptEdition()).toBe(editions[0].edition);
     await switchOff();
     for (const path of holePages.slice(0, 6)) {
@@ -246,7 +243,7 @@ describe("an update", () => {
     const half = holePages.length;
     club.dropAfter(half);
     await keepButton().click();
-    await expect.poll(() => status().textContent(), { timeout: 60_000 }).toContain("network gave out");
+    await expect.poll(() => status().textContent()).toContain("network gave out");
     expect(await keptEdition()).toBe(editions[0].edition);
     await go(holePages[0]!);
     expect(await mark()).toBe(0);
@@ -256,7 +253,7 @@ describe("an update", () => {
     await expect.poll(() => status().textContent()).toContain("changed its guide");
     club.asked();
     await keepButton().click();
-    await expect.poll(() => keptEdition(), { timeout: 60_000 }).toBe(editions[1].edition);
+    await expect.poll(() => keptEdition()).toBe(editions[1].edition);
     // What had come was not fetched again.
     expect(club.asked().filter((address) => /hole\.json$|\/\d+\/$/.test(address)).length).toBeLessThan(2 * holePages.length);
   });

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } f
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { yardsFromMetres } from "../../src/geo/units.ts";
 import type { HoleData } from "../../src/contract/hole-data.ts";
-import { connect, DESK, PHONE, watchedPage } from "../support/browser.ts";
+import { connect, DESK, frames, PHONE, settled, watchedPage } from "../support/browser.ts";
 import { violations } from "../support/axe.ts";
 import { pagesOf } from "../support/site.ts";
 
@@ -22,9 +22,19 @@ afterAll(() => browser.close());
 const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
   const { page } = await watchedPage(browser, origin, options);
   onTestFinished(() => page.context().close());
-  await page.goto(`${origin}${base}${path}`, { waitUntil: "networkidle" });
+  await page.goto(`${origin}${base}${path}`);
+  await settled(page);
   return page;
 };
+
+/** Pages that are set out for from now on. */
+function departures(page: Page): string[] {
+  const left: string[] = [];
+  page.on("request", (request) => {
+    if (request.isNavigationRequest()) left.push(request.url());
+  });
+  return left;
+}
 
 /** A finger's way over the page, as the browser's input pipeline sees it. */
 async function drag(page: Page, [fromX, fromY]: readonly [number, number], [toX, toY]: readonly [number, number]): Promise<void> {
@@ -47,13 +57,13 @@ describe("a swipe", () => {
 
   test("to the left turns to the next hole, to the right to the one before, down the page to none", async () => {
     const page = await open(hole(2), touch);
+    const left = departures(page);
     await drag(page, [200, 500], [210, 300]);
-    await page.waitForTimeout(300);
-    expect(page.url()).toBe(`${origin}${base}${hole(2)}`);
+    await frames(page, 2);
+    expect(left).toEqual([]);
     await page.evaluate(() => scrollTo(0, 0));
     await drag(page, [320, 300], [120, 310]);
     await page.waitForURL(`${origin}${base}${hole(3)}`);
-    await page.waitForLoadState("networkidle");
     await drag(page, [100, 300], [300, 310]);
     await page.waitForURL(`${origin}${base}${hole(2)}`);
   });
@@ -63,9 +73,10 @@ describe("a swipe", () => {
     const table = page.locator(".scroller:visible").first();
     await table.scrollIntoViewIfNeeded();
     const { x, y, height, width } = (await table.boundingBox())!;
+    const left = departures(page);
     await drag(page, [x + width - 60, y + height / 2], [x + 60, y + height / 2]);
-    await page.waitForTimeout(300);
-    expect(page.url()).toBe(`${origin}${base}${hole(2)}`);
+    await frames(page, 2);
+    expect(left).toEqual([]);
   });
 });
 

@@ -82,7 +82,7 @@ test("a tip that tells a rise has the switch; every tip says why it may stay, in
     expect(await violations(page)).toEqual([]);
     expect(record).toEqual({ errors: [], foreign: [], missing: [] });
   }
-}, 180_000);
+});
 
 test.each(["en", "de"] as const)("the live map has the switch, in step with the page both ways: %s", async (language) => {
   const path = holePages.find((page) => languageOf(page) === language && dataOf(page).hole.par.men === 3)!;
@@ -90,7 +90,7 @@ test.each(["en", "de"] as const)("the live map has the switch, in step with the 
   const words = wordsOf(language);
   const { page, record } = await open(path);
   await page.locator(".open-map").click();
-  await page.waitForFunction(() => document.getElementById("live-map")?.dataset["state"] === "ready", undefined, { timeout: 40_000 });
+  await page.waitForFunction(() => document.getElementById("live-map")?.dataset["state"] === "ready");
   await tap(page, data.tees.find(({ id }) => id === data.defaultTee)!.green.middle.position);
   const plays = words.liveMap.plays.still.split("{")[0]!;
   const told = (): Promise<string> => reading(page).innerText();
@@ -127,7 +127,7 @@ test.each(["en", "de"] as const)("the live map has the switch, in step with the 
     expect(await page.locator(".live-map-tools").evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth)).toBeLessThanOrEqual(0);
   }
   expect(record).toEqual({ errors: [], foreign: [], missing: [] });
-}, 180_000);
+});
 
 describe("a flight", () => {
   const flights = ["en", "de"].flatMap((language) => [/\/\d+\/flyover\/$/, /\/tour\/$/].map((kind) => pages.find((page) => languageOf(page) === language && kind.test(page))!));
@@ -151,5 +151,5 @@ describe("a flight", () => {
     await own.click();
     expect([await pressed(own), await said.isVisible()]).toEqual(["false", false]);
     expect(record).toEqual({ errors: [], foreign: [], missing: [] });
-  }, 120_000);
+  });
 });

@@ -1,19 +1,14 @@
-/** Browser tests: the demo is built and served, and one browser started, once for all of them. */
+/** Browser tests: the built demo is served, and one browser started, once for all of them. */
 import { fileURLToPath } from "node:url";
 import { defineProject } from "vitest/config";
+import { PATIENT } from "../support/patience.ts";
 
 export default defineProject({
   test: {
+    ...PATIENT,
     name: "browser",
     root: fileURLToPath(new URL("../../", import.meta.url)),
     include: ["tests/browser/**/*.test.ts"],
     globalSetup: ["tests/support/site-setup.ts"],
-    // A project does not take this from the root.
-    maxWorkers: 2,
-    testTimeout: 60_000,
-    // The setup builds the whole demo.
-    hookTimeout: 120_000,
-    // Maps are drawn in software here; a busy machine takes its time.
-    expect: { poll: { timeout: 15_000 } },
   },
 });

@@ -26,7 +26,7 @@ export const SPLIT = areaFeature("fairway-2", "fairway", box(-60, 150, -40, 280)
 export const KINDS = Object.keys(CLAIM_KINDS) as ClaimKind[];
 
 export function tryKinds(language: string, cases: KindCases): void {
-  describe(`kinds of claim in ${language}`, { timeout: 30_000 }, () => {
+  describe(`kinds of claim in ${language}`, () => {
     test.each(KINDS)("%s: refuted", (kind) => {
       const { trips, more = [], toTrip = [] } = cases[kind];
       const [diagnostic, ...others] = foundInTip(`tip-says-${kind}`, ...trips, [...more, ...toTrip], language);

@@ -8,6 +8,7 @@ import { lexiconFor } from "../../src/check/claims/lexicons.ts";
 import { HELD_OUT, tuning } from "./corpus.ts";
 import { corpusFacts } from "./corpus-holes.ts";
 import { score, told, type Score } from "./scoring.ts";
+import { growthOverFourfold } from "../support/growth.ts";
 import { foundInTip } from "./support.ts";
 
 /** What is called a contradiction must be one: a false alarm in a club's own words costs the club's trust. */
@@ -28,13 +29,13 @@ describe("the corpus", () => {
   test.each([
     ["held-out part", HELD_OUT],
     ["whole corpus", all],
-  ] as const)("%s", { timeout: 60_000 }, (name, sentences) => {
+  ] as const)("%s", (name, sentences) => {
     const scored = score(sentences);
     console.log(line(name, scored));
     expect(scored.precision, scored.wrong.map(told).join("\n")).toBeGreaterThanOrEqual(LEAST_PRECISION);
     expect(scored.recall, scored.missed.map(told).join("\n")).toBeGreaterThanOrEqual(LEAST_RECALL);
   });
-  test("would not pass with its facts turned round: holes A and C in each other's place", { timeout: 60_000 }, () => {
+  test("would not pass with its facts turned round: holes A and C in each other's place", () => {
     const exchanged = all.map((sentence) => (sentence.hole === "A" ? { ...sentence, hole: "C" as const } : sentence.hole === "C" ? { ...sentence, hole: "A" as const } : sentence));
     expect(score(exchanged).precision).toBeLessThan(0.8);
   });
@@ -67,11 +68,9 @@ describe("reading a tip", () => {
   test("nothing at all is said of an empty tip", () => {
     expect(keys("A", "")).toEqual([]);
   });
-  test("a very long sentence is read in good time", { timeout: 60_000 }, () => {
-    const before = performance.now();
-    keys("A", "The bunker on the left and the burn and the wall and the trees on the right and ".repeat(300));
-    // A runaway expression would take minutes; this takes a fraction of a second.
-    expect(performance.now() - before).toBeLessThan(20_000);
+  test("a very long sentence is no runaway: work grows with less than the cube of its length", () => {
+    const read = (times: number): unknown => keys("A", "The bunker on the left and the burn and the wall and the trees on the right and ".repeat(times));
+    expect(growthOverFourfold(read, 100)).toBeLessThan(40);
   });
 });
 

@@ -250,5 +250,5 @@ describe("ground too rich to draw whole", () => {
     expect(gzipSync(rich.svg, { level: 9 }).length).toBeLessThan(25_000);
     const figures = (svg: string): number => readSvg(svg).filter((tag) => tag.name === "text" && isIn(tag, "plate-tee", { "data-tee": "sand", "data-unit": "yards" })).length;
     expect(figures(rich.svg)).toBe(figures(drawPlate(hole, options("desk")).svg));
-  }, 30_000);
+  });
 });

@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DOMParser } from "@xmldom/xmldom";
-import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Course } from "../../src/course/types.ts";
 import { readContent } from "../../src/read/content.ts";
 import { prepareBring, writeBring } from "../../src/bring/run.ts";
@@ -12,8 +12,6 @@ import { courseGpx } from "../../src/tell/export/gpx.ts";
 import { courseKml } from "../../src/tell/export/kml.ts";
 import { courseYaml, oval, writeClub } from "../fixtures/club.ts";
 import { placesOf, readByOgr } from "../bring/ground.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 let content: string;
 let course: Course;

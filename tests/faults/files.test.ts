@@ -13,7 +13,6 @@ afterAll(() => rm(folder, { recursive: true, force: true }));
 
 test.each([["height files", damageHeightFiles], ["pictures", damagePictures]] as const)(
   "damaged %s are refused in a sentence, or read without anything made up",
-  { timeout: 120_000 },
   async (_, damage) => {
     const { tried, lost, refused } = await damage(folder, 300, seeded(18));
     expect(lost).toEqual([]);

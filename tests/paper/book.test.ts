@@ -30,7 +30,7 @@ beforeAll(async () => {
   ended = await run("src/commands/paper.ts", ["book", "--out", file, "--tees", TEES.join(","), "--unit", "yards"]);
   guide = (await loadGuide(join(PROJECT, "content"))).guide!;
   course = guide.courses[0]!;
-}, 240_000);
+});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** The left-hand page of a hole, found by what stands on it. */
@@ -88,7 +88,7 @@ test("no green is drawn larger than 3/8 inch to 5 yards, by the page's own coord
   }
   // Larger greens are drawn smaller: there is no one scale for all.
   expect(Math.max(...printed) / Math.min(...printed)).toBeGreaterThan(1.2);
-}, 180_000);
+});
 
 /** How wide and deep a green is, along the approach from the tee the book is drawn from. */
 function groundExtent(measured: MeasuredHole): readonly [number, number] {

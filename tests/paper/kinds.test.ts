@@ -64,7 +64,7 @@ describe("the book", () => {
     expect(await isGrey(colour, 1)).toBe(false);
     // Still told apart: a tee set's first letter stands in its mark.
     expect(textOf(ink, 5)).toMatch(/W\s*White/);
-  }, 120_000);
+  });
 
   test("a green too large for the page is drawn smaller than the limit asks", async () => {
     const file = await make("book", "book.pdf");
@@ -77,7 +77,7 @@ describe("the book", () => {
     for (const scale of scales) expect(scale).toBeLessThanOrEqual(limit);
     // Its green alone would be some 190 mm wide at the scale of the first.
     expect(scales[1]!).toBeLessThan(scales[0]! / 2);
-  }, 60_000);
+  });
 
   test("with marks: bleed all round the cut, marks beyond it, and the cut still 4 1/4 by 7 inches", async () => {
     const file = await make("book", "marks.pdf", "--marks");
@@ -100,7 +100,7 @@ describe("the book", () => {
     };
     expect(dark(7 + 25.4 / 8, 4.5)).toBe(true);
     expect(dark(7 + 25.4 / 8 + 3, 4.5)).toBe(false);
-  }, 60_000);
+  });
 
   test.each([["letter", [11 * INCH, 8.5 * INCH]]] as const)("as a booklet on %s: two pages to a side, each sheet's outer pages first", async (sheet, [width, height]) => {
     const single = await make("book", "book.pdf");
@@ -119,7 +119,7 @@ describe("the book", () => {
     const half = (side: number, x: number): string => words(file, side, ["-x", `${x}`, "-y", "0", "-W", `${Math.round(width / 2)}`, "-H", `${Math.ceil(height)}`]);
     expect([half(1, 0), half(1, Math.round(width / 2))]).toEqual([words(single, pages), words(single, 1)]);
     expect([half(2, 0), half(2, Math.round(width / 2))]).toEqual([words(single, 2), words(single, pages - 1)]);
-  }, 120_000);
+  });
 
   test("in metres from one tee", async () => {
     const text = textOf(await make("book", "metres.pdf", "--unit", "metres", "--tees", "red"), 5);
@@ -127,12 +127,12 @@ describe("the book", () => {
     // 30 m on from the longest tee: 300.7 m along the bend.
     expect(text).toMatch(/Red\s+301\b/);
     expect(text).not.toMatch(/White/);
-  }, 60_000);
+  });
 
   test("is the same bytes every time", async () => {
     const [one, other] = [await make("book", "book.pdf"), await make("book", "again.pdf")];
     expect(readFileSync(other).equals(readFileSync(one))).toBe(true);
-  }, 120_000);
+  });
 });
 
 describe("the scorecard", () => {
@@ -150,7 +150,7 @@ describe("the scorecard", () => {
     for (const row of ["A", "B", "C", "D", "Marker"]) expect(inside).toMatch(new RegExp(`^\\s*${row}(\\s|$)`, "m"));
     expect(inside).toMatch(/Player’s signature\s+Marker’s signature/);
     expect(inside).not.toContain("•");
-  }, 60_000);
+  });
 
   test("dots strokes received hole by hole, for each player's own index and allowance", async () => {
     const file = await make("card", "dots.pdf", "--course-handicap", "4,2,+1", "--gender", "men,women,men");
@@ -162,7 +162,7 @@ describe("the scorecard", () => {
     const allowed = textOf(await make("card", "allowed.pdf", "--course-handicap", "20", "--allowance", "95"), 2);
     expect(allowed.match(/•/g)).toHaveLength(19);
     expect(allowed).toContain("95 % of the Course Handicap");
-  }, 60_000);
+  });
 
   test("on a sheet it lies in the middle, with marks to cut and fold", async () => {
     const [page] = boxesOf(await make("card", "a4.pdf", "--sheet", "a4"));
@@ -170,7 +170,7 @@ describe("the scorecard", () => {
     const [left, low, right, high] = page!["TrimBox"]!;
     expect(left! + right!).toBeCloseTo(297 * MM, 1);
     expect(low! + high!).toBeCloseTo(210 * MM, 1);
-  }, 60_000);
+  });
 });
 
 describe("tee signs", () => {
@@ -192,19 +192,19 @@ describe("tee signs", () => {
       const word = new RegExp(`yMin="([\\d.]+)"[^>]*yMax="([\\d.]+)">${figure}</word>`).exec(boxes);
       expect((Number(word?.[2]) - Number(word?.[1])) / MM, figure).toBeGreaterThan(12);
     }
-  }, 90_000);
+  });
 
   test("fit other sheets whole", async () => {
     const file = await make("signs", "a4-signs.pdf", "--site", "https://links.example.org", "--sheet", "a4");
     expect(boxesOf(file)).toHaveLength(3);
     expect(sizeOf(boxesOf(file)[0]!["MediaBox"]).map((n) => Math.round(n / MM))).toEqual([210, 297]);
     expect(textOf(file, 1)).toContain("Local rules, staff and signs come first.");
-  }, 60_000);
+  });
 
   test("stand in the club's colours", async () => {
     const svg = vectorsOf(await make("signs", "signs.pdf", "--site", "https://links.example.org", "--base", "/guide/"), 1);
     for (const colour of ["#f4f4f0", "#b3261e"]) expect(filledWith(svg, colour).some((points) => extent(points)[0] > 90 * MM), colour).toBe(true);
-  }, 60_000);
+  });
 });
 
 describe("what cannot be done is told, with what to write", () => {
@@ -228,5 +228,5 @@ describe("what cannot be done is told, with what to write", () => {
     expect(ended.code).toBe(1);
     expect(ended.stderr).toContain(message);
     expect(ended.stderr).not.toMatch(/^\s+at /m);
-  }, 30_000);
+  });
 });

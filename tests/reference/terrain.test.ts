@@ -42,7 +42,7 @@ afterAll(remove);
 
 describe.each([["Maunga Whau", maungaWhau()], ["dunes", dunes]] as const)("%s against GDAL", (name, grid) => {
   const tiff = join(folder, `${name.replace(" ", "-")}.tif`);
-  beforeAll(() => writeGrid(tiff, grid), 60_000);
+  beforeAll(() => writeGrid(tiff, grid));
 
   /** Spread over the grid, off its lines. */
   const points: Point[] = Array.from({ length: 150 }, (_, k) => [

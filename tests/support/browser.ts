@@ -1,13 +1,14 @@
 /** Pages of the shared browser that keep a record of what went wrong on them. */
 import { inject } from "vitest";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
+import { WAIT_LIMIT_MS } from "./patience.ts";
 
 /** The widths every page is looked at in. */
 export const PHONE = { width: 390, height: 844 } as const;
 export const DESK = { width: 1440, height: 900 } as const;
 
 /** The shared browser; closing what this gives leaves the browser running for others. */
-export const connect = (): Promise<Browser> => chromium.connect(inject("browser"));
+export const connect = (): Promise<Browser> => chromium.connect(inject("browser"), { timeout: WAIT_LIMIT_MS });
 
 /** What a page did that it should not have. */
 export interface Faults {
@@ -34,6 +35,8 @@ export interface WatchedPage {
  */
 export async function watchedPage(browser: Browser, origin: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
   const context = await browser.newContext({ viewport: PHONE, ...options });
+  context.setDefaultTimeout(WAIT_LIMIT_MS);
+  await context.addInitScript(limitsTimes, 20);
   const page = await context.newPage();
   const record: Faults = { errors: [], foreign: [], missing: [] };
   await context.route("**/*", async (route) => {
@@ -61,6 +64,26 @@ export async function watchedPage(browser: Browser, origin: string, options: Bro
     },
   };
 }
+
+/**
+ * Runs in the page: what the guide itself gives up on after twenty seconds or more, because
+ * a picture does not come, it gives up on so many times later. On a busy machine it comes late.
+ */
+function limitsTimes(factor: number): void {
+  const own = globalThis.setTimeout;
+  const scaled = (handler: TimerHandler, milliseconds = 0, ...parts: unknown[]): number =>
+    own(handler, milliseconds >= 20_000 ? milliseconds * factor : milliseconds, ...parts);
+  globalThis.setTimeout = Object.assign(scaled, own);
+}
+
+/** Pages of this context opened from now on give up at once on what does not come. */
+export const impatient = (page: Page): Promise<unknown> => page.addInitScript(limitsTimes, 0);
+
+/** Waits until the page has drawn so many frames: whatever acts with the next one has acted. */
+export const frames = (page: Page, count: number): Promise<void> => page.evaluate((wanted) => new Promise<void>((done) => {
+  const next = (left: number): void => void (left === 0 ? done() : requestAnimationFrame(() => next(left - 1)));
+  next(wanted);
+}), count);
 
 /** Data and blob addresses never leave the page. */
 const isOwn = (address: string, origin: string): boolean =>

@@ -1,15 +1,10 @@
-/**
- * GDAL's command-line programs, an independent implementation to hold ours against.
- *
- * They come with Debian's `gdal-bin`. Where they are missing they are installed by apt; on
- * a machine where that fails the tests fail too, saying what to install: a check that
- * quietly did not run would look like one that passed.
- */
+/** GDAL's command-line programs, an independent implementation to hold ours against. */
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { HeightGrid } from "../../src/terrain/grid.ts";
+import { needTools } from "./tools.ts";
 
 export type GdalProgram =
   | "gdal_contour"
@@ -24,7 +19,7 @@ export type GdalProgram =
 
 /** Runs one of GDAL's programs and returns what it prints. */
 export function gdal(program: GdalProgram, args: readonly string[], input = ""): string {
-  needGdal();
+  needTools("gdal-bin");
   return execFileSync(program, args, {
     encoding: "utf8",
     input,
@@ -32,30 +27,6 @@ export function gdal(program: GdalProgram, args: readonly string[], input = ""):
     // GDAL's notes about its own plug-ins are no part of a test.
     stdio: ["pipe", "pipe", "pipe"],
   });
-}
-
-let found = false;
-
-function needGdal(): void {
-  if (found || runs("gdalinfo", ["--version"])) {
-    found = true;
-    return;
-  }
-  runs("apt-get", ["update"]);
-  runs("apt-get", ["install", "-y", "--no-install-recommends", "gdal-bin"]);
-  if (!runs("gdalinfo", ["--version"])) {
-    throw new Error("These tests compare with GDAL, which is not here. Install it: apt-get install gdal-bin");
-  }
-  found = true;
-}
-
-function runs(program: string, args: readonly string[]): boolean {
-  try {
-    execFileSync(program, args, { stdio: "ignore" });
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 /** A folder for one test file's rasters; call the second value when done. */

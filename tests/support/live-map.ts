@@ -19,7 +19,7 @@ export const reading = (page: Page): Locator => page.locator(".live-map-shown");
 /** Presses the button and waits for the map to be there, or not to be. */
 export async function start(page: Page): Promise<string> {
   await opener(page).click();
-  await page.waitForFunction(() => ["ready", "failed"].includes(document.getElementById("live-map")?.dataset["state"] ?? ""), undefined, { timeout: 40_000 });
+  await page.waitForFunction(() => ["ready", "failed"].includes(document.getElementById("live-map")?.dataset["state"] ?? ""));
   return (await slot(page).getAttribute("data-state")) ?? "";
 }
 

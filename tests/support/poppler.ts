@@ -1,32 +1,15 @@
-/**
- * Poppler's command-line programs: an independent reader of the PDFs we make.
- *
- * They come with Debian's `poppler-utils`. Where they are missing they are installed by
- * apt; where that fails the tests fail too, saying what to install.
- */
-import { execFileSync, spawnSync } from "node:child_process";
+/** Poppler's command-line programs: an independent reader of the PDFs we make. */
+import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { aptInstall } from "../../src/commands/browser/install-browser.ts";
+import { needTools } from "./tools.ts";
 
 export type PopplerProgram = "pdffonts" | "pdfimages" | "pdfinfo" | "pdftocairo" | "pdftoppm" | "pdftotext";
 
-const runs = (program: string): boolean => spawnSync(program, ["-v"], { stdio: "ignore" }).error === undefined;
-
-let found = false;
-
-function needPoppler(): void {
-  if (found || runs("pdfinfo") || (aptInstall(["poppler-utils"]) && runs("pdfinfo"))) {
-    found = true;
-    return;
-  }
-  throw new Error("These tests read PDFs with poppler, which is not here. Install it: apt-get install poppler-utils");
-}
-
 /** Runs one of poppler's programs and returns what it prints. */
 export function poppler(program: PopplerProgram, args: readonly string[]): string {
-  needPoppler();
+  needTools("poppler-utils");
   return execFileSync(program, args, { encoding: "utf8", maxBuffer: 256 * 1024 * 1024, stdio: ["ignore", "pipe", "pipe"] });
 }
 

@@ -56,12 +56,18 @@ export interface FirstPicture {
   readonly additions: ReadonlySet<string>;
 }
 
+/** Between frames asked for while the first picture is awaited. */
+const ASK_EVERY_MS = 1_000;
+
 /** @throws MapFailure when no picture comes */
 export function firstPicture(map: MapLibre, { fill, drawn, withinMilliseconds, additions }: FirstPicture): Promise<void> {
   return new Promise((resolve, reject) => {
     const late = setTimeout(() => reject(new MapFailure("data", new Error("no picture in time"))), withinMilliseconds);
+    // Where the last tile awaited is one that is not there, the library asks for no frame, and only a frame says that all has come.
+    const asking = setInterval(() => map.triggerRepaint(), ASK_EVERY_MS);
     const settle = (act: () => void): void => {
       clearTimeout(late);
+      clearInterval(asking);
       act();
     };
     map.on("error", (event) => {
@@ -71,7 +77,6 @@ export function firstPicture(map: MapLibre, { fill, drawn, withinMilliseconds, a
     map.once("load", () => {
       fill();
       map.once(drawn, () => settle(resolve));
-      // Where all was there already, nothing else asks for the frame that says so.
       map.triggerRepaint();
     });
   });

@@ -18,7 +18,7 @@ const LEAST_RECALL = 0.75;
 const all = [...germanTuning(), ...GERMAN_HELD_OUT];
 const turned = (pairs: Readonly<Partial<Record<HoleName, HoleName>>>): Sentence[] => all.map((one) => ({ ...one, hole: pairs[one.hole] ?? one.hole }));
 
-describe("the German corpus", { timeout: 120_000 }, () => {
+describe("the German corpus", () => {
   test("is large, each sentence stands in it once, and many claim nothing", () => {
     expect(all.length).toBeGreaterThanOrEqual(600);
     expect(new Set(all.map(({ hole, text }) => `${hole} ${text}`)).size).toBe(all.length);
@@ -38,7 +38,7 @@ describe("the German corpus", { timeout: 120_000 }, () => {
   });
 });
 
-describe("whole tips that are true", { timeout: 60_000 }, () => {
+describe("whole tips that are true", () => {
   const facts = corpusFacts();
   const verdicts = TRUE_TIPS.flatMap(([hole, markdown]) =>
     findClaims(markdown, facts[hole], GERMAN).map((claim) => ({ hole, said: markdown.slice(claim.offset, claim.end), key: claimKey(claim), verdict: judge(claim, facts[hole], sayIn("metres")).verdict })),
