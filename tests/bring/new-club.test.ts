@@ -2,7 +2,7 @@
 import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { parSuits } from "../../src/check/rules/par-against-length.ts";
 import { askFor, readAnswers, readPosition, readTees } from "../../src/bring/new/answers.ts";
 import type { NewClub } from "../../src/bring/new/answers.ts";
@@ -10,8 +10,6 @@ import { newClub } from "../../src/bring/new/club.ts";
 import { readContent } from "../../src/read/content.ts";
 import { loadChecked } from "../../src/site/checked.ts";
 import { linesOf } from "../fixtures/marked.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const said = (read: () => unknown): string => {
   try {
