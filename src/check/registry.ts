@@ -8,6 +8,8 @@ import { crossesBoundary } from "./rules/crosses-boundary.ts";
 import { deadLink } from "./rules/dead-link.ts";
 import { farHazard } from "./rules/far-hazard.ts";
 import { hazardUnmentioned } from "./rules/hazard-unmentioned.ts";
+import { aimUnsaid } from "./rules/aim-unsaid.ts";
+import { islandDrawnOver } from "./rules/island-drawn-over.ts";
 import { impossibleOverlap } from "./rules/impossible-overlap.ts";
 import { lineOfPlayEnds } from "./rules/line-of-play-ends.ts";
 import { parAgainstLength } from "./rules/par-against-length.ts";
@@ -38,6 +40,8 @@ export const RULES: readonly Rule[] = [
   lineOfPlayEnds,
   farHazard,
   impossibleOverlap,
+  islandDrawnOver,
+  aimUnsaid,
   crossesBoundary,
   surveyAge,
   tipLength,

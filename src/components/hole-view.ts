@@ -4,14 +4,13 @@ import type { CautionKind } from "../course/kinds.ts";
 import type { PerGender } from "../course/types.ts";
 import { locate } from "../geo/line.ts";
 import { metresFromYards } from "../geo/units.ts";
-import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
 import type { Point } from "../geo/position.ts";
 import { densify } from "../geo/segment.ts";
+import { offLine, type OffLine } from "../measure/aim.ts";
 import { askOf, carriedOver, playersOf } from "../measure/carried.ts";
 import { laterHazards, type MetAfter } from "../measure/later.ts";
 import { REFERENCE_PLAYERS, type ReferencePlayer } from "../measure/players.ts";
-import { pointsOf } from "../measure/place.ts";
-import type { Bend, HazardFigures, MeasuredHole, PlacedFeature, Shape, TeeFigures } from "../measure/types.ts";
+import type { HazardFigures, MeasuredHole, Shape, TeeFigures } from "../measure/types.ts";
 import type { Words } from "../site/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
@@ -22,12 +21,6 @@ const NEAREST_REACH_METRES = metresFromYards(100);
 
 /** How many hazards the glance has room for. */
 const GLANCE_ROWS = 3;
-
-/** Within this of the line an aim is "on the line". */
-const ON_LINE_DEGREES = 2;
-
-/** A landmark further off the first leg than this is not something to aim at. */
-const AIM_DEGREES = 8;
 
 export interface GlanceRow {
   /**
@@ -79,43 +72,28 @@ export function hazardName(measured: MeasuredHole, { id, stretch, stretches }: H
   return stretches > 1 ? words.stretch(name, stretch) : name;
 }
 
-export interface Aim {
+export interface Aim extends OffLine {
   readonly name: string;
-  /** Degrees right of the first leg, left negative. */
-  readonly offLineDegrees: number;
-  readonly where: "on" | "left" | "right";
 }
 
 /** Every `:aim[id]` in a tip, in order. */
 const aimIds = (markdown: string): string[] => [...markdown.matchAll(/:aim\[([a-z0-9-]+)\]/g)].map(([, id]) => id!);
 
+/** Further off the line than this is not what a tip means by an aim from the tee. */
+const AIM_DEGREES = 60;
+
 /**
- * What to aim at from a tee: what the tip says first, else the landmark nearest the line
- * of the first leg, else nothing.
+ * What a tip says first to aim at from a tee; nothing where it says none: an aim made up
+ * from the ground could say the opposite of the tip's own words.
  */
 export function aimFrom(measured: MeasuredHole, tee: TeeFigures, { landmarks }: Pick<Words, "landmarks">): Aim | undefined {
-  const [first, second] = [tee.line.points[0]!, tee.line.points[1]!];
-  const leg = directionTo(first, second);
-  const offLine = (placed: PlacedFeature): number | undefined => {
-    const points = pointsOf(placed.shape);
-    const centre = points[0];
-    return centre && distanceMetres(first, centre) > 1 ? turnDegrees(leg, directionTo(first, centre)) : undefined;
-  };
-  const named = (placed: PlacedFeature | undefined, limit: number): Aim | undefined => {
-    if (!placed) return undefined;
-    const off = offLine(placed);
-    const name = placed.feature.name ?? landmarks[`${placed.feature.tags["man_made"]}`];
-    if (off === undefined || Math.abs(off) > limit || name === undefined) return undefined;
-    return { name, offLineDegrees: off, where: Math.abs(off) <= ON_LINE_DEGREES ? "on" : off < 0 ? "left" : "right" };
-  };
   for (const id of aimIds(measured.hole.tip.markdown)) {
-    const aim = named(measured.placed.get(id), 60);
-    if (aim) return aim;
+    const placed = measured.placed.get(id);
+    const off = placed && offLine(tee, placed);
+    const name = placed?.feature.name ?? landmarks[`${placed?.feature.tags["man_made"]}`];
+    if (off && name !== undefined && Math.abs(off.degrees) <= AIM_DEGREES) return { name, ...off };
   }
-  return [...measured.placed.values()]
-    .filter(({ feature }) => feature.kind === "landmark")
-    .flatMap((placed) => named(placed, AIM_DEGREES) ?? [])
-    .sort((a, b) => Math.abs(a.offLineDegrees) - Math.abs(b.offLineDegrees))[0];
+  return undefined;
 }
 
 export interface TroubleRow {
@@ -161,12 +139,6 @@ export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleR
 /** What is left past a hazard, where it can be passed and the green lies beyond. */
 const leftPast = ({ carryMetres, leavesMetres }: HazardFigures): number | undefined =>
   carryMetres !== undefined && leavesMetres > 0 ? leavesMetres : undefined;
-
-/** Turns of fewer degrees are not worth a word. */
-const BEND_DEGREES = 5;
-
-/** Where a tee shot goes when nothing on the ground is named: to the first turning point, else at the green. */
-export const firstBend = (tee: TeeFigures): Bend | undefined => tee.bends.find(({ angleDegrees }) => angleDegrees >= BEND_DEGREES);
 
 /** The tee set shown until a golfer chooses: the course's default, or the longest on the card. */
 export const firstTee = (measured: MeasuredHole): TeeFigures | undefined =>

@@ -26,7 +26,12 @@ export interface OwnDrive {
   readonly seesGreen?: boolean;
   /** To the front, middle and back of the green; absent over unknown ground. */
   readonly green?: GreenShots;
+  /** Hazards met after it, in order of reach. */
+  readonly next?: readonly NextHazard[];
 }
+
+/** A hazard from where a drive comes down: reach, carry and what is left past it, null where there is none. */
+export type NextHazard = readonly [name: string, reach: number, carry: number | null, leaves: number | null];
 
 /** To the front, middle and back of the green. */
 export type GreenShots = readonly [front: ShotNumbers, middle: ShotNumbers, back: ShotNumbers];
@@ -72,6 +77,8 @@ const greenShots: Read<GreenShots> = tuple(shot, shot, shot);
 const trouble: Read<readonly [name: string, metres: number]> = tuple(text, number);
 const planePoint: Read<PlanePoint> = tuple(number, number);
 
+const nextHazard: Read<NextHazard> = tuple(text, number, orNull(number), orNull(number));
+
 const ownDrive = object<OwnDrive>({
   leavesMetres: number,
   fairwayMetres: number,
@@ -82,6 +89,7 @@ const ownDrive = object<OwnDrive>({
   seen: maybe(truth),
   seesGreen: maybe(truth),
   green: maybe(greenShots),
+  next: maybe(listOf(nextHazard)),
 });
 
 const fromTee = object<FromTee>({

@@ -8,6 +8,7 @@ import type { Point } from "../geo/position.ts";
 import { directionAt, type Line } from "../geo/line.ts";
 import { rightOf } from "../geo/vector.ts";
 import { carriedOver } from "../measure/carried.ts";
+import { laterHazards, type MetAfter } from "../measure/later.ts";
 import type { HazardFigures, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { arcsOf } from "./arcs.ts";
 import { inBox } from "./clip.ts";
@@ -50,6 +51,26 @@ export function reachAndCarry(hazard: HazardFigures, unit: LengthUnit): string {
   const carried = carriedOver(hazard);
   const reach = whole(hazard.reachMetres, unit, "down");
   return carried ? `${reach}–${whole(carried.metres, unit, "up")}` : reach;
+}
+
+/** A hazard with the figure that tells of it. */
+interface Told {
+  readonly hazard: HazardFigures;
+  readonly figure: string;
+}
+
+/** `250 + 142–220`: the strokes before it along the line of play, then reach and carry from there. */
+export const afterStrokes = ({ stationMetres, hazard }: MetAfter, unit: LengthUnit): string =>
+  `${whole(stationMetres, unit)} + ${reachAndCarry(hazard, unit)}`;
+
+/** Hazards met after the tee shot, from where the player with the longest drive meets them. */
+function toldLater(tee: TeeFigures, hole: MeasuredHole, unit: LengthUnit, already: readonly HazardFigures[]): Told[] {
+  return laterHazards(hole, tee).flatMap(({ hazard, met }): Told[] => {
+    const first = met.reduce<MetAfter | undefined>((best, one) => (best && best.player.driveMetres >= one.player.driveMetres ? best : one), undefined);
+    if (!first || already.includes(hazard)) return [];
+    const long = hazard.stationMetres[1] - hazard.stationMetres[0] > LONGEST_BESIDE_METRES;
+    return hazard.position !== "across" && long ? [] : [{ hazard, figure: afterStrokes(first, unit) }];
+  });
 }
 
 /** Figures from one tee set in one unit. */
@@ -119,10 +140,13 @@ export function drawTeeFigures(
 
   // Hazards in play: nearest edge and safe carry, dotted on the ground and joined to their figures.
   const chosen = hazardsInPlay(tee, hole);
-  chosen.forEach((hazard, rank) => {
+  const told: Told[] = [
+    ...chosen.map((hazard): Told => ({ hazard, figure: reachAndCarry(hazard, unit) })),
+    ...toldLater(tee, hole, unit, chosen),
+  ];
+  told.forEach(({ hazard, figure }, rank) => {
     const feature = hole.placed.get(hazard.id)?.feature;
     const [reach, carry] = [sheet.toSheet(hazard.reachPoint), sheet.toSheet(carriedOver(hazard)?.point ?? hazard.farPoint)];
-    const figure = reachAndCarry(hazard, unit);
     const words = feature?.name ? `${feature.name} ${figure}` : figure;
     if (rank >= c.leaders || !inBox(reach, sheet.map)) {
       if (feature?.name) unplaced.push(words);

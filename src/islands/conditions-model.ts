@@ -9,7 +9,7 @@ import type { FlightResult } from "../flight/result.ts";
 import { MAXIMUM_WIND_METRES_PER_SECOND, type Wind } from "../flight/wind.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import type { ConditionsField } from "../contract/dataset.ts";
-import type { GreenShots, GroundData, OwnDrive, ShotNumbers } from "../contract/ground-data.ts";
+import type { GreenShots, GroundData, NextHazard, OwnDrive, ShotNumbers } from "../contract/ground-data.ts";
 import type { Conditions } from "./conditions-store.ts";
 
 /** The international mile per hour in metres per second, exact. */
@@ -118,8 +118,34 @@ export function driveOf({ drivesMetres, tees }: Pick<GroundData, "drivesMetres" 
       ...nearest,
       leavesMetres: between(nearest.leavesMetres, next.leavesMetres, share),
       ...(green ? { green } : {}),
+      next: nextMetAfter(carryMetres, [[nearMetres, nearest], [nextMetres, next]]),
     },
   };
+}
+
+/**
+ * Hazards met after a drive that comes down between two worked out, on the safe side. The
+ * furthest distance of a shape from points along a straight way lies below the chord
+ * between two of them; where the corridor is another one from the longer drive on, because
+ * a turning point is left behind, it is at most the step back to there more. Edges come at
+ * most the step nearer.
+ */
+function nextMetAfter(metres: number, drives: readonly (readonly [metres: number, own: OwnDrive])[]): NextHazard[] {
+  const [[shortMetres, short], [longMetres, long]] = [...drives].sort((a, b) => a[0] - b[0]) as [typeof drives[0], typeof drives[0]];
+  const [before, after] = [metres - shortMetres, longMetres - metres];
+  const longer = long.next ?? [];
+  const met = (short.next ?? []).map(([name, reach, carry, leaves]): NextHazard => {
+    const least = Math.max(0, reach - before);
+    const other = longer.find(([same]) => same === name);
+    if (!other) return [name, least, carry, leaves];
+    const chord = carry === null || other[2] === null
+      ? null
+      : Math.max(between(carry, other[2], before / (before + after)), other[2] + after);
+    return [name, Math.min(least, other[1]), chord, leaves];
+  });
+  const onlyLonger = longer.filter(([name]) => !met.some(([same]) => same === name))
+    .map(([name, reach, carry, leaves]): NextHazard => [name, reach, carry === null ? null : carry + after, leaves]);
+  return [...met, ...onlyLonger].sort((a, b) => a[1] - b[1]);
 }
 
 /** The point of the compass a bearing is nearest to, of as many as there are words, from north clockwise. */

@@ -1,10 +1,10 @@
 /** The golfer's own drive: where it comes down, and what it leaves. */
 import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
-import { inUnit, type LengthUnit } from "../geo/units.ts";
+import { inUnit, wholeIn, type LengthUnit } from "../geo/units.ts";
 import { formatLength, type UnitWords } from "../tell/format.ts";
 import { writeShot } from "../contract/values.ts";
-import type { OwnDrive } from "../contract/ground-data.ts";
+import type { NextHazard, OwnDrive } from "../contract/ground-data.ts";
 import { golferOf } from "./driven.ts";
 import { todayOf, type driveOf } from "./conditions-model.ts";
 import type { PanelWords } from "./conditions-words.ts";
@@ -79,6 +79,7 @@ export class OwnFigures {
       set(`[${attr.ownValue}="${side}"]`, trouble ? whole(trouble[1]) : "");
       set(`[${attr.ownName}="${side}"]`, trouble ? trouble[0] : say.clear);
     }
+    set(`[${attr.ownValue}="next"]`, (own.next ?? []).map((hazard) => nextText(hazard, units, say.nextLeaves)).join("; ") || say.clear);
     const { lie } = own;
     const slope = lie === undefined ? [] : [
       ...(Math.abs(lie[0]) >= LEVEL_LIE_PERCENT ? [(lie[0] > 0 ? say.uphill : say.downhill).replace("{}", String(Math.round(Math.abs(lie[0]))))] : []),
@@ -91,4 +92,10 @@ export class OwnFigures {
     ];
     set(`[${attr.ownValue}="view"]`, view.length > 0 ? view.join(", ") : "–");
   }
+}
+
+/** "The Burn 142–220, leaves 137": reach rounded down, carry up. */
+function nextText([name, reach, carry, leaves]: NextHazard, units: LengthUnit, pattern: string): string {
+  const figures = `${wholeIn(reach, units, "down")}${carry === null ? "" : `–${wholeIn(carry, units, "up")}`}`;
+  return `${name} ${figures}${leaves === null ? "" : `, ${pattern.replace("{}", String(wholeIn(leaves, units)))}`}`;
 }

@@ -58,6 +58,8 @@ export interface LandingPatterns {
   readonly hidden: string;
   readonly seesGreen: string;
   readonly greenHidden: string;
+  /** `leaves {}`, past a hazard met after the drive. */
+  readonly nextLeaves: string;
 }
 
 /** What the script is handed. */

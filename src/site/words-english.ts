@@ -114,8 +114,6 @@ export const english: Words = {
     aimOnLine: "on the line",
     aimLeft: "left of the line",
     aimRight: "right of the line",
-    aimCorner: "The corner",
-    aimGreen: "Straight at the green",
     green: "Green",
     front: "Front",
     middle: "Middle",

@@ -111,8 +111,6 @@ export const german: Words = {
     aimOnLine: "auf der Linie",
     aimLeft: "links der Linie",
     aimRight: "rechts der Linie",
-    aimCorner: "Knick",
-    aimGreen: "Direkt aufs Grün",
     green: "Grün",
     front: "Anfang",
     middle: "Mitte",

@@ -101,6 +101,8 @@ export const englishGround: GroundWords = {
     hidden: "hidden from the tee",
     seesGreen: "green in view",
     greenHidden: "green hidden",
+    next: "Met next",
+    nextLeaves: (length) => `leaves ${length}`,
     yours: "Your drive",
     yoursNote: "Where it comes down in the air and wind given and on this ground; fairway, sides, lie and view at the nearest length worked out. Run not counted.",
     drawingNote: "The hole drawn straight, true to scale. Heavy bars are fairway, dots the first trouble each side, figures at the left what is then left to the green.",

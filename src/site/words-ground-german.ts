@@ -101,6 +101,8 @@ export const germanGround: GroundWords = {
     hidden: "vom Abschlag verdeckt",
     seesGreen: "Grün zu sehen",
     greenHidden: "Grün verdeckt",
+    next: "Danach im Spiel",
+    nextLeaves: (length) => `Rest ${length}`,
     yours: "Ihr Drive",
     yoursNote: "Wo er bei der angegebenen Luft, dem Wind und auf diesem Boden herunterkommt; Fairway, Seiten, Lage und Sicht bei der nächstliegenden berechneten Länge. Roll nicht gezählt.",
     drawingNote: "Die Bahn gerade gezogen, maßstäblich. Dicke Balken sind Fairway, Punkte das erste Hindernis auf jeder Seite, Zahlen links der Rest zum Grün.",

@@ -103,6 +103,9 @@ export interface GroundWords {
     readonly hidden: string;
     readonly seesGreen: string;
     readonly greenHidden: string;
+    /** Hazards met after the drive; what is left past one. */
+    readonly next: string;
+    readonly nextLeaves: (length: string) => string;
     readonly yours: string;
     readonly yoursNote: string;
     readonly drawingNote: string;

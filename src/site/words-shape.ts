@@ -139,8 +139,6 @@ export interface Words {
     readonly aimLeft: string;
     readonly aimRight: string;
     /** The line of play's first turning point. */
-    readonly aimCorner: string;
-    readonly aimGreen: string;
     readonly green: string;
     readonly front: string;
     readonly middle: string;

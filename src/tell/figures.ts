@@ -3,14 +3,15 @@
  * A figure is never typed: everything here is read off the measured hole.
  */
 import { fromUnit, type LengthUnit, type Rounding } from "../geo/units.ts";
+import { offLine } from "../measure/aim.ts";
 import { fairwayAt } from "../measure/fairway.ts";
 import { stationLeaving } from "../measure/line-of-play.ts";
-import { areasOfKind, centreOf } from "../measure/place.ts";
+import { areasOfKind } from "../measure/place.ts";
 import { spanMetres } from "../measure/span.ts";
 import type { HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "../measure/types.ts";
 import { hazardFigures } from "../measure/hazards.ts";
 import { locate, pointAt } from "../geo/line.ts";
-import { directionTo, distanceMetres, turnDegrees } from "../geo/vector.ts";
+import { distanceMetres } from "../geo/vector.ts";
 import type { FigureWords } from "./figure-words.ts";
 import { formatLength } from "./format.ts";
 
@@ -244,10 +245,10 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, { target, words }) => {
       if (target!.feature.name === undefined) return none(`the feature "${target!.feature.id}" has no name to print; give it one`);
       const name = target!.feature.name;
-      const [standing, next] = [tee.line.points[0]!, tee.line.points[1]!];
-      const turn = turnDegrees(directionTo(standing, next), directionTo(standing, centreOf(target!.shape)));
-      const angle = Math.round(Math.abs(turn));
-      const meaning = angle < 1 ? words.meaning.aimOnLine(name) : words.meaning.aim(name, `${angle}°`, turn < 0 ? "left" : "right");
+      const off = offLine(tee, target!);
+      const meaning = off === undefined || off.where === "on"
+        ? words.meaning.aimOnLine(name)
+        : words.meaning.aim(name, `${Math.abs(off.degrees)}°`, off.where);
       return { type: "name", text: name, meaning };
     },
   },

@@ -73,6 +73,11 @@ const CASES: Readonly<Record<string, Case>> = {
   "line-of-play-ends": { trips: plainCourse({ features: [], rest: { features: shifted(25) } }), passes: plainCourse({ rest: { features: shifted(15) } }) },
   "far-hazard": { trips: plainCourse({ features: [bunker(130, 200)] }), passes: plainCourse({ features: [bunker(110, 200)] }) },
   "impossible-overlap": { trips: plainCourse({ features: [bunker(9, 375)] }), passes: plainCourse({ features: [bunker(9.6, 375)] }) },
+  "island-drawn-over": {
+    trips: plainCourse({ features: [areaFeature("pond", "water", box(-60, 320, 60, 440))] }),
+    passes: plainCourse({ features: [areaFeature("pond", "water", box(-60, 250, 60, 300))] }),
+  },
+  "aim-unsaid": { trips: withTip(words(60)), passes: plainCourse({ rest: { aim: "Left half" } }) },
   "crosses-boundary": {
     trips: plainCourse({ features: [bunker(20, 200), lineFeature("wall", "out-of-bounds", [[24, 0], [24, 400]])] }),
     passes: plainCourse({ features: [bunker(20, 200), lineFeature("wall", "out-of-bounds", [[30, 0], [30, 400]])] }),

@@ -1,5 +1,7 @@
 /** What a hole page says first: chosen from holes drawn in metres, so that each answer can be seen. */
 import { describe, expect, test } from "vitest";
+import { answer } from "../../src/tell/answer.ts";
+import { ENGLISH_FIGURES } from "../../src/tell/figure-words.ts";
 import { aimFrom, byTee, firstTee, glance, hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows } from "../../src/components/hole-view.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole, TeeFigures } from "../../src/measure/types.ts";
@@ -81,17 +83,20 @@ describe("the aim", () => {
     expect(aimFrom(of, tee(of, "back"), english)).toMatchObject({ name: "the light", where: "right" });
   });
 
-  test("is else the mark nearest the line, named by what it is where it has no name", () => {
-    const of = measured([mark("a", [-60, 900]), mark("b", [90, 900], "far one")]);
-    expect(aimFrom(of, tee(of, "back"), english)).toMatchObject({ name: "Lighthouse", where: "left" });
-    expect(aimFrom(of, tee(of, "back"), english)!.offLineDegrees).toBeCloseTo(-Math.atan(60 / 900) * 180 / Math.PI, 3);
+  test("is nothing where the tip names nothing, whatever stands about: it could say the opposite of the tip's words", () => {
+    const of = measured([mark("a", [0, 900], "the cairn")], "Start it down the left half.");
+    expect(aimFrom(of, tee(of, "back"), english)).toBeUndefined();
   });
 
-  test("is on the line within two degrees, and nothing at all past eight", () => {
-    const on = measured([mark("a", [20, 900])]);
-    expect(aimFrom(on, tee(on, "back"), english)?.where).toBe("on");
-    const off = measured([mark("a", [200, 900])]);
-    expect(aimFrom(off, tee(off, "back"), english)).toBeUndefined();
+  test("stands as far off the line here as in the tip's own words, to the degree", () => {
+    for (const east of [0, 4, 8, 20, 40, -30]) {
+      const of = measured([mark("a", [east, 900], "the cairn")], "Aim at :aim[a].");
+      const { degrees, where } = aimFrom(of, tee(of, "back"), english)!;
+      const told = answer({ name: "aim", target: "a", options: {} }, of, { units: "yards", words: ENGLISH_FIGURES, tee: "back" });
+      const said = "meaning" in told ? told.meaning : "";
+      expect(said).toBe(where === "on" ? "the cairn stands on the line of play" : `the cairn stands ${Math.abs(degrees)}° ${where} of the line of play`);
+      expect(degrees).toBe(Math.round(Math.atan(east / 900) * 180 / Math.PI) + 0);
+    }
   });
 });
 

@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
+import type { Feature } from "../../src/course/types.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole } from "../../src/measure/types.ts";
+import { answer } from "../../src/tell/answer.ts";
+import { ENGLISH_FIGURES } from "../../src/tell/figure-words.ts";
 import { checkTip, renderTip } from "../../src/tell/tip.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 
@@ -159,5 +162,46 @@ describe("mistakes are told with their place and what to type", () => {
         "16:79 :length{unit=m}: no option of :length is called "unit". Write tee.",
       ]
     `);
+  });
+});
+
+describe("where nothing can be carried", () => {
+  const told = (features: readonly Feature[], figure: string): string => {
+    const of = measureCourse(course([hole([...FEATURES, ...features], { tip: { markdown: figure, place: { file: "t.md", line: 1, column: 1 } } })])).holes[0]!;
+    const [, target] = /\[([a-z-]+)\]/.exec(figure)!;
+    const options = /on=line/.test(figure) ? { on: "line" } : {};
+    const name = figure.slice(1, figure.indexOf("["));
+    const found = answer({ name, target, options }, of, { units: "yards", words: ENGLISH_FIGURES, tee: "back" });
+    return "problem" in found ? found.problem : `${found.type}`;
+  };
+
+  test("a boundary: the reach can be written instead", () => {
+    expect(told([lineFeature("fence", "out-of-bounds", [[-40, 200], [40, 210]], { name: "the fence" })], ":carry[fence]"))
+      .toBe("the fence is out of bounds, and nobody plays from beyond it, so there is no carry; :reach[fence] tells how far it is to its edge");
+  });
+
+  test("water round the green: the carry to dry land on the line can", () => {
+    const moat = areaFeature("moat", "water", [[-60, 340], [60, 340], [60, 460], [30, 460], [30, 370], [-60, 370]], { name: "the Moat" });
+    expect(told([moat], ":carry[moat]")).toBe(
+      "the Moat lies in front of the green and goes on beside or behind it, so no carry is past all of it; " +
+        ":carry[moat]{on=line} tells the carry to dry land on the line of play, :reach[moat] tells how far it is to its edge");
+    expect(told([moat], ":carry[moat]{on=line}")).toBe("length");
+  });
+
+  test("what runs on past the green: to stay short of it", () => {
+    expect(told([areaFeature("sea", "water", box(12, 90, 90, 700), { name: "the Sea" })], ":carry[sea]"))
+      .toBe("the Sea runs on past the green from the Back tee, so it has no far side to carry to; lay up short of it: :reach[sea] tells how far it is to its edge");
+  });
+
+  test("every remedy that is named works when it is written", () => {
+    for (const features of [
+      [lineFeature("it", "out-of-bounds", [[-40, 200], [40, 210]])],
+      [areaFeature("it", "water", box(12, 90, 90, 700))],
+      [areaFeature("it", "water", [[-60, 340], [60, 340], [60, 460], [30, 460], [30, 370], [-60, 370]])],
+      [areaFeature("it", "water", box(-60, 340, 60, 700))],
+    ]) {
+      const problem = told(features, ":carry[it]");
+      for (const [written] of problem.matchAll(/:[a-z]+\[it\](?:\{[^}]*\})?/g)) expect(told(features, written), written).toBe("length");
+    }
   });
 });

@@ -2,8 +2,10 @@
 import { metresFromYards, type LengthUnit } from "../../geo/units.ts";
 import { bearingDegrees, directionTo, distanceMetres } from "../../geo/vector.ts";
 import type { Point } from "../../geo/position.ts";
-import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type OwnDrive, type PlanePoint, type ShotNumbers } from "../../contract/ground-data.ts";
-import { DRIVE_LENGTHS_METRES, landingAt, riseBetween } from "../../measure/landing.ts";
+import { GROUND_DATA_VERSION, type AheadHazard, type FromTee, type GroundData, type GreenShots, type NextHazard, type OwnDrive, type PlanePoint, type ShotNumbers } from "../../contract/ground-data.ts";
+import { measureFrom } from "../../measure/hole.ts";
+import { DRIVE_LENGTHS_METRES, landingAt, riseBetween, type LandingFigures } from "../../measure/landing.ts";
+import { isMetLater } from "../../measure/later.ts";
 import { carriedOver, type Carried } from "../../measure/carried.ts";
 import { risePast, shotsOf, type Shot } from "../../measure/shots.ts";
 import type { HazardFigures, MeasuredCourse, MeasuredHole, TeeFigures } from "../../measure/types.ts";
@@ -108,5 +110,30 @@ function ownDrive(course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, d
     ...(seenFromTee === undefined ? {} : { seen: seenFromTee }),
     ...(seesGreen === undefined ? {} : { seesGreen }),
     ...(green ? { green } : {}),
+    ...nextHazards(hole, tee, landing, words),
   };
+}
+
+/** As many as a card has room for. */
+const MOST_NEXT = 4;
+
+/** What is met after a drive: beyond it, and in front of the back of the green. */
+function nextHazards(hole: MeasuredHole, tee: TeeFigures, { point, driveMetres }: LandingFigures, words: Words): Pick<OwnDrive, "next"> {
+  const ids = tee.hazards.filter((hazard) => isMetLater(hazard, tee, driveMetres)).map(({ id, stretch }) => `${id}#${stretch}`);
+  if (ids.length === 0) return {};
+  const next = measureFrom(hole, point).hazards
+    .filter(({ id, stretch, inCorridor, noCarry }) => inCorridor && noCarry !== "boundary" && ids.includes(`${id}#${stretch}`))
+    .slice(0, MOST_NEXT)
+    .map((hazard): NextHazard => {
+      const { id, stretch, stretches, reachMetres, carryMetres, leavesMetres } = hazard;
+      const name = featureName(hole, id, words);
+      const carried = carriedOver(hazard);
+      return [
+        stretches > 1 ? words.stretch(name, stretch) : name,
+        rounded(reachMetres),
+        carried ? rounded(carried.metres) : null,
+        carryMetres !== undefined && leavesMetres > 0 ? rounded(leavesMetres) : null,
+      ];
+    });
+  return next.length > 0 ? { next } : {};
 }

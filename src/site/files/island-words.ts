@@ -20,9 +20,9 @@ export const islandWordsOf = ({ keep, liveMap, film, ground, tell, settings, loc
 
 /** How landing ground is told, with `{}` where the number goes. */
 function landingPatterns({ landing }: Words["ground"]): LandingPatterns {
-  const { uphill, downhill, fallsLeft, fallsRight, level, clear, offFairway, seen, hidden, seesGreen, greenHidden } = landing;
+  const { uphill, downhill, fallsLeft, fallsRight, level, clear, offFairway, seen, hidden, seesGreen, greenHidden, nextLeaves } = landing;
   return {
     uphill: uphill("{}"), downhill: downhill("{}"), fallsLeft: fallsLeft("{}"), fallsRight: fallsRight("{}"),
-    level, clear, offFairway, seen, hidden, seesGreen, greenHidden,
+    level, clear, offFairway, seen, hidden, seesGreen, greenHidden, nextLeaves: nextLeaves("{}"),
   };
 }
