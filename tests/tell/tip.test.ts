@@ -181,7 +181,7 @@ describe("where nothing can be carried", () => {
   });
 
   test("water round the green: the carry to dry land on the line can", () => {
-    const moat = areaFeature("moat", "water", [[-60, 340], [60, 340], [60, 460], [30, 460], [30, 370], [-60, 370]], { name: "the Moat" });
+    const moat = areaFeature("moat", "water", [[-60, 340], [60, 340], [60, 460], [18, 460], [18, 370], [-60, 370]], { name: "the Moat" });
     expect(told([moat], ":carry[moat]")).toBe(
       "the Moat lies in front of the green and goes on beside or behind it, so no carry is past all of it; " +
         ":carry[moat]{on=line} tells the carry to dry land on the line of play, :reach[moat] tells how far it is to its edge");
@@ -197,7 +197,7 @@ describe("where nothing can be carried", () => {
     for (const features of [
       [lineFeature("it", "out-of-bounds", [[-40, 200], [40, 210]])],
       [areaFeature("it", "water", box(12, 90, 90, 700))],
-      [areaFeature("it", "water", [[-60, 340], [60, 340], [60, 460], [30, 460], [30, 370], [-60, 370]])],
+      [areaFeature("it", "water", [[-60, 340], [60, 340], [60, 460], [18, 460], [18, 370], [-60, 370]])],
       [areaFeature("it", "water", box(-60, 340, 60, 700))],
     ]) {
       const problem = told(features, ":carry[it]");
