@@ -46,6 +46,3 @@ export function runChecks({ club, measured, ground = groundFrom(measured), photo
   const { diagnostics, silenced } = applySilences(measured.course, found, new Set(RULES.map(({ name }) => name)));
   return { diagnostics: inReadingOrder(diagnostics), silenced };
 }
-
-/** Everything found that is not silenced, in reading order. */
-export const checkCourse = (input: CheckInput): Diagnostic[] => [...runChecks(input).diagnostics];

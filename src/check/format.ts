@@ -24,30 +24,6 @@ export function tallyText({ diagnostics, silenced = [] }: Report): string {
   return (parts.length === 0 ? "Nothing to say" : parts.join(", ")) + (silenced.length > 0 ? `; ${silenced.length} silenced` : "");
 }
 
-/**
- * For people: grouped by file, each with its place, severity, rule and sentence; a line of
- * sums at the end. Diagnostics come in reading order.
- *
- *     tarvay/holes/07-skerry.md
- *       38:12  error    tip-bends  The tip says ...
- */
-export function formatText(report: Report): string {
-  const lines: string[] = [];
-  const files = [...new Set(report.diagnostics.map(({ file }) => file))];
-  for (const file of files) {
-    const own = report.diagnostics.filter((diagnostic) => diagnostic.file === file);
-    const place = ({ line, column }: Diagnostic): string => `${line}:${column}`;
-    const wide = Math.max(...own.map((diagnostic) => place(diagnostic).length));
-    const rule = Math.max(...own.map((diagnostic) => diagnostic.rule.length));
-    lines.push(file);
-    for (const diagnostic of own) {
-      lines.push(`  ${place(diagnostic).padStart(wide)}  ${diagnostic.severity.padEnd(7)}  ${diagnostic.rule.padEnd(rule)}  ${diagnostic.message}`);
-    }
-    lines.push("");
-  }
-  return `${lines.concat(`${tallyText(report)}.`).join("\n")}\n`;
-}
-
 /** For programs: one JSON value; `version` grows when a field changes its meaning. */
 export function formatJson({ diagnostics, silenced = [] }: Report): string {
   const plain = ({ file, line, column, severity, rule, message }: Diagnostic) => ({ file, line, column, severity, rule, message });

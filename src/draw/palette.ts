@@ -311,15 +311,16 @@ export function plateCss(): string {
     return `.plate-${mark}{${[fill, stroke].filter(Boolean).join(";")}}`;
   });
   const { light, dark } = MORE_CONTRAST;
+  /** A page that follows the system, where that is dark. */
+  const dimmed = ':root:where(:not([data-theme="light"]))';
   return [
+    // All as specific as one another, so that the later rule counts: a chosen theme beats the system's.
     `:root,[data-theme="light"]{${tints(LIGHT)}}`,
-    `@media (prefers-color-scheme:dark){:root{${tints(DARK)}}}`,
+    `@media (prefers-contrast:more){:root,[data-theme="light"]{${tints(light)}}}`,
+    `@media (prefers-color-scheme:dark){${dimmed}{${tints(DARK)}}}`,
     `[data-theme="dark"]{${tints(DARK)}}`,
-    // Written again so that a chosen theme beats the system's, whatever the order above.
-    `:root[data-theme="light"]{${tints(LIGHT)}}`,
-    `@media (prefers-contrast:more){:root,[data-theme="light"]{${tints(light)}}:root[data-theme="light"]{${tints(light)}}}`,
-    `@media (prefers-contrast:more) and (prefers-color-scheme:dark){:root:not([data-theme="light"]){${tints(dark)}}}`,
-    `@media (prefers-contrast:more){:root[data-theme="dark"]{${tints(dark)}}}`,
+    `@media (prefers-contrast:more) and (prefers-color-scheme:dark){${dimmed}{${tints(dark)}}}`,
+    `@media (prefers-contrast:more){[data-theme="dark"]{${tints(dark)}}}`,
     ...rules,
     `.plate text{font-family:var(--plate-font,${PLATE_FONT});font-variant-numeric:lining-nums}`,
     // A link is shown by more than colour: its disc fills, its line thickens.

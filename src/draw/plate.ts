@@ -26,7 +26,7 @@ import { drawPhotoMarks } from "./photo-marks.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { contourRuns, drawContours, drawGreenContours, drawRelief, drawScarps, scarpMarks, type PlateGround } from "./relief.ts";
 import { layCover, stageOf, teePlates } from "./stage.ts";
-import { defaultTeeOf, layHole, sheetBearingDegrees, type Sheet } from "./sheet.ts";
+import { defaultTeeOf, layHole, type Sheet } from "./sheet.ts";
 import { flag, flagOnGreen } from "./symbols.ts";
 import { element, escapeXml, num } from "./svg.ts";
 import { drawTitleBlock } from "./title-block.ts";
@@ -68,10 +68,6 @@ export interface Plate {
 export const PLATE_FAMILY = "Besley, Georgia, 'Times New Roman', serif";
 
 const UNITS: readonly LengthUnit[] = ["yards", "metres"];
-
-/** Bearing that points up a plate, degrees from grid north; light its relief from 45 degrees left of it. */
-export const plateBearingDegrees = (hole: MeasuredHole, composition: CompositionName): number =>
-  sheetBearingDegrees(hole, COMPOSITIONS[composition]);
 
 /** Characters a plate may have: some 23 KB once compressed; less for the one a hole's page holds itself. */
 const mostCharacters = ({ name }: Composition): number => (name === "phone" ? 76_000 : 92_000);

@@ -64,7 +64,3 @@ export const ease = (share: number): number => {
   const t = Math.min(1, Math.max(0, share));
   return t * t * t * (t * (6 * t - 15) + 10);
 };
-
-/** Steepest slope of {@link ease}, and the greatest of its second derivative. */
-export const EASE_SPEED = 1.875;
-export const EASE_ACCELERATION = 10 / Math.sqrt(3);

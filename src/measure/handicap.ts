@@ -33,21 +33,6 @@ export function courseHandicap(handicapIndex: number, { slopeRating, courseRatin
 }
 
 /**
- * Course Handicap over nine holes, unrounded: the Handicap Index is halved and rounded to a
- * tenth, then the nine's own ratings and par are used.
- */
-export const courseHandicapNine = (handicapIndex: number, nine: Pick<Rating, "slopeRating" | "courseRating" | "par">): number =>
-  courseHandicap(roundHalfUp((finite("A Handicap Index", handicapIndex) / 2) * 10) / 10, nine);
-
-/** Share of a Course Handicap by form of play (Appendix C), percent; from memory. */
-export const ALLOWANCES = {
-  "individual stroke play": 95,
-  "individual match play": 100,
-  "four-ball stroke play": 85,
-  "four-ball match play": 90,
-} as const;
-
-/**
  * Playing Handicap: the unrounded Course Handicap times the allowance, rounded once at the
  * end, halves upwards.
  *

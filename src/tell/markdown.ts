@@ -18,8 +18,5 @@ export function createMarkdown(): MarkdownIt {
 
 const plain = createMarkdown();
 
-/** Markdown without figures: a course's description, a local rule. */
-export const renderMarkdown = (source: string): string => plain.render(source);
-
 /** One paragraph's worth, without the paragraph. */
 export const renderInlineMarkdown = (source: string): string => plain.renderInline(source);

@@ -92,10 +92,6 @@ function heightsAbout(grid: HeightGrid, area: Area): HeightRange {
   return [lowest, highest];
 }
 
-/** Whether a contour is one of the stronger, numbered ones: each fifth level. */
-export const isIndexContour = (heightMetres: number, intervalMetres: number, every = 5, baseMetres = 0): boolean =>
-  Math.round((heightMetres - baseMetres) / intervalMetres) % every === 0;
-
 /**
  * A run of crossed grid edges. An edge is named by the middle of it, in half steps: with
  * d = 2 * columns + 1 edges to a row of names, 2 * column + 2 * row * d.

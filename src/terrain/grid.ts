@@ -116,14 +116,3 @@ export function cropTo(grid: HeightGrid, bounds: Bounds): HeightGrid {
   const [westMetres, northMetres] = nodeAt(grid, column0, row0);
   return heightGrid({ columns, rows, stepMetres: grid.stepMetres, westMetres, northMetres, heights });
 }
-
-/** Lowest and highest known height, or undefined where all is unknown. */
-export function heightRange(grid: HeightGrid): readonly [lowest: number, highest: number] | undefined {
-  let lowest = Infinity;
-  let highest = -Infinity;
-  for (const height of grid.heights) {
-    if (height < lowest) lowest = height;
-    if (height > highest) highest = height;
-  }
-  return lowest <= highest ? [lowest, highest] : undefined;
-}

@@ -125,12 +125,6 @@ export function isSteeper(grid: HeightGrid, point: Point, percent: number): bool
   return gradient !== undefined && Math.hypot(gradient.east, gradient.north) * 100 > percent;
 }
 
-/** Slope and aspect at any point; undefined where {@link gradientAt} is. */
-export function slopeAt(grid: HeightGrid, point: Point): Slope | undefined {
-  const gradient = gradientAt(grid, point);
-  return gradient && slopeOf(gradient);
-}
-
 /** Rise in percent when moving along a compass direction: positive is uphill. */
 export const risePercentToward = ({ east, north }: Gradient, [x, y]: Point): number =>
   100 * (east * x + north * y);

@@ -55,7 +55,7 @@ export function terrariumPixels(ground: TileGround, frame: Frame, tile: Tile): U
       const [sw, se] = [places[(j + 1) * knots + i]!, places[(j + 1) * knots + i + 1]!];
       const weigh = (k: 0 | 1): number =>
         (nw[k] * (1 - u) + ne[k] * u) * (1 - v) + (sw[k] * (1 - u) + se[k] * u) * v;
-      // encodeTerrarium, written out: an array for each of some million pixels is most of the time.
+      // The encoding written out: an array for each of some million pixels is most of the time.
       const steps = Math.floor((heldHeight(grid, weigh(0), weigh(1)) + 32768) * 256);
       pixels[at] = steps >> 16;
       pixels[at + 1] = (steps >> 8) & 255;

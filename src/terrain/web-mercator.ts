@@ -32,12 +32,6 @@ export const positionOfUnitSquare = ([x, y]: readonly [x: number, y: number]): P
   degrees(Math.atan(Math.sinh(Math.PI * (1 - 2 * y)))),
 ];
 
-/** Web Mercator metres east and north of 0, 0. */
-export function mercatorMetresOf(position: Position): readonly [east: number, north: number] {
-  const [x, y] = unitSquareOf(position);
-  return [(2 * x - 1) * MERCATOR_HALF_WIDTH_METRES, (1 - 2 * y) * MERCATOR_HALF_WIDTH_METRES];
-}
-
 /** The tile a position lies on; the east and south edge of the world belong to the last tile. */
 export function tileOf(position: Position, z: number): Tile {
   const [x, y] = unitSquareOf(position);
@@ -46,22 +40,9 @@ export function tileOf(position: Position, z: number): Tile {
   return { z, x: hold(x), y: hold(y) };
 }
 
-/** A position's place on a tile in pixels from its north-west corner; outside 0 to 256 when on another tile. */
-export function pixelOn({ z, x, y }: Tile, position: Position): readonly [x: number, y: number] {
-  const [u, v] = unitSquareOf(position);
-  return [(u * 2 ** z - x) * TILE_PIXELS, (v * 2 ** z - y) * TILE_PIXELS];
-}
-
 /** The position of a pixel place on a tile; whole numbers are pixel corners, halves their middles. */
 export const positionOnTile = ({ z, x, y }: Tile, [px, py]: readonly [x: number, y: number]): Position =>
   positionOfUnitSquare([(x + px / TILE_PIXELS) / 2 ** z, (y + py / TILE_PIXELS) / 2 ** z]);
-
-/** West, south, east, north of a tile, degrees. */
-export function tileBounds(tile: Tile): readonly [west: number, south: number, east: number, north: number] {
-  const [west, north] = positionOnTile(tile, [0, 0]);
-  const [east, south] = positionOnTile(tile, [TILE_PIXELS, TILE_PIXELS]);
-  return [west, south, east, north];
-}
 
 /** Every tile that touches a box given as west, south, east, north; row by row from the north. */
 export function tilesOver(

@@ -1,7 +1,7 @@
 /** The matcher held to sentences labelled by hand. */
 import { describe, expect, test } from "vitest";
 import { findClaims } from "../../src/check/claims/find.ts";
-import { claimKey } from "../../src/check/claims/claim.ts";
+import { claimKey } from "./scoring.ts";
 import { ENGLISH } from "../../src/check/claims/english/index.ts";
 import { GERMAN } from "../../src/check/claims/german/index.ts";
 import { lexiconFor } from "../../src/check/claims/lexicons.ts";

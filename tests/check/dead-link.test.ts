@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { checkCourse } from "../../src/check/check.ts";
+import { runChecks } from "../../src/check/check.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { Club } from "../../src/course/types.ts";
 import { plainCourse } from "./support.ts";
@@ -10,7 +10,7 @@ const told = (markdown: string): string[] => {
   const place = { file: "test/holes/01-test.md", line: 20, column: 1 };
   const club = { name: "Test", language: "en", units: "yards", courses: [] } as unknown as Club;
   const measured = measureCourse(plainCourse({ rest: { tip: { markdown, place } } }));
-  return checkCourse({ club, measured, today: "2026-06-01", pages: PAGES })
+  return runChecks({ club, measured, today: "2026-06-01", pages: PAGES }).diagnostics
     .filter(({ rule }) => rule === "dead-link")
     .map(({ line, column, message }) => `${line}:${column} ${message}`);
 };

@@ -1,12 +1,22 @@
 /** How well the matcher does on labelled sentences. */
 import { findClaims } from "../../src/check/claims/find.ts";
-import { claimKey, type Verdict } from "../../src/check/claims/claim.ts";
+import type { Claim, ClaimKind, Verdict } from "../../src/check/claims/claim.ts";
 import { ENGLISH } from "../../src/check/claims/english/index.ts";
 import type { Lexicon } from "../../src/check/claims/lexicon.ts";
 import { judge } from "../../src/check/claims/judge/index.ts";
 import { sayIn } from "../../src/check/say.ts";
 import type { Sentence } from "./corpus.ts";
 import { corpusFacts } from "./corpus-holes.ts";
+
+const NUMBER_IN_KEY: ReadonlySet<ClaimKind> = new Set<ClaimKind>([
+  "length", "par", "stroke-index", "clubs-more", "clubs-less", "tiers", "bunker-count", "hazard-distance",
+]);
+
+/** A claim in short: `!bunker@short-left`, `par#4`. */
+export function claimKey({ kind, denied, side, number }: Claim): string {
+  const amount = number !== undefined && (NUMBER_IN_KEY.has(kind) || side === "across") ? `#${number}` : "";
+  return `${denied ? "!" : ""}${kind}${side === undefined ? "" : `@${side}`}${amount}`;
+}
 
 export interface Miss {
   readonly sentence: Sentence;

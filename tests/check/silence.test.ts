@@ -1,6 +1,6 @@
 /** Silencing a rule takes a reason, is counted, and does not outlive its use. */
 import { describe, expect, test } from "vitest";
-import { runChecks, checkCourse } from "../../src/check/check.ts";
+import { runChecks } from "../../src/check/check.ts";
 import type { Course, Silence } from "../../src/course/types.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import { club, plainCourse, TODAY } from "./support.ts";
@@ -48,7 +48,7 @@ describe("a check", () => {
     const one = wrongCard([], []);
     const { diagnostics } = run(one);
     const input = { club: club([one]), measured: measureCourse(one), today: TODAY };
-    expect(checkCourse(input)).toEqual(diagnostics);
+    expect(runChecks(input).diagnostics).toEqual(diagnostics);
     const keys = diagnostics.map(({ file, line, column }) => `${file} ${String(line).padStart(5)} ${String(column).padStart(5)}`);
     expect(keys).toEqual([...keys].sort());
   });

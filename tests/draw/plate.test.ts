@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import type { Hole } from "../../src/course/types.ts";
 import { COMPOSITIONS, type CompositionName } from "../../src/draw/composition.ts";
 import { arcsOf, leftPoints } from "../../src/draw/arcs.ts";
-import { drawPlate, plateBearingDegrees, type PlateOptions } from "../../src/draw/plate.ts";
-import { layHole } from "../../src/draw/sheet.ts";
+import { drawPlate, type PlateOptions } from "../../src/draw/plate.ts";
+import { layHole, sheetBearingDegrees } from "../../src/draw/sheet.ts";
 import { overlaps } from "../../src/geo/box.ts";
 import { fromUnit, type LengthUnit } from "../../src/geo/units.ts";
 import { bearingDegrees, distanceMetres, directionTo } from "../../src/geo/vector.ts";
@@ -144,8 +144,8 @@ describe("the sheet", () => {
     const hole = holeOf(course, 7);
     const tee = hole.tees[0]!;
     const play = bearingDegrees(directionTo(tee.marker, tee.green.middle));
-    expect(plateBearingDegrees(hole, "phone")).toBeCloseTo(play, 9);
-    expect((plateBearingDegrees(hole, "card") + 90) % 360).toBeCloseTo(play, 9);
+    expect(sheetBearingDegrees(hole, COMPOSITIONS.phone)).toBeCloseTo(play, 9);
+    expect((sheetBearingDegrees(hole, COMPOSITIONS.card) + 90) % 360).toBeCloseTo(play, 9);
   });
 
   test("gives a short hole the larger scale", () => {

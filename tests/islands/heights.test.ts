@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { HeightTiles, LonLat } from "../../src/contract/map-data.ts";
 import { heightsOf } from "../../src/islands/map/heights.ts";
-import { encodeTerrarium, TERRARIUM_STEP_METRES } from "../../src/terrain/terrarium.ts";
-import { pixelOn, positionOnTile, tileBounds, TILE_PIXELS } from "../../src/terrain/web-mercator.ts";
+import { encodeTerrarium, TERRARIUM_STEP_METRES } from "../support/terrarium.ts";
+import { positionOnTile, TILE_PIXELS } from "../../src/terrain/web-mercator.ts";
+import { pixelOn, tileBounds } from "../support/tiles.ts";
 
 const Z = 16;
 // Two tiles side by side and the two below them, over open sea.

@@ -5,7 +5,8 @@ import type { Point } from "../../src/geo/position.ts";
 import { type TerrainTile, terrainTiles } from "../../src/read/terrain-tiles.ts";
 import { boundsOf, gridOf } from "../../src/terrain/grid.ts";
 import { heightAt } from "../../src/terrain/sample.ts";
-import { TERRARIUM_STEP_METRES, decodeTerrarium } from "../../src/terrain/terrarium.ts";
+import { decodeTerrarium } from "../../src/terrain/terrarium.ts";
+import { TERRARIUM_STEP_METRES } from "../support/terrarium.ts";
 import { positionOnTile, tileOf } from "../../src/terrain/web-mercator.ts";
 
 const frame = frameAt([-9, 56.5]);

@@ -15,7 +15,8 @@ import { type HeightGrid, columnRowOf, gridOf, heightGrid, nodeAt } from "../../
 import { hillshade } from "../../src/terrain/hillshade.ts";
 import { heightAt } from "../../src/terrain/sample.ts";
 import { squaredDistanceToSegment } from "../../src/terrain/simplify-line.ts";
-import { slopeAt, slopePercents } from "../../src/terrain/slope.ts";
+import { slopePercents } from "../../src/terrain/slope.ts";
+import { slopeAt } from "../support/slope.ts";
 import { gdal, readBand, scratch, writeGrid } from "../support/gdal.ts";
 
 function maungaWhau(): HeightGrid {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Point } from "../../src/geo/position.ts";
 import { cross } from "../../src/geo/vector.ts";
 import { clipLine } from "../../src/terrain/clip-line.ts";
-import { type Contour, contoursOf, isIndexContour } from "../../src/terrain/contours.ts";
+import { type Contour, contoursOf } from "../../src/terrain/contours.ts";
 import { gridOf } from "../../src/terrain/grid.ts";
 import { heightAt } from "../../src/terrain/sample.ts";
 import { FIELD, HILL_SIGMA, cone, disc, gridOfField, hill, plane, rectangle } from "./surfaces.ts";
@@ -129,17 +129,6 @@ describe("contoursOf", () => {
   it("is the same every time", () => {
     const options = { intervalMetres: 0.5, within: rectangle(-30, -30, 30, 30), toleranceMetres: 0.1 };
     expect(contoursOf(gridOfField(hill), options)).toEqual(contoursOf(gridOfField(hill), options));
-  });
-});
-
-describe("isIndexContour", () => {
-  it("is each fifth, below zero too, whatever the rounding", () => {
-    expect([-5, 0, 5, 10].every((height) => isIndexContour(height, 1))).toBe(true);
-    expect([1, 4, -3].some((height) => isIndexContour(height, 1))).toBe(false);
-    expect(isIndexContour(0.25 * 5, 0.25)).toBe(true);
-    expect(isIndexContour(0.1 + 0.2 + 0.2, 0.1)).toBe(true);
-    expect(isIndexContour(12, 1, 4)).toBe(true);
-    expect(isIndexContour(5.5, 1, 5, 0.5)).toBe(true);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boundsOf, columnRowOf, cropTo, gridOf, heightGrid, heightRange, nodeAt } from "../../src/terrain/grid.ts";
+import { boundsOf, columnRowOf, cropTo, gridOf, heightGrid, nodeAt } from "../../src/terrain/grid.ts";
 import { heightAt } from "../../src/terrain/sample.ts";
 import { FIELD, gridOfField, plane } from "./surfaces.ts";
 
@@ -50,13 +50,5 @@ describe("cropTo", () => {
 
   it("refuses a rectangle off the grid", () => {
     expect(() => cropTo(grid, { west: 61, south: 0, east: 70, north: 10 })).toThrow("lies off the height grid");
-  });
-});
-
-describe("heightRange", () => {
-  it("passes over unknown ground", () => {
-    const grid = gridOf({ west: 0, south: 0, east: 2, north: 1 }, 1, ([x, y]) => (x === 1 ? undefined : x + y));
-    expect(heightRange(grid)).toEqual([0, 3]);
-    expect(heightRange(gridOf({ west: 0, south: 0, east: 1, north: 1 }, 1, () => undefined))).toBeUndefined();
   });
 });

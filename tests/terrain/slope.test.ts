@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { directionOfBearing } from "../../src/geo/vector.ts";
 import { gridOf } from "../../src/terrain/grid.ts";
-import { gradientAt, isSteeper, risePercentToward, slopeAt, slopeOf, slopePercents } from "../../src/terrain/slope.ts";
+import { gradientAt, isSteeper, risePercentToward, slopeOf, slopePercents } from "../../src/terrain/slope.ts";
+import { slopeAt } from "../support/slope.ts";
 import { FIELD, cone, gridOfField, hill, hillGradient, plane } from "./surfaces.ts";
 
 describe("slopeAt", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { TERRARIUM_STEP_METRES, decodeTerrarium, encodeTerrarium } from "../../src/terrain/terrarium.ts";
+import { decodeTerrarium } from "../../src/terrain/terrarium.ts";
+import { encodeTerrarium, TERRARIUM_STEP_METRES } from "../support/terrarium.ts";
 
 describe("terrarium", () => {
   // Published: tilezen/joerd, docs/formats.md.

@@ -87,13 +87,3 @@ export interface Claim {
 }
 
 export type Verdict = "agrees" | "contradicts" | "unknown";
-
-const NUMBER_IN_KEY: ReadonlySet<ClaimKind> = new Set<ClaimKind>([
-  "length", "par", "stroke-index", "clubs-more", "clubs-less", "tiers", "bunker-count", "hazard-distance",
-]);
-
-/** A claim in short: `!bunker@short-left`, `par#4`. */
-export function claimKey({ kind, denied, side, number }: Claim): string {
-  const amount = number !== undefined && (NUMBER_IN_KEY.has(kind) || side === "across") ? `#${number}` : "";
-  return `${denied ? "!" : ""}${kind}${side === undefined ? "" : `@${side}`}${amount}`;
-}

@@ -69,9 +69,6 @@ export const holeTranslationSchema = group(
   "a group",
 );
 
-export type ClubTranslationFile = z.infer<typeof clubTranslationSchema>;
-export type CourseTranslationFile = z.infer<typeof courseTranslationSchema>;
-export type HoleTranslationFile = z.infer<typeof holeTranslationSchema>;
 
 /** Names in a translation that nothing has in the first language. */
 export function checkNames(written: unknown, field: string, what: string, valid: readonly string[] | undefined): Finding[] {

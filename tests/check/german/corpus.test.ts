@@ -1,6 +1,6 @@
 /** The German matcher held to sentences labelled by hand. */
 import { describe, expect, test } from "vitest";
-import { claimKey } from "../../../src/check/claims/claim.ts";
+import { claimKey } from "../scoring.ts";
 import { findClaims } from "../../../src/check/claims/find.ts";
 import { GERMAN } from "../../../src/check/claims/german/index.ts";
 import { judge } from "../../../src/check/claims/judge/index.ts";

@@ -1,6 +1,6 @@
 /** How German words are read: endings, compounds, names in their cases, stops that end no sentence, advice. */
 import { describe, expect, test } from "vitest";
-import { claimKey } from "../../../src/check/claims/claim.ts";
+import { claimKey } from "../scoring.ts";
 import { findClaims } from "../../../src/check/claims/find.ts";
 import { GERMAN } from "../../../src/check/claims/german/index.ts";
 import { prepare } from "../../../src/check/claims/german/spell.ts";
