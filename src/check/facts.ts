@@ -8,6 +8,7 @@ import type { PerGender } from "../course/types.ts";
 import { chords } from "../geo/area.ts";
 import { directionAt, pointAt } from "../geo/line.ts";
 import { bearingDegrees, directionTo, distanceMetres, rightOf } from "../geo/vector.ts";
+import { defaultTee } from "../measure/default-tee.ts";
 import { fairwayAt } from "../measure/fairway.ts";
 import { hazardFigures } from "../measure/hazards.ts";
 import { longestLine } from "../measure/hole.ts";
@@ -100,22 +101,18 @@ function spansOf(placed: PlacedFeature, tee: TeeFigures, corridorMetres: number)
   }));
 }
 
-/** The tee set a tip speaks from: the course's default, or the longest the hole has. */
-export const tipTee = (hole: MeasuredHole): TeeFigures | undefined =>
-  hole.tees.find(({ tee }) => tee.id === hole.course.defaultTee) ?? hole.tees[0];
-
 /** A course's ground from its own height model. */
 export const groundFrom =
   ({ ground }: MeasuredCourse): GroundProvider =>
   (hole) => {
-    const tee = tipTee(hole);
+    const tee = defaultTee(hole);
     return ground && tee ? groundFacts(hole, tee, ground) : undefined;
   };
 
 /** Undefined for a hole without a tee marker, which the reader refuses. */
 export function holeFacts(measured: MeasuredCourse, hole: MeasuredHole, ground: GroundProvider): HoleFacts | undefined {
   const back = hole.tees[0];
-  const tee = tipTee(hole);
+  const tee = defaultTee(hole);
   if (!back || !tee) return undefined;
   return {
     number: hole.hole.number,

@@ -14,7 +14,7 @@ import type { HazardFigures, MeasuredHole, Shape, TeeFigures } from "../measure/
 import type { Words } from "../site/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
-export const TEE_SHOT_METRES = metresFromYards(280);
+const TEE_SHOT_METRES = metresFromYards(280);
 
 /** Trouble beside the line nearer than this is out of play for a tee shot: 100 yards. */
 const NEAREST_REACH_METRES = metresFromYards(100);
@@ -139,10 +139,6 @@ export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleR
 /** What is left past a hazard, where it can be passed and the green lies beyond. */
 const leftPast = ({ carryMetres, leavesMetres }: HazardFigures): number | undefined =>
   carryMetres !== undefined && leavesMetres > 0 ? leavesMetres : undefined;
-
-/** The tee set shown until a golfer chooses: the course's default, or the longest on the card. */
-export const firstTee = (measured: MeasuredHole): TeeFigures | undefined =>
-  measured.tees.find(({ tee }) => tee.id === measured.course.defaultTee) ?? measured.tees[0];
 
 /** One figure for every tee set that has it, as the tee control reads it; to the centimetre that figures are held to. */
 export function byTee(measured: MeasuredHole, figure: (tee: TeeFigures) => number | undefined): Record<string, number> {

@@ -5,6 +5,7 @@
 import type { GroundCover } from "../course/kinds.ts";
 import type { Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
+import { distanceToPiece } from "../geo/segment.ts";
 
 export type Cover = Exclude<GroundCover, "none"> | "open" | "taken";
 
@@ -74,11 +75,8 @@ export class CoverGrid {
     const reach = width / 2;
     for (let i = 1; i < line.length; i++) {
       const [a, b] = [line[i - 1]!, line[i]!];
-      const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-      const squared = dx * dx + dy * dy || 1e-9;
       this.eachCell([Math.min(a[0], b[0]) - reach, Math.min(a[1], b[1]) - reach, Math.max(a[0], b[0]) + reach, Math.max(a[1], b[1]) + reach], (index, x, y) => {
-        const t = Math.max(0, Math.min(1, ((x - a[0]) * dx + (y - a[1]) * dy) / squared));
-        if (Math.hypot(x - a[0] - dx * t, y - a[1] - dy * t) <= reach) this.codes[index] = code;
+        if (distanceToPiece(a, b, x, y) <= reach) this.codes[index] = code;
       });
     }
   }

@@ -6,17 +6,6 @@
 import type { Point } from "../geo/position.ts";
 import { cross, distanceMetres as distance, dot } from "../geo/vector.ts";
 
-/** A closed ring without its repeated last point. */
-export function openRing(ring: readonly Point[]): Point[] {
-  const points = ring.slice();
-  while (points.length > 1) {
-    const [first, last] = [points[0]!, points[points.length - 1]!];
-    if (Math.abs(first[0] - last[0]) > 1e-9 || Math.abs(first[1] - last[1]) > 1e-9) break;
-    points.pop();
-  }
-  return points;
-}
-
 /** Points every `spacing` or a little less along a line or open ring; ends are kept. */
 export function evenly(points: readonly Point[], spacing: number, closed: boolean): Point[] {
   const n = points.length;

@@ -28,7 +28,7 @@ import { painter, type Painter, type PlateTheme } from "./palette.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words.ts";
 import { sceneOf } from "./scene.ts";
-import { defaultTeeOf, sheetOf, type Sheet } from "./sheet.ts";
+import { drawnTee, sheetOf, type Sheet } from "./sheet.ts";
 import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
 import { flagOnGreen } from "./symbols.ts";
 import { textWidth } from "./text-width.ts";
@@ -74,7 +74,7 @@ const ARROW_METRES = 4.4;
 export function drawGreenSheet(hole: MeasuredHole, options: GreenSheetOptions): GreenSheet {
   const words = options.words ?? ENGLISH_GROUND_DRAWING;
   const paint = painter(options.theme ?? "light");
-  const { green } = defaultTeeOf(hole, options.tee);
+  const { green } = drawnTee(hole, options.tee);
   const outline = greenOf(hole.placed, hole.hole);
   const sheet = lay(outline, green);
   const scene = sceneOf(hole.placed.values(), sheet, COMPOSITION.knots);

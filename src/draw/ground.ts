@@ -1,5 +1,6 @@
 /** Ground cover, water, and what is mown: everything under the figures, bottom up. */
 import type { Point } from "../geo/position.ts";
+import { nearestOnPath } from "../geo/segment.ts";
 import type { Cover } from "./cover.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { crescents, LIGHT, evenly, roundedLine, shifted, simplified } from "./curves.ts";
@@ -118,7 +119,7 @@ export function drawFairways(context: PlateContext, lineOfPlay: readonly Point[]
     element("use", { ...paint(mark), href: `#${fairway}`, ...more });
   const cut = px(3.2);
   const width = Math.max(5, px(5.4));
-  const furthest = Math.max(...areas.flatMap(({ rings }) => rings.flat()).map((p) => offsetFrom(lineOfPlay, p)), 0);
+  const furthest = Math.max(...areas.flatMap(({ rings }) => rings.flat()).map((p) => nearestOnPath(lineOfPlay, p).distance), 0);
   const middle = roundedLine(extended(lineOfPlay, 60), px(70), 6);
   const bands: string[] = [];
   for (let k = -Math.ceil(furthest / width); k <= furthest / width; k++) {
@@ -136,18 +137,6 @@ export function drawFairways(context: PlateContext, lineOfPlay: readonly Point[]
         use("fairway-edge", { "stroke-width": c.medium * 2.6, opacity: 0.5 })) +
     use("fairway-edge", { "stroke-width": c.fine })
   );
-}
-
-/** Distance of a point from a polyline. */
-function offsetFrom(line: readonly Point[], [px, py]: Point): number {
-  let best = Infinity;
-  for (let i = 1; i < line.length; i++) {
-    const [a, b] = [line[i - 1]!, line[i]!];
-    const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-    const t = Math.max(0, Math.min(1, ((px - a[0]) * dx + (py - a[1]) * dy) / (dx * dx + dy * dy || 1)));
-    best = Math.min(best, Math.hypot(px - a[0] - dx * t, py - a[1] - dy * t));
-  }
-  return best;
 }
 
 /** A line lengthened at both ends. */

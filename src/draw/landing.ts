@@ -3,6 +3,8 @@
  * scale, with a bar across it where each player's drive comes to rest. Every tee set is
  * measured back from the green, so players of different tees lie on one strip.
  */
+import { contains } from "../geo/area.ts";
+import { closedRing, openRing } from "../geo/ring.ts";
 import * as attr from "../contract/attributes.ts";
 import { densify } from "../geo/segment.ts";
 import { boxAround, grow, overlaps, type Box } from "../geo/box.ts";
@@ -15,11 +17,10 @@ import { areasOf, boundariesOf } from "../measure/place.ts";
 import type { PlayerId } from "../measure/players.ts";
 import type { MeasuredHole } from "../measure/types.ts";
 import { clipLine, clipRing } from "./clip.ts";
-import { naturalKnots, openRing } from "./curves.ts";
+import { naturalKnots } from "./curves.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import { painter, type Mark, type Painter, type PlateTheme } from "./palette.ts";
 import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words.ts";
-import { insideRings } from "./scene.ts";
 import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
 import { beads, symbolMarker } from "./symbols.ts";
 import { textWidth } from "./text-width.ts";
@@ -155,7 +156,7 @@ function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name:
         const mapped = area
           .map((ring) => clipRing(openRing(ring), around))
           .filter((ring) => ring.length > 2)
-          .map((ring) => clipRing(onStrip([...ring, ring[0]!]).slice(0, -1), bleed))
+          .map((ring) => clipRing(onStrip(closedRing(ring)).slice(0, -1), bleed))
           .filter((ring) => ring.length > 2)
           .map((ring) => naturalKnots(ring, mark === "bunker" ? 5 : 10, true));
         if (mapped.length > 0) rings.push(mapped);
@@ -195,7 +196,7 @@ function lattice(areas: readonly (readonly (readonly Point[])[])[], [minX, minY,
   const places: Point[] = [];
   for (let row = 0, y = minY + step * 0.8; y < maxY; row++, y += step * 0.8) {
     for (let x = minX + (row % 2 === 0 ? 0.3 : 0.8) * step; x < maxX; x += step) {
-      if (areas.some((rings) => insideRings(rings, [x, y]))) places.push([x, y]);
+      if (areas.some((rings) => contains(rings, [x, y]))) places.push([x, y]);
     }
   }
   return places;

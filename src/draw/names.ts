@@ -1,4 +1,5 @@
 /** Names on the sheet that belong to no tee: landmarks, waters, bounds, named ground. */
+import { contains } from "../geo/area.ts";
 import type { Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
@@ -8,7 +9,6 @@ import { around, type Candidate, type LabelPlacer, type LabelRequest } from "./l
 import { blockSize, Lettering, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { element, num, polyPath } from "./svg.ts";
-import { insideRings } from "./scene.ts";
 import { landmark, LANDMARK_REACH, landmarkSymbol } from "./symbols.ts";
 import type { PlateWords } from "./words.ts";
 
@@ -146,7 +146,7 @@ export function drawNames(
     const name = feature.name;
     if (!name || led.has(feature.id) || said.has(name)) continue;
     // Water that only grazes the sheet needs no name on it.
-    if (!inside(rings).some(({ at }) => scene.water.some((one) => insideRings(one.rings, at)))) continue;
+    if (!inside(rings).some(({ at }) => scene.water.some((one) => contains(one.rings, at)))) continue;
     said.add(name);
     const sizes = [c.text.water, c.text.water * 0.8, ...(c.keep.lesserNames ? [c.text.name] : [])];
     const room = inside(rings);
@@ -190,7 +190,7 @@ export function drawNames(
       said.add(name);
       const text: TextLine = { text: name, mark: "note", size: c.text.note, weight: "regular", italic: true };
       const { width } = blockSize([text]);
-      put(text, inside(rings), 110, { mayLie: ([x, y]) => [-0.4, 0, 0.4].every((t) => insideRings(rings, [x + t * width, y])) }, false);
+      put(text, inside(rings), 110, { mayLie: ([x, y]) => [-0.4, 0, 0.4].every((t) => contains(rings, [x + t * width, y])) }, false);
     }
   }
   return { svg: lettering.toString(), boxes, labels: boxes, unplaced };

@@ -10,7 +10,7 @@ import { centreOf } from "../measure/place.ts";
 import type { MeasuredHole } from "../measure/types.ts";
 import { Lettering, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
-import { defaultTeeOf } from "./sheet.ts";
+import { drawnTee } from "./sheet.ts";
 import { element, num } from "./svg.ts";
 
 /** `from: tee`, the default tee's marker; a feature of that id goes before. */
@@ -37,7 +37,7 @@ export function viewOf(hole: MeasuredHole, { at, from, towards }: Viewpoint): { 
     const found = hole.placed.get(id);
     return found && centreOf(found.shape);
   };
-  const point = at !== undefined ? hole.frame.toPlane(at) : from === undefined ? undefined : (placed(from) ?? (from === TEE ? defaultTeeOf(hole).marker : undefined));
+  const point = at !== undefined ? hole.frame.toPlane(at) : from === undefined ? undefined : (placed(from) ?? (from === TEE ? drawnTee(hole).marker : undefined));
   if (point === undefined) return undefined;
   const target = towards === undefined ? undefined : placed(towards);
   return { point, direction: target && distanceMetres(point, target) > 1 ? directionTo(point, target) : undefined };

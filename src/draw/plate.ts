@@ -26,7 +26,7 @@ import { drawPhotoMarks } from "./photo-marks.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { contourRuns, drawContours, drawGreenContours, drawRelief, drawScarps, scarpMarks, type PlateGround } from "./relief.ts";
 import { layCover, stageOf, teePlates } from "./stage.ts";
-import { defaultTeeOf, layHole, type Sheet } from "./sheet.ts";
+import { drawnTee, layHole, type Sheet } from "./sheet.ts";
 import { flag, flagOnGreen } from "./symbols.ts";
 import { element, escapeXml, num } from "./svg.ts";
 import { drawTitleBlock } from "./title-block.ts";
@@ -101,7 +101,7 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
   const sheet = layHole(hole, composition);
   const context = stageOf(hole.placed.values(), sheet, composition, theme, options.idPrefix);
   const { cover } = context;
-  const first = defaultTeeOf(hole, options.tee);
+  const first = drawnTee(hole, options.tee);
   const longest = hole.tees[0]!;
   const lineOnSheet = longest.line.points.map(sheet.toSheet);
   const plates = teePlates(context, hole);

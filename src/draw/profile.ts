@@ -13,7 +13,7 @@ import { textAttributes, type TextLine } from "./lettering.ts";
 import { painter, type Painter, type PlateTheme } from "./palette.ts";
 import { seenAlong, sectionAlong, stretchesOf, type SectionPoint, type Surface } from "./profile-ground.ts";
 import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words.ts";
-import { defaultTeeOf } from "./sheet.ts";
+import { drawnTee } from "./sheet.ts";
 import { element, escapeXml, num, polyPath } from "./svg.ts";
 import { beads, flag, symbolMarker } from "./symbols.ts";
 import { textWidth } from "./text-width.ts";
@@ -91,7 +91,7 @@ interface Sheet {
 export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: ProfileOptions): Profile | undefined {
   const words = options.words ?? ENGLISH_GROUND_DRAWING;
   const paint = painter(options.theme ?? "light");
-  const first = defaultTeeOf(hole, options.tee);
+  const first = drawnTee(hole, options.tee);
   const longest = Math.max(...hole.tees.map(({ lengthMetres }) => lengthMetres));
   const behind = Math.max(6, longest * 0.02);
   const beyond = Math.max(...hole.tees.map(({ green }) => green.depthMetres / 2)) + Math.max(8, longest * 0.025);

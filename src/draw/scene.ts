@@ -1,11 +1,13 @@
 /** A hole's features laid on its sheet and cut to it. */
 import { kindFacts, type FeatureKind, type GroundCover } from "../course/kinds.ts";
 import type { Feature } from "../course/types.ts";
+import { contains } from "../geo/area.ts";
 import { boxAround, grow, overlaps, type Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
+import { openRing } from "../geo/ring.ts";
 import type { PlacedFeature } from "../measure/types.ts";
 import { clipLine, clipRing, inBox, seaFromCoast } from "./clip.ts";
-import { naturalKnots, openRing } from "./curves.ts";
+import { naturalKnots } from "./curves.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** An area on the sheet: open rings, the exterior first. */
@@ -92,19 +94,6 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
 /** A burn may be a penalty area too; its water is drawn all the same. */
 const isStream = (feature: Feature): boolean => feature.kind === "stream" || feature.tags["waterway"] !== undefined;
 
-/** Even-odd test on open rings. */
-export function insideRings(rings: readonly (readonly Point[])[], [px, py]: Point): boolean {
-  let inside = false;
-  for (const ring of rings) {
-    for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-      const [x1, y1] = ring[j]!;
-      const [x2, y2] = ring[i]!;
-      if (y1 > py !== y2 > py && px < x1 + ((py - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
-    }
-  }
-  return inside;
-}
-
 /** A coastline makes sea only where no surveyed water lies on its right already. */
 function withSea(water: readonly SceneArea[], lines: readonly SceneLine[], box: Box, knots: number): readonly SceneArea[] {
   const coasts = lines.filter(({ feature }) => feature.kind === "coastline");
@@ -113,7 +102,7 @@ function withSea(water: readonly SceneArea[], lines: readonly SceneLine[], box: 
     const [a, b] = [line[Math.max(0, i - 1)]!, line[i]!];
     const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
     const right: Point = [(a[0] + b[0]) / 2 - ((b[1] - a[1]) / length) * 3, (a[1] + b[1]) / 2 + ((b[0] - a[0]) / length) * 3];
-    return !water.some(({ rings }) => insideRings(rings, right));
+    return !water.some(({ rings }) => contains(rings, right));
   });
   const [first] = bare;
   if (first === undefined) return water;

@@ -2,6 +2,7 @@
 import type { Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
 import { bearingDegrees, directionTo, dot, rightOf } from "../geo/vector.ts";
+import { defaultTee } from "../measure/default-tee.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import type { Composition } from "./composition.ts";
 
@@ -19,16 +20,16 @@ export interface Sheet {
   toPlane(point: Point): Point;
 }
 
-/** The tee set a hole is drawn from first: the course's default, or else its longest. */
-export function defaultTeeOf(hole: MeasuredHole, wanted: string = hole.course.defaultTee): TeeFigures {
-  const tee = hole.tees.find(({ tee }) => tee.id === wanted) ?? hole.tees[0];
+/** The tee set a hole is drawn from first: the one wanted, or its default. */
+export function drawnTee(hole: MeasuredHole, wanted?: string): TeeFigures {
+  const tee = hole.tees.find(({ tee }) => tee.id === wanted) ?? defaultTee(hole);
   if (!tee) throw new RangeError(`Hole ${hole.hole.number} has no tees to draw; give it a tee marker and a card.`);
   return tee;
 }
 
 /** Direction of play over the whole hole: furthest-back tee to the middle of the green. */
 export const playDirection = (hole: MeasuredHole): Point => {
-  const tee = defaultTeeOf(hole, hole.tees[0]?.tee.id);
+  const tee = drawnTee(hole, hole.tees[0]?.tee.id);
   return directionTo(tee.marker, tee.green.middle);
 };
 

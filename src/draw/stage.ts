@@ -1,4 +1,6 @@
 /** Setting the stage of a drawing: its context, and what lies on top where. */
+import { contains } from "../geo/area.ts";
+import { closedRing } from "../geo/ring.ts";
 import type { Point } from "../geo/position.ts";
 import { directionTo, rightOf } from "../geo/vector.ts";
 import type { MeasuredHole, PlacedFeature } from "../measure/types.ts";
@@ -7,7 +9,7 @@ import { CoverGrid } from "./cover.ts";
 import { streamRibbons } from "./ground.ts";
 import { painter, type PlateTheme } from "./palette.ts";
 import type { PlateContext } from "./plate-context.ts";
-import { insideRings, sceneOf } from "./scene.ts";
+import { sceneOf } from "./scene.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** Ids begin with this on a page; letters, digits and hyphens, so that they need no escaping in `url(#...)`. */
@@ -45,7 +47,7 @@ export function teePlates({ sheet, scene }: PlateContext, hole: MeasuredHole): P
   const grounds = scene.areas("teeing-ground");
   return hole.tees.flatMap(({ marker, line }) => {
     const at = sheet.toSheet(marker);
-    if (grounds.some(({ rings }) => insideRings(rings, at))) return [];
+    if (grounds.some(({ rings }) => contains(rings, at))) return [];
     const ahead = directionTo(line.points[0]!, line.points[1]!);
     const right = rightOf(ahead);
     return [
@@ -67,13 +69,13 @@ export function layCover(context: PlateContext, plates: readonly (readonly Point
   for (const { rings } of scene.areas("fairway")) {
     cover.fill(rings, "fairway");
     // The first cut is mown too: nothing tall grows on it.
-    for (const ring of rings) cover.stroke([...ring, ring[0]!], px(5), "fairway");
+    for (const ring of rings) cover.stroke(closedRing(ring), px(5), "fairway");
   }
   for (const { line } of scene.lines("ridge", "cliff")) cover.stroke(line, px(15), "rock");
   for (const { rings } of scene.areas("teeing-ground")) cover.fill(rings, "tee");
   for (const ring of plates) cover.fill([ring], "tee");
   for (const { rings } of scene.areas("green")) {
-    for (const ring of rings) cover.stroke([...ring, ring[0]!], px(6), "fairway");
+    for (const ring of rings) cover.stroke(closedRing(ring), px(6), "fairway");
     cover.fill(rings, "green");
   }
   for (const { rings } of scene.areas("bunker")) cover.fill(rings, "bunker");

@@ -1,11 +1,12 @@
 /** A hole as a small sign: its fairway, green, water and bunkers, play going up. */
+import { closedRing, openRing } from "../geo/ring.ts";
 import type { FeatureKind } from "../course/types.ts";
 import { boxAround } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
 import { dot, rightOf } from "../geo/vector.ts";
 import type { MeasuredHole } from "../measure/types.ts";
 import { clipRing } from "./clip.ts";
-import { openRing, simplified } from "./curves.ts";
+import { simplified } from "./curves.ts";
 import { painter, type Mark, type PlateTheme } from "./palette.ts";
 import { sceneOf } from "./scene.ts";
 import { playDirection, sheetOf } from "./sheet.ts";
@@ -52,7 +53,7 @@ function thumbnail(hole: MeasuredHole, { width = 56, height = 96, theme = "light
     const shapes = rings
       .map((ring) => clipRing(ring, box))
       .filter((ring) => ring.length > 2)
-      .map((ring) => openRing(simplified([...ring, ring[0]!], tolerance)))
+      .map((ring) => openRing(simplified(closedRing(ring), tolerance)))
       .filter((ring) => ring.length > 2);
     return shapes.length === 0 ? "" : element("path", { ...paint(mark), ...more, "fill-rule": "evenodd", d: polyPaths(shapes, true) });
   };

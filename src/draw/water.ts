@@ -5,13 +5,14 @@
  * need care at every narrow and every overlap of two surveyed waters; on a grid of
  * distances a narrow simply closes and overlaps are one water.
  */
+import { contains } from "../geo/area.ts";
 import { boxAround, grow, type Box } from "../geo/box.ts";
 import type { Point } from "../geo/position.ts";
+import { nearestShare } from "../geo/segment.ts";
 import { clipLine, inBox } from "./clip.ts";
 import { CoverGrid } from "./cover.ts";
 import { evenly, simplified } from "./curves.ts";
 import { isolines } from "./isolines.ts";
-import { insideRings } from "./scene.ts";
 
 type Rings = readonly (readonly Point[])[];
 
@@ -42,16 +43,15 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
         const [a, b] = [ring[i]!, ring[(i + 1) % ring.length]!];
         const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
         if (!inBox(middle, cut)) continue;
-        if (waters.some((other, k) => k !== water && inBox(middle, boxes[k]!) && insideRings(other, middle))) continue;
+        if (waters.some((other, k) => k !== water && inBox(middle, boxes[k]!) && contains(other, middle))) continue;
         const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-        const squared = dx * dx + dy * dy || 1e-9;
         const [c0, c1] = [Math.min(a[0], b[0]) - reach, Math.max(a[0], b[0]) + reach].map((x) => Math.round((x - box[0]) / cell)) as [number, number];
         const [r0, r1] = [Math.min(a[1], b[1]) - reach, Math.max(a[1], b[1]) + reach].map((y) => Math.round((y - box[1]) / cell)) as [number, number];
         for (let row = Math.max(0, r0); row <= Math.min(rows - 1, r1); row++) {
           for (let column = Math.max(0, c0); column <= Math.min(columns - 1, c1); column++) {
-            const [x, y] = [box[0] + column * cell - a[0], box[1] + row * cell - a[1]];
-            const t = Math.max(0, Math.min(1, (x * dx + y * dy) / squared));
-            const [offX, offY] = [x - dx * t, y - dy * t];
+            const [x, y] = [box[0] + column * cell, box[1] + row * cell];
+            const share = nearestShare(a, b, x, y);
+            const [offX, offY] = [x - a[0] - dx * share, y - a[1] - dy * share];
             const index = row * columns + column;
             const known = values[index]!;
             // A root is drawn only where the squares leave it open.

@@ -1,6 +1,8 @@
 /** What people built: roads, paths, walls, fences, hedges, buildings; and the stakes of the Rules. */
 import { ALL_KINDS, kindFacts } from "../course/kinds.ts";
 import type { Point } from "../geo/position.ts";
+import { closedRing } from "../geo/ring.ts";
+import { nearestOnPath } from "../geo/segment.ts";
 import { crescents, evenly, LIGHT, shifted } from "./curves.ts";
 import { areaPath } from "./ground.ts";
 import type { PlateContext } from "./plate-context.ts";
@@ -66,14 +68,14 @@ export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], 
   const stakes = (colour: "white" | "yellow" | "red", lines: readonly (readonly Point[])[]): void => {
     const feet = lines
       .flatMap((line) => evenly(line, gap, false).slice(0, -1))
-      .filter((p) => nearest(lineOfPlay, p) <= reachPx)
+      .filter((p) => nearestOnPath(lineOfPlay, p).distance <= reachPx)
       .sort((a, b) => a[1] - b[1]);
     if (feet.length === 0) return;
     const name = id(`stake-${colour}`);
     defs += element("path", { ...paint(`stake-${colour}`), id: name, "stroke-width": 0.6, d: STAKE, ...(c.drawing === 1 ? {} : { transform: `scale(${c.drawing})` }) });
     out += feet.map(([x, y]) => element("use", { href: `#${name}`, x: Math.round(x * 10) / 10, y: Math.round(y * 10) / 10 })).join("");
   };
-  const out0 = [...scene.lines("out-of-bounds").map(({ line }) => line), ...scene.areas("out-of-bounds").flatMap(({ rings }) => rings.map((ring) => [...ring, ring[0]!]))];
+  const out0 = [...scene.lines("out-of-bounds").map(({ line }) => line), ...scene.areas("out-of-bounds").flatMap(({ rings }) => rings.map(closedRing))];
   if (out0.length > 0) {
     const ticks = out0.flatMap((line) => outwardTicks(line, lineOfPlay, 5.5 * c.drawing, 5 * c.drawing));
     out += element("path", { ...paint("out"), "stroke-width": c.fine, d: out0.map((line) => polyPath(line, false)).join("") });
@@ -82,7 +84,7 @@ export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], 
   }
   for (const colour of ["yellow", "red"] as const) {
     const kinds = ALL_KINDS.filter((kind) => kindFacts(kind).stakes === colour);
-    const rings = scene.areas(...kinds).flatMap(({ rings }) => rings.map((ring) => [...ring, ring[0]!]));
+    const rings = scene.areas(...kinds).flatMap(({ rings }) => rings.map(closedRing));
     // A burn drawn as a line is staked on both banks.
     const lines = scene.lines(...kinds).flatMap(({ feature, line }) => {
       const bank = px(feature.widthMetres ?? 2) / 2 + 4 * c.drawing;
@@ -93,23 +95,6 @@ export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], 
   return (defs ? element("defs", {}, defs) : "") + out;
 }
 
-function nearest(line: readonly Point[], p: Point): number {
-  return nearestOn(line, p).distance;
-}
-
-function nearestOn(line: readonly Point[], [px, py]: Point): { distance: number; point: Point } {
-  let best: { distance: number; point: Point } = { distance: Infinity, point: line[0]! };
-  for (let i = 1; i < line.length; i++) {
-    const [a, b] = [line[i - 1]!, line[i]!];
-    const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-    const t = Math.max(0, Math.min(1, ((px - a[0]) * dx + (py - a[1]) * dy) / (dx * dx + dy * dy || 1)));
-    const point: Point = [a[0] + dx * t, a[1] + dy * t];
-    const distance = Math.hypot(px - point[0], py - point[1]);
-    if (distance < best.distance) best = { distance, point };
-  }
-  return best;
-}
-
 /** Short slanting ticks on the side of a boundary that faces away from the line of play. */
 function outwardTicks(line: readonly Point[], lineOfPlay: readonly Point[], gap: number, length: number): Point[][] {
   const points = evenly(line, gap, false);
@@ -117,7 +102,7 @@ function outwardTicks(line: readonly Point[], lineOfPlay: readonly Point[], gap:
     const before = points[i]!;
     const size = Math.hypot(p[0] - before[0], p[1] - before[1]) || 1;
     const [tx, ty] = [(p[0] - before[0]) / size, (p[1] - before[1]) / size];
-    const towards = nearestOn(lineOfPlay, p).point;
+    const towards = nearestOnPath(lineOfPlay, p).point;
     const side = -ty * (towards[0] - p[0]) + tx * (towards[1] - p[1]) > 0 ? -1 : 1;
     const [nx, ny] = [-ty * side, tx * side];
     return [p, [p[0] + (nx * 0.8 + tx * 0.6) * length, p[1] + (ny * 0.8 + ty * 0.6) * length]];

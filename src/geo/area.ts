@@ -36,12 +36,12 @@ export function centroid(area: Area): Point {
   return sum === 0 ? ring[0]! : [x0 + x / (3 * sum), y0 + y / (3 * sum)];
 }
 
-/** Whether a point lies inside an area (even-odd rule, holes respected). */
-export function contains(area: Area, [px, py]: Point): boolean {
+/** Whether a point lies inside an area (even-odd rule, holes respected); its rings may be closed or open. */
+export function contains(area: readonly (readonly Point[])[], [px, py]: Point): boolean {
   let inside = false;
   for (const ring of area) {
-    for (let i = 1; i < ring.length; i++) {
-      const [x1, y1] = ring[i - 1]!;
+    for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+      const [x1, y1] = ring[j]!;
       const [x2, y2] = ring[i]!;
       if (y1 > py !== y2 > py && px < x1 + ((py - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
     }

@@ -8,13 +8,35 @@ export const between = (a: Point, b: Point, share: number): Point => [
   a[1] + (b[1] - a[1]) * share,
 ];
 
-/** The point of the piece from a to b that is nearest to another. */
-export function nearestOn(a: Point, b: Point, point: Point): Point {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+/**
+ * How far along the piece from a to b the place nearest to (x, y) lies: 0 at a, 1 at b.
+ * Takes and gives numbers, since grids ask it for every cell.
+ */
+export function nearestShare(a: Point, b: Point, x: number, y: number): number {
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
   const square = dx * dx + dy * dy;
-  if (square === 0) return a;
-  const share = ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / square;
-  return between(a, b, Math.min(1, Math.max(0, share)));
+  return square === 0 ? 0 : Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / square));
+}
+
+/** Distance of (x, y) from the piece from a to b, not from the endless line through it. */
+export function distanceToPiece(a: Point, b: Point, x: number, y: number): number {
+  const share = nearestShare(a, b, x, y);
+  return Math.hypot(x - a[0] - (b[0] - a[0]) * share, y - a[1] - (b[1] - a[1]) * share);
+}
+
+/** The point of the piece from a to b that is nearest to another. */
+export const nearestOn = (a: Point, b: Point, point: Point): Point => between(a, b, nearestShare(a, b, point[0], point[1]));
+
+/** The place on a path that is nearest to a point, and how far it is. */
+export function nearestOnPath(path: readonly Point[], point: Point): { readonly point: Point; readonly distance: number } {
+  let best = { point: path[0]!, distance: Infinity };
+  for (let i = 1; i < path.length; i++) {
+    const place = nearestOn(path[i - 1]!, path[i]!, point);
+    const distance = distanceMetres(place, point);
+    if (distance < best.distance) best = { point: place, distance };
+  }
+  return best;
 }
 
 /** A path with extra points so that no piece is longer than `stepMetres`; keeps every vertex. */

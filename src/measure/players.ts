@@ -3,6 +3,7 @@
  * after it (Course Rating System, as published by state associations: 250/220, 210/190,
  * 200/170 and 150/130 yards).
  */
+import { defaultTeeSet } from "./default-tee.ts";
 import { metresFromYards } from "../geo/units.ts";
 import type { Course, Gender, TeeSet } from "../course/types.ts";
 
@@ -40,7 +41,7 @@ export const REFERENCE_PLAYERS: readonly ReferencePlayer[] = [
  * rated for the gender.
  */
 export function teeSetFor(course: Course, { gender, level }: ReferencePlayer): TeeSet | undefined {
-  const byDefault = course.tees.find(({ id }) => id === course.defaultTee) ?? course.tees[0];
+  const byDefault = defaultTeeSet(course);
   const rated = course.tees.filter(({ ratings }) => ratings.some((rating) => rating.gender === gender));
   if (rated.length === 0) return byDefault;
   if (level === "scratch") return rated[0];

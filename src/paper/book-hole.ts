@@ -13,6 +13,7 @@ import type { PlateGround } from "../draw/relief.ts";
 import { layHole } from "../draw/sheet.ts";
 import { element } from "../draw/svg.ts";
 import type { LengthUnit } from "../geo/units.ts";
+import { defaultAmong } from "../measure/default-tee.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows, type TroubleRow } from "../components/hole-view.ts";
 import { keptGreenSheet, keptPlate } from "../site/kept-drawings.ts";
@@ -67,7 +68,7 @@ export function chosenTees({ tees }: MeasuredHole, ids: readonly string[]): TeeF
 
 /** The tee set the plate is drawn from: the course's own choice where it is among those chosen. */
 export const plateTee = (measured: MeasuredHole, tees: readonly TeeFigures[]): TeeFigures =>
-  tees.find(({ tee }) => tee.id === measured.course.defaultTee) ?? tees[0]!;
+  defaultAmong(tees, measured.course)!;
 
 /** Both pages of a hole, left then right. */
 export function holeOpening(given: HoleInBook): readonly [string, string] {

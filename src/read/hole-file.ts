@@ -1,4 +1,5 @@
 /** One hole page: its front matter held to the schema, its features, its tip. */
+import { isRecord } from "../course/record.ts";
 import { metresFromYards } from "../geo/units.ts";
 import type { Diagnostic } from "../course/diagnostic.ts";
 import { checkFeatures, type CheckedFeature, type WrittenFeature } from "../course/schema/features.ts";
@@ -35,8 +36,6 @@ export interface HolePage {
   readonly tip: Tip | undefined;
   readonly diagnostics: readonly Diagnostic[];
 }
-
-const isRecord = (value: unknown): value is object => value !== null && typeof value === "object" && !Array.isArray(value);
 
 const NOTHING = { yaml: undefined, number: undefined, named: false, front: undefined, card: undefined, strokeIndex: undefined, written: undefined, features: [], tip: undefined } as const;
 

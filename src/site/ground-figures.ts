@@ -6,7 +6,6 @@
  */
 import type { DayConditions, EffectiveLength } from "../flight/effective.ts";
 import { airFrom } from "../flight/air.ts";
-import { metresFromYards } from "../geo/units.ts";
 import { cornerLines, type CornerLine, type Obstacle } from "../measure/corner.ts";
 import type { GreenLie } from "../measure/green-lie.ts";
 import { landingAt, type LandingFigures } from "../measure/landing.ts";
@@ -18,6 +17,7 @@ import { bearingDegrees, directionTo } from "../geo/vector.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { profileAlong } from "../terrain/profile.ts";
 import { heightAt } from "../terrain/sample.ts";
+import { LONGEST_CARRY_METRES, STEPPED_OVER_METRES } from "../measure/carried.ts";
 import { playerOfTee } from "./ground-players.ts";
 import { riseStory, type RiseStory } from "./ground-rise.ts";
 import { kept } from "./kept.ts";
@@ -25,12 +25,6 @@ import { keptGreenLie, keptLanding, nameless } from "./kept-figures.ts";
 
 /** Air that effective lengths are stated in: still, at the course's height, at this temperature. */
 export const STATED_TEMPERATURE_CELSIUS = 15;
-
-/** Nearer than this a hazard is stepped over, not carried: 40 yards, the shortest stroke the flight model answers for. */
-const NEAREST_CARRY_METRES = metresFromYards(40);
-
-/** Nobody is asked to carry more than this from a tee: 260 yards (common practice, no source). */
-const LONGEST_CARRY_METRES = metresFromYards(260);
 
 /** A corner that saves less than this and has nothing to clear is no corner worth a word. */
 const LEAST_SAVING_METRES = 5;
@@ -113,7 +107,7 @@ export const reachedInOne = (hole: MeasuredHole): boolean => hole.hole.par.men =
 export function pageShots(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid, driveMetres: number): Shot[] {
   const furthest = Math.min(LONGEST_CARRY_METRES, tee.green.backMetres);
   return shotsOf(hole, tee, grid, driveMetres).filter(
-    ({ purpose, distanceMetres: far }) => purpose !== "carry" || (far >= NEAREST_CARRY_METRES && far <= furthest),
+    ({ purpose, distanceMetres: far }) => purpose !== "carry" || (far >= STEPPED_OVER_METRES && far <= furthest),
   );
 }
 

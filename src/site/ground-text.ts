@@ -1,5 +1,5 @@
 /** Sentences about the ground, from figures and the dictionary; one unit at a time. */
-import { inUnit, type LengthUnit } from "../geo/units.ts";
+import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
 import type { GreenLie } from "../measure/green-lie.ts";
 import type { Lie } from "../measure/landing.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
@@ -27,8 +27,7 @@ const NO_GREEN_SHARE = 0.02;
 
 /** A length to the nearest five of its unit, for "the last 60 yards". */
 export function roundLength(metres: number, unit: LengthUnit, words: Words): string {
-  const one = unit === "yards" ? 0.9144 : 1;
-  return formatLength(Math.max(5, Math.round(inUnit(metres, unit) / 5) * 5) * one, unit, words.tell.units).text;
+  return formatLength(fromUnit(Math.max(5, Math.round(inUnit(metres, unit) / 5) * 5), unit), unit, words.tell.units).text;
 }
 
 export const lengthText = (metres: number, unit: LengthUnit, words: Words): string => formatLength(metres, unit, words.tell.units).text;
@@ -75,8 +74,7 @@ export function sectionSentence(tee: TeeFigures, grid: HeightGrid, unit: LengthU
   const say = words.ground.section;
   const start = heightAt(grid, tee.marker);
   if (start === undefined) return undefined;
-  const one = unit === "yards" ? 0.9144 : 1;
-  const step = tee.lengthMetres / one < 250 ? 25 : 50;
+  const step = inUnit(tee.lengthMetres, unit) < 250 ? 25 : 50;
   const parts: string[] = [];
   const tell = (metres: number): void => {
     const height = heightAt(grid, pointAt(tee.line, metres));
@@ -85,7 +83,7 @@ export function sectionSentence(tee: TeeFigures, grid: HeightGrid, unit: LengthU
     const told = formatted.value === "0" ? say.level : height > start ? say.up(formatted.text) : say.down(formatted.text);
     parts.push(say.at(lengthText(metres, unit, words), told));
   };
-  for (let value = step; value * one < tee.lengthMetres - 10; value += step) tell(value * one);
+  for (let value = step; fromUnit(value, unit) < tee.lengthMetres - 10; value += step) tell(fromUnit(value, unit));
   tell(tee.lengthMetres);
   return `${parts.join("; ")}.`;
 }

@@ -6,6 +6,7 @@
  * start, so that it cannot collapse.
  */
 import type { Point } from "../geo/position.ts";
+import { nearestShare } from "../geo/segment.ts";
 
 export function simplifyLine(points: readonly Point[], toleranceMetres: number): Point[] {
   if (points.length < 3 || !(toleranceMetres > 0)) return [...points];
@@ -32,7 +33,10 @@ export function simplifyLine(points: readonly Point[], toleranceMetres: number):
     let furthest = -1;
     let most = limit;
     for (let i = from + 1; i < to; i++) {
-      const squared = squaredDistanceToSegment(points[i]!, points[from]!, points[to]!);
+      // To the piece, not to the endless line through it: a spike past an end must not count as near.
+      const [a, b, [x, y]] = [points[from]!, points[to]!, points[i]!];
+      const share = nearestShare(a, b, x, y);
+      const squared = (x - a[0] - share * (b[0] - a[0])) ** 2 + (y - a[1] - share * (b[1] - a[1])) ** 2;
       if (squared > most) [most, furthest] = [squared, i];
     }
     if (furthest < 0) continue;
@@ -40,13 +44,4 @@ export function simplifyLine(points: readonly Point[], toleranceMetres: number):
     spans.push([from, furthest], [furthest, to]);
   }
   return points.filter((_, i) => keep[i] === 1);
-}
-
-/** To the segment, not to the endless line through it: a spike past an end must not count as near. */
-export function squaredDistanceToSegment([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {
-  const dx = bx - ax;
-  const dy = by - ay;
-  const squared = dx * dx + dy * dy;
-  const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared));
-  return (x - ax - t * dx) ** 2 + (y - ay - t * dy) ** 2;
 }

@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { CoverGrid, type Cover } from "../../src/draw/cover.ts";
 import { isolines } from "../../src/draw/isolines.ts";
 import { hash01, strew } from "../../src/draw/scatter.ts";
-import { insideRings } from "../../src/draw/scene.ts";
 import { sheetOf } from "../../src/draw/sheet.ts";
+import { contains } from "../../src/geo/area.ts";
 import type { Box } from "../../src/geo/box.ts";
 import type { Point } from "../../src/geo/position.ts";
 import { directionOfBearing } from "../../src/geo/vector.ts";
@@ -69,7 +69,7 @@ test("a filled cover holds the cells whose middles lie inside, even-odd", () => 
   const cover = new CoverGrid([0, 0, 120, 90], 3);
   const rings = [star(55, 45, 52), star(50, 40, 14)];
   cover.fill(rings, "green");
-  for (let y = 1.5; y < 90; y += 3) for (let x = 1.5; x < 120; x += 3) expect(cover.at([x, y])).toBe(insideRings(rings, [x, y]) ? "green" : "open");
+  for (let y = 1.5; y < 90; y += 3) for (let x = 1.5; x < 120; x += 3) expect(cover.at([x, y])).toBe(contains(rings, [x, y]) ? "green" : "open");
 });
 
 test("level lines within the part of a grid that holds them are the lines of the whole", () => {

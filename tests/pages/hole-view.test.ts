@@ -2,7 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { answer } from "../../src/tell/answer.ts";
 import { ENGLISH_FIGURES } from "../../src/tell/figure-words.ts";
-import { aimFrom, byTee, firstTee, glance, hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows } from "../../src/components/hole-view.ts";
+import { aimFrom, byTee, glance, hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows } from "../../src/components/hole-view.ts";
+import { defaultTee } from "../../src/measure/default-tee.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole, TeeFigures } from "../../src/measure/types.ts";
 import { words } from "../../src/site/words.ts";
@@ -155,8 +156,8 @@ describe("cautions", () => {
 
 test("a tee set the page does not use gives way to the longest it has", () => {
   const of = measured([]);
-  expect(firstTee(of)?.tee.id).toBe("back");
-  expect(firstTee({ ...of, course: { ...of.course, defaultTee: "nowhere" } })?.tee.id).toBe("back");
+  expect(defaultTee(of)?.tee.id).toBe("back");
+  expect(defaultTee({ ...of, course: { ...of.course, defaultTee: "nowhere" } })?.tee.id).toBe("back");
   expect(byTee(of, ({ lengthMetres }) => lengthMetres)).toEqual({ back: 360, forward: 310 });
 });
 

@@ -14,7 +14,7 @@ import { contoursOf } from "../../src/terrain/contours.ts";
 import { type HeightGrid, columnRowOf, gridOf, heightGrid, nodeAt } from "../../src/terrain/grid.ts";
 import { hillshade } from "../../src/terrain/hillshade.ts";
 import { heightAt } from "../../src/terrain/sample.ts";
-import { squaredDistanceToSegment } from "../../src/terrain/simplify-line.ts";
+import { distanceToPiece } from "../../src/geo/segment.ts";
 import { slopePercents } from "../../src/terrain/slope.ts";
 import { slopeAt } from "../support/slope.ts";
 import { gdal, readBand, scratch, writeGrid } from "../support/gdal.ts";
@@ -184,4 +184,4 @@ const lengthOf = (segments: readonly Segment[]): number =>
   segments.reduce((sum, [a, b]) => sum + Math.hypot(b[0] - a[0], b[1] - a[1]), 0);
 
 const nearest = (point: Point, segments: readonly Segment[]): number =>
-  Math.sqrt(Math.min(...segments.map(([a, b]) => squaredDistanceToSegment(point, a, b))));
+  Math.min(...segments.map(([a, b]) => distanceToPiece(a, b, point[0], point[1])));

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Area, Point } from "../../src/geo/position.ts";
 import { clipLine } from "../../src/terrain/clip-line.ts";
-import { simplifyLine, squaredDistanceToSegment } from "../../src/terrain/simplify-line.ts";
+import { distanceToPiece } from "../../src/geo/segment.ts";
+import { simplifyLine } from "../../src/terrain/simplify-line.ts";
 import { rectangle } from "./surfaces.ts";
 
 const wave: Point[] = Array.from({ length: 500 }, (_, k) => [k / 5, 4 * Math.sin(k / 25) + 0.3 * Math.sin(k / 3)]);
@@ -13,8 +14,8 @@ describe("simplifyLine", () => {
       expect(thin.length).toBeLessThan(wave.length);
       expect([thin[0], thin.at(-1)]).toEqual([wave[0], wave.at(-1)]);
       for (const point of wave) {
-        const nearest = Math.min(...thin.slice(1).map((b, i) => squaredDistanceToSegment(point, thin[i]!, b)));
-        expect(Math.sqrt(nearest)).toBeLessThanOrEqual(tolerance + 1e-9);
+        const nearest = Math.min(...thin.slice(1).map((b, i) => distanceToPiece(thin[i]!, b, point[0], point[1])));
+        expect(nearest).toBeLessThanOrEqual(tolerance + 1e-9);
       }
     }
   });

@@ -1,4 +1,5 @@
 /** GeoJSON: RFC 7946, and the older kind that names its coordinate system. */
+import { isRecord } from "../../course/record.ts";
 import type { Geometry } from "geojson";
 import { isGeometryType } from "../../course/schema/geometry.ts";
 import { plainGeometries, type Brought, type BroughtFile } from "./brought.ts";
@@ -7,8 +8,6 @@ import { checkCount, LIMITS } from "./limits.ts";
 import { BringError } from "./refusal.ts";
 
 type Json = Readonly<Record<string, unknown>>;
-
-export const isRecord = (value: unknown): value is Json => value !== null && typeof value === "object" && !Array.isArray(value);
 
 /** The coordinate system of a 2008 GeoJSON's `crs` member. */
 function declaredCrs(file: string, crs: unknown): string | undefined {

@@ -1,9 +1,10 @@
 /** Files to bring: what each is, by its content, and the reader it needs. */
+import { isRecord } from "../../course/record.ts";
 import { open, stat } from "node:fs/promises";
 import { basename } from "node:path";
 import { systemFault } from "../../read/text-file.ts";
 import type { BroughtFile } from "./brought.ts";
-import { isRecord, readGeoJson } from "./geojson.ts";
+import { readGeoJson } from "./geojson.ts";
 import { readGpx, readKml } from "./gpx-kml.ts";
 import { guardJson } from "./json-guard.ts";
 import { checkBytes, checkCount, LIMITS } from "./limits.ts";

@@ -3,8 +3,8 @@
  * other. Geometry written into ways and members (Overpass `out geom`) is taken apart into
  * nodes here, since the library's own way of doing so costs the square of their number.
  */
+import { isRecord } from "../../course/record.ts";
 import type { Document, Element } from "@xmldom/xmldom";
-import { isRecord } from "./geojson.ts";
 import { checkCount, LIMITS } from "./limits.ts";
 import { BringError } from "./refusal.ts";
 

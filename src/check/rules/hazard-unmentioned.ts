@@ -1,7 +1,7 @@
 import { REFERENCE_PLAYERS } from "../../measure/players.ts";
 import { isHazard, type ThingClass } from "../../course/kinds.ts";
 import type { Thing } from "../facts.ts";
-import { tipTee } from "../facts.ts";
+import { defaultTee } from "../../measure/default-tee.ts";
 import { wordsRead } from "../claims/find.ts";
 import { lexiconFor } from "../claims/lexicons.ts";
 import { at, perHole } from "../rule.ts";
@@ -18,7 +18,7 @@ export const hazardUnmentioned = perHole({
   about: "A hazard within reach of a drive or by the green that the tip does not mention.",
   look: perTip((one, hole, context) => {
     const measured = context.factsOf(hole);
-    const tee = tipTee(hole);
+    const tee = defaultTee(hole);
     const lexicon = lexiconFor(one.language);
     const { markdown, place } = one.tip;
     if (!measured || !tee || !lexicon || markdown.trim() === "") return [];

@@ -1,5 +1,6 @@
 /** A FeatureCollection as features of a hole or a course, each checked on its own. */
 import { featureKind } from "../feature-kind.ts";
+import { isRecord } from "../record.ts";
 import type { Feature } from "../types.ts";
 import { SLUG } from "./fields.ts";
 import { errorAt, type Finding, type Path } from "./finding.ts";
@@ -28,9 +29,6 @@ export interface WrittenFeature {
   readonly isPoint: boolean;
   readonly path: Path;
 }
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  value !== null && typeof value === "object" && !Array.isArray(value);
 
 const NONE = { listed: false, features: [], written: [] } as const;
 

@@ -3,6 +3,9 @@
  * and the vertex, all counted from 1 as a GIS counts them.
  */
 import type { Position } from "geojson";
+import { contains } from "../../geo/area.ts";
+import type { Point } from "../../geo/position.ts";
+import { isRecord } from "../record.ts";
 import type { Feature } from "../types.ts";
 import { errorAt, warningAt, type Finding, type Path } from "./finding.ts";
 import { crossings, type Crossing } from "./ring.ts";
@@ -21,9 +24,6 @@ const HEIGHT_RANGE = [-500, 9000] as const;
 
 /** Mistakes of one kind listed for one geometry; the rest are counted. */
 const MOST_LISTED = 10;
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  value !== null && typeof value === "object" && !Array.isArray(value);
 
 export const isGeometryType = (value: unknown): value is GeometryType =>
   typeof value === "string" && (GEOMETRY_TYPES as readonly string[]).includes(value);
@@ -197,21 +197,14 @@ function checkPolygon(rings: readonly (readonly Position[])[], indices: readonly
   }
   if (found.length > 0) return;
   rings.slice(1).forEach((hole, i) => {
-    const inside = hole.some((p) => insideRing(rings[0]!, p));
+    const outline = rings[0]!.map(planar);
+    // A vertex on the outline may fall either way.
+    const inside = hole.some((p) => contains([outline], planar(p)));
     if (!inside) check.say([...indices, i + 1], "ring-outside", `${check.where([...indices, i + 1])} lies outside ring 1. The first ring is the outline, further rings are holes in it: make it a feature of its own.`);
   });
 }
 
-/** Even-odd rule; a vertex on the outline may fall either way. */
-function insideRing(ring: readonly Position[], [px, py]: Position): boolean {
-  let inside = false;
-  for (let i = 1; i < ring.length; i++) {
-    const [x1, y1] = ring[i - 1]! as [number, number];
-    const [x2, y2] = ring[i]! as [number, number];
-    if (y1 > py! !== y2 > py! && px! < x1 + ((py! - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
-  }
-  return inside;
-}
+const planar = ([x, y]: Position): Point => [x!, y!];
 
 /**
  * A geometry of a feature, or what is wrong with it.

@@ -2,6 +2,7 @@
  * Small repeating marks, so ground reads by texture and not by hue alone. Made from
  * numbers: no image is fetched and no canvas needed. Drawn at twice the size they show.
  */
+import { distanceToPiece } from "../../geo/segment.ts";
 import type { MapColours } from "./colours.ts";
 
 export type PatternName = "scrub" | "wood" | "heath" | "sand" | "water" | "out" | "bands";
@@ -25,10 +26,8 @@ const ring = (cx: number, cy: number, radius: number, stroke: number): Mark => (
   Math.abs(Math.hypot(x - cx, y - cy) - radius) - stroke / 2;
 
 /** A stroke between two points. */
-const bar = (x1: number, y1: number, x2: number, y2: number, stroke: number): Mark => (x, y) => {
-  const t = Math.min(1, Math.max(0, ((x - x1) * (x2 - x1) + (y - y1) * (y2 - y1)) / ((x2 - x1) ** 2 + (y2 - y1) ** 2)));
-  return Math.hypot(x - x1 - t * (x2 - x1), y - y1 - t * (y2 - y1)) - stroke / 2;
-};
+const bar = (x1: number, y1: number, x2: number, y2: number, stroke: number): Mark => (x, y) =>
+  distanceToPiece([x1, y1], [x2, y2], x, y) - stroke / 2;
 
 const tuft = (x: number, y: number): Mark[] => [
   bar(x, y, x - 4, y - 7, 1.6),

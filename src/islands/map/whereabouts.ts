@@ -1,4 +1,5 @@
 /** What a position from the device means for a guide: how good it is, and how far off the course. Pure. */
+import { closedRing } from "../../geo/ring.ts";
 import type { Frame } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import type { Bounds, LonLat } from "../../contract/map-data.ts";
@@ -58,5 +59,5 @@ export function ringAbout(centre: Point, radiusMetres: number, toLonLat: (point:
     const turn = (2 * Math.PI * i) / CIRCLE_POINTS;
     return toLonLat([centre[0] + radiusMetres * Math.cos(turn), centre[1] + radiusMetres * Math.sin(turn)]);
   });
-  return [...ring, ring[0]!];
+  return closedRing(ring);
 }

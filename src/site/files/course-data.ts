@@ -2,6 +2,7 @@
 import type { CourseData } from "../../contract/course-data.ts";
 import { DATA_VERSION } from "../../contract/map-data.ts";
 import type { LengthUnit } from "../../geo/units.ts";
+import { defaultAmong } from "../../measure/default-tee.ts";
 import type { MeasuredCourse } from "../../measure/types.ts";
 import { boundsOf, isDrawn, lonLat, mapFeature, positions, rounded } from "./map-features.ts";
 
@@ -30,7 +31,7 @@ export function courseData(measured: MeasuredCourse, units: LengthUnit, holePath
       name: hole.name,
       par: hole.par,
       path: holePath(hole.number),
-      line: positions((tees.find(({ tee }) => tee.id === course.defaultTee) ?? tees[0])?.line.points ?? [], frame),
+      line: positions(defaultAmong(tees, course)?.line.points ?? [], frame),
       lengthMetres: Object.fromEntries(tees.map(({ tee, lengthMetres }) => [tee.id, rounded(lengthMetres, 3)])),
     })),
   };

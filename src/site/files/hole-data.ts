@@ -6,6 +6,7 @@ import type { LengthUnit } from "../../geo/units.ts";
 import { bearingDegrees, directionTo } from "../../geo/vector.ts";
 import { drawnLine } from "../../measure/hole.ts";
 import { carriedOver, type Carried } from "../../measure/carried.ts";
+import { defaultTee } from "../../measure/default-tee.ts";
 import type { MeasuredHole, TeeFigures } from "../../measure/types.ts";
 import { boundsOf, isDrawn, lonLat, mapFeature, positions, rounded } from "./map-features.ts";
 
@@ -17,13 +18,12 @@ export function holeData(measured: MeasuredHole, units: LengthUnit): HoleData {
     throw new RangeError(`Hole ${hole.number} has no tee set on its card: add one under "card" and its marker under "features".`);
   }
   const own = [...measured.placed.values()].filter(({ shared }) => !shared).map(({ feature }) => feature);
-  const used = measured.tees.some(({ tee }) => tee.id === course.defaultTee);
   return {
     version: DATA_VERSION,
     course: { id: course.id, name: course.name },
     hole: { number: hole.number, name: hole.name, par: hole.par },
     units,
-    defaultTee: used ? course.defaultTee : longest.tee.id,
+    defaultTee: (defaultTee(measured) ?? longest).tee.id,
     origin: lonLat(frame.origin),
     bearingDegrees: rounded(bearingDegrees(directionTo(longest.marker, longest.green.middle)), 2),
     bounds: boundsOf(own),
