@@ -6,6 +6,7 @@ import type { Rule } from "./rule.ts";
 import { cardAgainstGround } from "./rules/card-against-ground.ts";
 import { crossesBoundary } from "./rules/crosses-boundary.ts";
 import { deadLink } from "./rules/dead-link.ts";
+import { draft } from "./rules/draft.ts";
 import { farHazard } from "./rules/far-hazard.ts";
 import { hazardUnmentioned } from "./rules/hazard-unmentioned.ts";
 import { aimUnsaid } from "./rules/aim-unsaid.ts";
@@ -19,6 +20,8 @@ import { photoPlaceData, photoTurned, photoUnused } from "./rules/photo-file.ts"
 import { photoLarge, photoSmall } from "./rules/photo-size.ts";
 import { ratingPar } from "./rules/rating-par.ts";
 import { ratingRange } from "./rules/rating-range.ts";
+import { sourceLicence } from "./rules/source-licence.ts";
+import { streamInPlay } from "./rules/stream-in-play.ts";
 import { strokeIndexSpread } from "./rules/stroke-index-spread.ts";
 import { surveyAge } from "./rules/survey-age.ts";
 import { teeOrder } from "./rules/tee-order.ts";
@@ -43,7 +46,10 @@ export const RULES: readonly Rule[] = [
   islandDrawnOver,
   aimUnsaid,
   crossesBoundary,
+  streamInPlay,
   surveyAge,
+  draft,
+  sourceLicence,
   tipLength,
   tipReading,
   tipLanguage,

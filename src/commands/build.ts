@@ -2,6 +2,7 @@
 import { cp, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { unnamedSources } from "../course/draft.ts";
 import { readRecord } from "../site/build-record.ts";
 import { ContentError } from "../site/content-error.ts";
 import { setCurrentGuide } from "../site/guide.ts";
@@ -20,7 +21,8 @@ const USAGE = `Usage: npm run build -- [options]
   --content DIR   folder with club.yaml and the courses (default: content)
   --out DIR       folder the guide is written to (default: dist)
   --base PATH     path it will be served from, such as /guide/ (default: /)
-  --site URL      address of the site, such as https://example.org (default: none)`;
+  --site URL      address of the site, such as https://example.org (default: none)
+  --draft         build even where brought data has no source or licence yet; every page says Draft`;
 
 /**
  * A folder for one build. Astro keeps the modules it renders pages with below its output
@@ -40,7 +42,7 @@ async function inWorkshop(make: (workshop: string) => Promise<void>): Promise<vo
 await runCommand(async () => {
   const options = readOptions(
     process.argv.slice(2),
-    { content: { type: "string" }, out: { type: "string" }, base: { type: "string" }, site: { type: "string" }, help: { type: "boolean" } },
+    { content: { type: "string" }, out: { type: "string" }, base: { type: "string" }, site: { type: "string" }, draft: { type: "boolean" }, help: { type: "boolean" } },
     USAGE,
   );
   if (options.help) {
@@ -57,6 +59,8 @@ await runCommand(async () => {
   const shownOut = shownFolder(out);
   for (const line of buildLines(diagnostics, shownFolder(content))) console.error(line);
   if (guide === undefined) throw new ContentError(`${summary(diagnostics)}. Nothing was built.`);
+  const unnamed = guide.courses.flatMap(({ course }) => unnamedSources(course).map((file) => `${course.id}/course.yaml: ${file} was brought, and nobody has said where it comes from and under what licence.`));
+  if (unnamed.length > 0 && !options.draft) throw new ContentError(`${unnamed.join("\n")}\nWrite text and licence in sources, as npm run check -- --to-do shows, or build with --draft: every page then says that it is one. Nothing was built.`);
   setCurrentGuide(guide);
 
   process.env[CONTENT_VARIABLE] = content;

@@ -3,7 +3,9 @@ import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { formatJson, formatRules } from "../check/format.ts";
 import { RULES } from "../check/registry.ts";
+import { toDoLines } from "../check/to-do.ts";
 import { loadChecked } from "../site/checked.ts";
+import { toDoOf } from "../site/to-do.ts";
 import { ContentError } from "../site/content-error.ts";
 import { shownFolder } from "../site/integration.ts";
 import { reportLines, summary } from "../site/report.ts";
@@ -11,13 +13,14 @@ import { readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run check -- [options]
   --content DIR   folder with club.yaml and the courses (default: content)
+  --to-do         what is left until the guide can be published, as a list to work off
   --json          for programs: one JSON value on standard output
   --rules         list every rule by the name it is silenced with`;
 
 await runCommand(async () => {
   const options = readOptions(
     process.argv.slice(2),
-    { content: { type: "string" }, json: { type: "boolean" }, rules: { type: "boolean" }, help: { type: "boolean" } },
+    { content: { type: "string" }, json: { type: "boolean" }, rules: { type: "boolean" }, "to-do": { type: "boolean" }, help: { type: "boolean" } },
     USAGE,
   );
   if (options.help) {
@@ -29,6 +32,12 @@ await runCommand(async () => {
     return;
   }
   const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
+  if (options["to-do"]) {
+    const list = await toDoOf(content);
+    if (options.json) console.log(JSON.stringify(list, null, 1));
+    else for (const line of toDoLines(list)) console.log(line);
+    return;
+  }
   const { guide, diagnostics, silenced } = await loadChecked(content);
   if (options.json) process.stdout.write(formatJson({ diagnostics, silenced }));
   else for (const line of reportLines(diagnostics, shownFolder(content), { rules: true })) console.log(line);

@@ -14,7 +14,7 @@ const USAGE = `Usage: npm run new -- --folder DIR [options]
   --holes N       9 or 18 (default: 18)
   --tees LIST     "Blue:#2f5d8a,White:#f4f4f0,Red:#b3261e", longest first; common colours may be named alone (default: White, Yellow, Red)
   --units UNIT    yards or metres (default: yards)
-  --at POSITION   where the first tee is: "lat=56.5012,lon=-9.0123"
+  --at POSITION   where the first tee is, as a map gives it: "56.5012, -9.0123", degrees and minutes, or a share link
 On a terminal, what is left out is asked for.`;
 
 /** Asks on the terminal for what is missing. */
@@ -43,7 +43,7 @@ function fillIn(given: Answers): Record<Question, string> {
   for (const { key, ask } of QUESTIONS) {
     const standing = answers[key] ?? defaultAnswer(key, answers);
     if (standing !== undefined) answers[key] = standing;
-    else throw new CommandError(`--${key} is missing. ${ask}: write --${key} ${key === "at" ? '"lat=56.5012,lon=-9.0123"' : '"Our Golf Club"'}.\n\n${USAGE}`);
+    else throw new CommandError(`--${key} is missing. ${ask}: write --${key} ${key === "at" ? '"56.5012, -9.0123"' : '"Our Golf Club"'}.\n\n${USAGE}`);
   }
   return answers as Record<Question, string>;
 }

@@ -99,6 +99,9 @@ export interface PhotoTranslation {
   readonly caption: string | undefined;
 }
 
+/** A field of a hole's page that may be marked as not the club's own yet. */
+export type MarkedField = "par" | "strokeIndex" | "card";
+
 export interface Rating {
   readonly gender: Gender;
   readonly courseRating: number;
@@ -116,6 +119,21 @@ export interface TeeSet {
   readonly ratings: readonly Rating[];
 }
 
+/** A source with what its licence asks for. */
+export interface Credit {
+  /** Which of the course's sources it is. */
+  readonly source: number;
+  /** Undefined while nobody has said whom to name. */
+  readonly text: string | undefined;
+  /** Name of the licence; undefined while nobody has said it. */
+  readonly licence: string | undefined;
+  /** Where the licence or the source is explained. */
+  readonly link: string | undefined;
+  /** Files that came from it. */
+  readonly files: readonly string[];
+  readonly place: Place;
+}
+
 export interface Course extends Translatable {
   readonly translations: Translations<CourseTranslation>;
   /** Folder name; the course's part of every address. */
@@ -125,7 +143,12 @@ export interface Course extends Translatable {
   readonly description: string;
   /** ISO date the geometry was surveyed, if the club says. */
   readonly surveyed: string | undefined;
+  /** In sentences, in the club's first language. */
   readonly sources: readonly string[];
+  /** Of sources that ask for it: whom to name, and under what licence. */
+  readonly credits: readonly Credit[];
+  /** Files that `bring` took features from, by their names. */
+  readonly brought: readonly string[];
   readonly defaultTee: string;
   /** Half-width of the shot corridor. */
   readonly corridorMetres: number;
@@ -214,6 +237,10 @@ export interface Hole extends Translatable {
   readonly slug: string;
   readonly par: PerGender;
   readonly strokeIndex: PerGender;
+  /** Fields whose values stand for the club's own: par, strokeIndex, card. */
+  readonly placeholder: readonly MarkedField[];
+  /** Fields whose values were worked out from the ground, until the club confirms them. */
+  readonly proposed: readonly MarkedField[];
   /** Where to aim from the tee, in a few words of the club's; undefined where the guide finds something itself. */
   readonly aim: string | undefined;
   /** The printed card, by tee set. A tee set not used on this hole is absent. */

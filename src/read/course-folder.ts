@@ -12,7 +12,9 @@ import { checkWhereabouts, middle, type Located } from "../course/schema/whereab
 import type { Course, Hole, Orthophoto, Photo, Place } from "../course/types.ts";
 import { checkAsset, HEIGHTS, ORTHOPHOTO, PHOTO, type AssetKind } from "./asset.ts";
 import { HOLE_FILE, holeFrom, placeFeatures, placeNotices, placeSilences, readHoleFile, type HolePage } from "./hole-file.ts";
+import { withFeatures } from "./features-file.ts";
 import { listFolder } from "./listing.ts";
+import { broughtFiles } from "./brought-files.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import { readTextFile, systemFault } from "./text-file.ts";
 import { isHoleOriginal, readCourseTranslations, readHoleTranslations, translationFile, wantedTranslations, type TranslationFile } from "./translations.ts";
@@ -36,6 +38,8 @@ interface CoursePage {
   readonly teeIds: readonly string[] | undefined;
   readonly written: readonly WrittenFeature[];
   readonly features: readonly CheckedFeature[];
+  /** Files that features were brought from. */
+  readonly brought: readonly string[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -90,7 +94,7 @@ export async function readCourseFolder(folder: string, id: string, languages?: r
 
 async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
   const file = `${id}/course.yaml`;
-  const nothing = { file, yaml: undefined, front: undefined, teeIds: undefined, written: [], features: [] };
+  const nothing = { file, yaml: undefined, front: undefined, teeIds: undefined, written: [], features: [], brought: [] };
   const text = await readTextFile(folder, file);
   if (!text.ok) {
     if (!text.missing) return { ...nothing, diagnostics: text.diagnostics };
@@ -100,7 +104,7 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
   }
   const parsed = parseYaml(text.source);
   if (!parsed.ok) return { ...nothing, diagnostics: parsed.diagnostics };
-  const { yaml } = parsed;
+  const { yaml, diagnostics: besides } = await withFeatures(folder, file, parsed.yaml);
   const findings: Finding[] = [];
   const result = courseSchema.safeParse(yaml.value);
   if (!result.success) findings.push(...findingsFromIssues(yaml.value, result.error.issues));
@@ -109,7 +113,7 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
   findings.push(...features.findings, ...checkSharedFeatures(features.written));
   const tees = writtenTees(yaml.value);
   findings.push(...checkTeeSets(tees));
-  const diagnostics: Diagnostic[] = [];
+  const diagnostics: Diagnostic[] = [...besides];
   if (result.success) {
     diagnostics.push(...checkMarkdown({ markdown: result.data.description, place: yaml.placeOf(["description"]) })
       // Where a line of a folded text stands in the file is anyone's guess, so the field is named instead.
@@ -130,6 +134,7 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
     teeIds: usableTeeIds(tees),
     written: features.written,
     features: features.features,
+    brought: await broughtFiles(folder, id),
     diagnostics: [...diagnostics, ...findings.map(yaml.toDiagnostic)],
   };
 }
@@ -265,7 +270,7 @@ function orthophotoFrom(id: string, written: NonNullable<CourseFile["ground"]>["
   return { file: `${id}/${file}`, crs, corners, place: yaml.placeOf(["ground", "photo"]) };
 }
 
-function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: readonly Hole[], translations: Course["translations"]): Course | undefined {
+function courseFrom(id: string, { front, yaml, features, brought }: CoursePage, holes: readonly Hole[], translations: Course["translations"]): Course | undefined {
   if (front === undefined || yaml === undefined) return undefined;
   return {
     translations,
@@ -273,7 +278,9 @@ function courseFrom(id: string, { front, yaml, features }: CoursePage, holes: re
     name: front.name,
     description: front.description.trim(),
     surveyed: front.surveyed,
-    sources: front.sources,
+    sources: front.sources.map((source) => (typeof source === "string" ? source : source.text ?? source.files.join(", "))),
+    credits: front.sources.flatMap((source, i) => (typeof source === "string" ? [] : [{ source: i, text: source.text, licence: source.licence, link: source.link, files: source.files, place: yaml.placeOf(["sources", i]) }])),
+    brought,
     defaultTee: front.defaultTee,
     corridorMetres: front.corridorMetres,
     tees: front.tees.map((tee) => ({ ...tee, ratings: tee.ratings.map((rating) => ({ ...rating, bogeyRating: rating.bogeyRating })) })),

@@ -8,6 +8,7 @@ import { holeSchema, type HoleFile } from "../course/schema/hole.ts";
 import { findingsFromIssues, valueAt } from "../course/schema/issues.ts";
 import { noticeFrom } from "../course/schema/notice.ts";
 import type { Feature, Hole, Notice, PerGender, Photo, Silence, Tip } from "../course/types.ts";
+import { withFeatures } from "./features-file.ts";
 import { splitFrontMatter } from "./front-matter.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import type { SourceText } from "./source-text.ts";
@@ -41,11 +42,10 @@ const NOTHING = { yaml: undefined, number: undefined, named: false, front: undef
 
 export async function readHoleFile(folder: string, file: string): Promise<HolePage> {
   const text = await readTextFile(folder, file);
-  return text.ok ? readHolePage(text.source) : { file, ...NOTHING, diagnostics: text.diagnostics };
+  return text.ok ? readHolePage(folder, text.source) : { file, ...NOTHING, diagnostics: text.diagnostics };
 }
 
-/** The page of a text that was read already. */
-export function readHolePage(source: SourceText): HolePage {
+async function readHolePage(folder: string, source: SourceText): Promise<HolePage> {
   const { file } = source;
   const parts = splitFrontMatter(source);
   if (!parts.ok) return { file, ...NOTHING, diagnostics: [parts.diagnostic] };
@@ -56,7 +56,8 @@ export function readHolePage(source: SourceText): HolePage {
   }
   const parsed = parseYaml(source, parts.start, parts.end);
   if (!parsed.ok) return { file, ...NOTHING, tip, diagnostics: [...diagnostics, ...parsed.diagnostics] };
-  const { yaml } = parsed;
+  const { yaml, diagnostics: besides } = await withFeatures(folder, file, parsed.yaml);
+  diagnostics.push(...besides);
   const findings: Finding[] = [];
   const result = holeSchema.safeParse(yaml.value);
   if (!result.success) findings.push(...findingsFromIssues(yaml.value, result.error.issues));
@@ -132,6 +133,8 @@ export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos:
     slug: file.slice(file.lastIndexOf("/") + 1, -".md".length),
     par: perGender(front.par),
     strokeIndex: perGender(front.strokeIndex),
+    placeholder: front.placeholder,
+    proposed: front.proposed,
     aim: front.aim,
     cardMetres: Object.fromEntries(Object.entries(front.card).map(([tee, yards]) => [tee, metresFromYards(yards)])),
     photos,

@@ -20,7 +20,8 @@ export interface Skeleton {
   readonly lifted: ReadonlyMap<number, Lifted>;
 }
 
-const START = /\bcoordinates["']?[ ]*:[ ]+(?=\[)/g;
+/** After a quoted name YAML needs no space behind the colon, as JSON is often written. */
+const START = /\bcoordinates(?:["'][ ]*:[ ]*|[ ]*:[ ]+)(?=\[)/g;
 
 /** Offset past the bracket that closes the one at `start`, or undefined where anything but JSON numbers stands between. */
 function endOfNumbers(text: string, start: number): number | undefined {

@@ -98,7 +98,7 @@ export function drawnHole(hole: MeasuredHole): MeasuredHole {
       notices: [],
       translations: {},
     },
-    course: { ...told(hole.course), description: "", holes: [], features: [], sources: [], silence: [], notices: [], translations: {} },
+    course: { ...told(hole.course), description: "", holes: [], features: [], sources: [], credits: [], brought: [], silence: [], notices: [], translations: {} },
   };
   bare.set(hole, found);
   return found;
@@ -115,7 +115,7 @@ const bareCourses = new WeakMap<MeasuredCourse, MeasuredCourse>();
 export function drawnCourse(course: MeasuredCourse): MeasuredCourse {
   const found = bareCourses.get(course) ?? {
     ...course,
-    course: { ...told(course.course), description: "", sources: [], silence: [], notices: [], holes: [], translations: {} },
+    course: { ...told(course.course), description: "", sources: [], credits: [], brought: [], silence: [], notices: [], holes: [], translations: {} },
     holes: course.holes.map(drawnHole),
   };
   bareCourses.set(course, found);

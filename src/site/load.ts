@@ -20,6 +20,10 @@ export interface Loaded {
   /** Undefined as long as anything is an error. */
   readonly guide: Guide | undefined;
   readonly diagnostics: readonly Diagnostic[];
+  /** The courses that could be read, with those of their holes that are in order. */
+  readonly sound: readonly Course[];
+  /** What could be measured of them. */
+  readonly measured: readonly MeasuredCourse[];
   /** The photos of the courses that could be read, by course id. */
   readonly photos: ReadonlyMap<string, PhotoFacts>;
 }
@@ -52,6 +56,8 @@ export async function loadGuide(folder: string): Promise<Loaded> {
   return {
     guide: failed || club === undefined ? undefined : { club, courses, contentFolder },
     diagnostics: inReadingOrder(diagnostics),
+    sound,
+    measured: courses,
     photos: photos.facts,
   };
 }

@@ -6,7 +6,7 @@ import { join } from "node:path";
 import type { Feature, FeatureCollection } from "geojson";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { readContent } from "../../src/read/content.ts";
-import { reportBring } from "../../src/bring/report/report.ts";
+import { fullReport } from "../../src/bring/report/report.ts";
 import { prepareBring, writeBring, type BringRequest, type Prepared } from "../../src/bring/run.ts";
 import { oval, position, writeClub } from "../fixtures/club.ts";
 
@@ -45,6 +45,8 @@ const bring = async (features: readonly Feature[], more: Partial<BringRequest> =
   return prepareBring({ content, course: "course-1", files: [source], crs: undefined, distUnit: undefined, lines: undefined, ...more });
 };
 const write = async (plan: Prepared): Promise<void> => writeBring(content, "course-1", plan);
+/** The text of the one hole page that changes. */
+const holeText = ({ files }: Prepared): string => files.find(({ file }) => file.includes("/holes/"))!.after;
 const brief = ({ changes: all }: Prepared): string[] => all.filter(({ what }) => what !== "same").map(({ what, at, id, changes, kept }) => [what, `${at}/${id}`, ...changes, ...kept.map((one) => `keeps ${one}`)].join(" ; "));
 
 describe("the first time", () => {
@@ -146,7 +148,7 @@ describe("again", () => {
     const plan = await bring(survey());
     expect(brief(plan)).toEqual(["taken-out ; 1/the-cellar"]);
     expect(plan.files).toEqual([]);
-    expect(reportBring(plan, false).join("\n")).toContain("- the-cellar             taken off the page since it was brought, and left off");
+    expect(fullReport(plan, false).join("\n")).toContain("- the-cellar             taken off the page since it was brought, and left off");
   });
 
   it("follows a feature that the club moved to another hole's page", async () => {
@@ -220,13 +222,13 @@ describe("lines of play", () => {
     rewrite(1, /card: .*/, "card: { white: 361 }");
     const tags = { "dist:red": "300" };
     const unsaid = await bring([line(1, tags, 0)]);
-    expect(unsaid.files[0]!.after).toContain("card: { white: 361 }");
+    expect(holeText(unsaid)).toContain("card: { white: 361 }");
     expect(unsaid.notes.map((note) => note.replace(source, "FILE"))).toEqual([
       "FILE, feature 1 gives lengths for red without a unit, and OpenStreetMap sets none. Look whether they are yards or metres and say --dist-unit yards or --dist-unit metres; the card was left as it is.",
     ]);
-    expect((await bring([line(1, tags, 0)], { distUnit: "yards" })).files[0]!.after).toContain("card: { white: 361, red: 300 }");
+    expect(holeText(await bring([line(1, tags, 0)], { distUnit: "yards" }))).toContain("card: { white: 361, red: 300 }");
     // 300 m / 0.9144 = 328.08 yd.
-    expect((await bring([line(1, tags, 0)], { distUnit: "metres" })).files[0]!.after).toContain("card: { white: 361, red: 328 }");
+    expect(holeText(await bring([line(1, tags, 0)], { distUnit: "metres" }))).toContain("card: { white: 361, red: 328 }");
   });
 
   it("make a page for a hole that has none, with what is still to be written", async () => {
@@ -241,8 +243,8 @@ describe("lines of play", () => {
       "hole: 4",
       "name: Whin Brae",
       "par: 4",
-      "# strokeIndex: 1   (write the hole's stroke index)",
-      "# card: { white: 392, yellow: 371 }   (write the printed card, yards by tee set)".slice(0, 60),
+      "# strokeIndex: ___   (write the hole's stroke index)",
+      "# card: { white: ___, red: ___ }   (write the printed card, yards by tee set)".slice(0, 60),
       "features:",
       "  type: FeatureCollection",
       "  features:",
@@ -255,7 +257,7 @@ describe("lines of play", () => {
     if (drawn.geometry.type === "LineString") drawn.geometry.coordinates.reverse();
     const plan = await bring([drawn, polygon("g4", { golf: "green" }, oval(390, 330, 10, 10, 8))]);
     expect(plan.notes[0]!.replace(source, "FILE")).toBe("FILE, feature 1 ran from green to tee and was turned round.");
-    expect(plan.files[0]!.after).toContain(`coordinates: ${JSON.stringify([position(390, 0), position(402, 205), position(390, 330)])}`);
+    expect(holeText(plan)).toContain(`coordinates: ${JSON.stringify([position(390, 0), position(402, 205), position(390, 330)])}`);
   });
 
   it("are chosen by --lines where two courses share numbers, and left over without", async () => {
@@ -274,6 +276,6 @@ describe("lines of play", () => {
 });
 
 it("shows what it would do, matched and guessed and left over, before the difference", async () => {
-  const report = reportBring(await bring(survey()), false).map((line) => line.replaceAll(source, "FILE").slice(0, 110));
+  const report = fullReport(await bring(survey()), false).map((line) => line.replaceAll(source, "FILE").slice(0, 110));
   expect(report).toMatchSnapshot();
 });

@@ -60,7 +60,7 @@ async function run(command: "bring" | "export", ...args: string[]): Promise<Resu
 
 it("shows first, writes when asked, asks for a unit, and has nothing to do the second time", async () => {
   const map = join(content, "map.osm");
-  const preview = await run("bring", "--course", "course-1", map);
+  const preview = await run("bring", "--course", "course-1", "--all", map);
   expect(preview.code).toBe(0);
   expect(preview.out).toContain(`${map}: OSM XML, 21 features.`);
   expect(preview.out).toContain("gives lengths for white, red without a unit, and OpenStreetMap sets none");

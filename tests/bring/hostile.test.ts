@@ -43,7 +43,7 @@ describe("size", () => {
     await handle.truncate(5_000_000_000);
     await handle.close();
     const before = process.memoryUsage().rss;
-    expect(await refusal(path)).toBe(`${said} Cut it to the course and its surroundings, or simplify its outlines to a vertex every metre or two.`);
+    expect(await refusal(path)).toBe(`${said} Cut it to the course and its surroundings (osmium extract --bbox WEST,SOUTH,EAST,NORTH for OpenStreetMap's files, ogr2ogr -spat WEST SOUTH EAST NORTH for others), or simplify its outlines to a vertex every metre or two.`);
     expect(process.memoryUsage().rss - before).toBeLessThan(20e6);
   });
 

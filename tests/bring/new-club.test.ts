@@ -3,7 +3,7 @@ import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { parSuits } from "../../src/check/rules/par-against-length.ts";
+import { parSuits } from "../../src/measure/par-length.ts";
 import { askFor, readAnswers, readPosition, readTees } from "../../src/bring/new/answers.ts";
 import type { NewClub } from "../../src/bring/new/answers.ts";
 import { newClub } from "../../src/bring/new/club.ts";
@@ -20,21 +20,24 @@ const said = (read: () => unknown): string => {
 };
 
 describe("a position", () => {
-  test.each(["lat=56.5,lon=-9.25", "lon=-9.25, lat=56.5", "latitude: 56.5; longitude: -9.25", "56.5 N, 9.25 W", "9.25w,56.5n", "56.5° N, 9.25° W", "lat=56.5 lon=-9.25"])("%s", (typed) => {
+  test.each(["lat=56.5,lon=-9.25", "lon=-9.25, lat=56.5", "latitude: 56.5; longitude: -9.25", "56.5 N, 9.25 W", "9.25w,56.5n", "56.5° N, 9.25° W", "lat=56.5 lon=-9.25",
+    "56.5,-9.25", "56.5, -9.25", "56.5 -9.25", "56,5; -9,25", "56,5 -9,25", "56° 30' N, 9° 15' W", "56°30'00\"N 9°15'00\"W", "N 56 30 W 9 15", "N56° 30.0', W9° 15.0'", "-9.25 E, 56.5 N",
+    "https://maps.example/@56.5,-9.25,15z", "https://maps.example/#map=15/56.5/-9.25", "https://maps.example/?mlat=56.5&mlon=-9.25#x", "https://maps.example/?q=56.5,-9.25", "geo:56.5,-9.25;u=35"])("%s", (typed) => {
     expect(readPosition(typed)).toEqual([-9.25, 56.5]);
   });
-  test("that could be read two ways, or not at all, is refused with what to type", () => {
-    expect(["56.5,-9.25", "-9.25, 56.5", "lat=56.5", "lat=56.5,lat=57", "lat=156.5,lon=2", "lat=56,5 lon=9", "lat=1e1,lon=2", "here", ""].map((typed) => said(() => readPosition(typed)))).toMatchInlineSnapshot(`
+  test("that is none is refused with what to type", () => {
+    expect(["lat=56.5", "56.5", "lat=56.5,lat=57", "lat=156.5,lon=2", "95, 9", "56 75 N, 9 W", "lat=1e1,lon=2", "here", "", "1,2,3"].map((typed) => said(() => readPosition(typed)))).toMatchInlineSnapshot(`
       [
-        "The position is "56.5,-9.25", which does not say which number is the latitude. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position is "-9.25, 56.5", which does not say which number is the latitude. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position "lat=56.5" lacks its longitude. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position "lat=56.5,lat=57" gives the latitude twice. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position "lat=156.5,lon=2" is not on the map: latitude goes from -85 to 85, longitude from -180 to 180. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position is "lat=56,5 lon=9", which does not say which number is the latitude. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position is "lat=1e1,lon=2", which cannot be read. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position is "here", which cannot be read. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
-        "The position is "", which cannot be read. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
+        "The position "lat=56.5" lacks its longitude. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "56.5" lacks its second number. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "lat=56.5,lat=57" gives the latitude twice. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "lat=156.5,lon=2" is not on the map: latitude goes from -85 to 85, longitude from -180 to 180, latitude first. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "95, 9" is not on the map: latitude goes from -85 to 85, longitude from -180 to 180, latitude first. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "56 75 N, 9 W" cannot be read. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "lat=1e1,lon=2" cannot be read. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "here" cannot be read. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "" cannot be read. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
+        "The position "1,2,3" cannot be read. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
       ]
     `);
   });
@@ -76,7 +79,7 @@ test("other answers that are not", () => {
 });
 
 test("what is missing is asked for, again after a slip, and Enter takes what stands there", async () => {
-  const typed = ["", "Our Golf Club", "", "twelve", "9", "", "", "56.5,-9", "lat=56.5,lon=-9"];
+  const typed = ["", "Our Golf Club", "", "twelve", "9", "", "", "here", "lat=56.5,lon=-9"];
   const asked: string[] = [];
   const told: string[] = [];
   const answers = await askFor({ units: "metres" }, (question) => {
@@ -92,17 +95,17 @@ test("what is missing is asked for, again after a slip, and Enter takes what sta
       "Holes, 9 or 18 [18]: ",
       "Holes, 9 or 18 [18]: ",
       "Tee sets with their colours, longest first [White, Yellow, Red]: ",
-      "Where the first tee is (look it up on any map), as lat=56.5012, lon=-9.0123: ",
-      "Where the first tee is (look it up on any map), as lat=56.5012, lon=-9.0123: ",
-      "Where the first tee is (look it up on any map), as lat=56.5012, lon=-9.0123: ",
+      "Where the first tee is, as a map gives it (56.5012, -9.0123, or the map's share link): ",
+      "Where the first tee is, as a map gives it (56.5012, -9.0123, or the map's share link): ",
+      "Where the first tee is, as a map gives it (56.5012, -9.0123, or the map's share link): ",
     ]
   `);
   expect(told.map((text) => text.slice(0, 40))).toMatchInlineSnapshot(`
     [
       "The club's name is "": expected one line",
       "The number of holes is "twelve": expecte",
-      "The position is "", which cannot be read",
-      "The position is "56.5,-9", which does no",
+      "The position "" cannot be read. Write --",
+      "The position "here" cannot be read. Writ",
     ]
   `);
 });
@@ -127,10 +130,12 @@ describe("the files", () => {
     ["eighteen holes of four tee sets", club],
     ["nine of one, in metres", { ...club, holes: 9, tees: readTees("Red"), units: "metres" } as const],
     ["nine of eight, south of the equator and at the edge of the map", { ...club, holes: 9, tees: readTees("Black,Gold,Blue,White,Green,Yellow,Silver,Red"), at: [179.99, -45] } as const],
-  ])("%s: sound, and the check has nothing to say but that there is no survey", async (_, one) => {
+  ])("%s: sound, and the check has nothing to say but that there is no survey and each hole is a draft", async (_, one) => {
     await written(one, async (folder) => {
       const { guide, diagnostics } = await loadChecked(folder, "2026-11-25");
-      expect(linesOf(diagnostics)).toEqual(["our-links/course.yaml:1:1: The date of the survey is not given. Write for example surveyed: 2026-05-14."]);
+      const [drafts, others] = [diagnostics.filter(({ rule }) => rule === "draft"), diagnostics.filter(({ rule }) => rule !== "draft")];
+      expect(linesOf(others)).toEqual(["our-links/course.yaml:1:1: The date of the survey is not given. Write for example surveyed: 2026-05-14."]);
+      expect(drafts.map(({ message }) => message.split(". ")[0])).toEqual(Array.from({ length: one.holes }, (_, i) => `Hole ${i + 1} is a draft: all shapes are placeholders; placeholder figures par, strokeIndex and card; a tip that stands for the club's`));
       expect(guide!.club).toMatchObject({ name: one.name, units: one.units });
       const [course] = guide!.courses;
       expect(course!.holes).toHaveLength(one.holes);

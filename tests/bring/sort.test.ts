@@ -88,7 +88,9 @@ describe("hazards", () => {
 
 describe("the rest", () => {
   it("keeps roads, walls and boundaries for the course, within reach of it", () => {
-    expect(brief(sort(path("road", [[-300, 0], [-300, 400]])))).toBe("course: kept once for the whole course");
+    expect(brief(sort(path("road", [[-140, 0], [-140, 400]])))).toBe("course: kept once for the whole course");
+    expect(brief(sort(path("road", [[-300, 0], [-300, 400]])))).toBe("nowhere: it lies 300 m from the nearest line of play, that of hole 1");
+    expect(brief(sort(path("coastline", [[-300, 0], [-300, 400]])))).toBe("course: kept once for the whole course");
     expect(brief(sort(path("road", [[-3000, 0], [-3000, 400]])))).toBe("nowhere: it lies 3.0 km from the nearest line of play, that of hole 1");
   });
 

@@ -17,6 +17,7 @@ import { knownHoles } from "../../src/bring/place/known.ts";
 import { linesFirst } from "../../src/bring/place/lines.ts";
 import { locate } from "../../src/bring/place/locate.ts";
 import { onePerHole, placeRest } from "../../src/bring/place/rest.ts";
+import type { PlanOptions } from "../../src/bring/plan.ts";
 import type { Brought, PlainGeometry } from "../../src/bring/sources/brought.ts";
 import { parse } from "yaml";
 import { oval, position } from "../fixtures/club.ts";
@@ -33,7 +34,7 @@ function randomFrom(seed: number): () => number {
 }
 
 const TEES = [{ id: "white", name: "White" }, { id: "red", name: "Red" }];
-const course = (holes: CoursePages["holes"] = [], ledger = EMPTY_LEDGER): CoursePages => ({ course: pageOf("course", "links/course.yaml", "name: Links\n", 0, 12, { name: "Links" }), holes, tees: TEES, ledger });
+const course = (holes: CoursePages["holes"] = [], ledger = EMPTY_LEDGER): CoursePages => ({ course: pageOf("course", "links/course.yaml", "name: Links\n", 0, 12, { name: "Links" }), holes, tees: TEES, ledger, notPlaced: undefined });
 
 const area = (x: number, y: number, w: number, d: number): PlainGeometry => ({ type: "Polygon", coordinates: [oval(x, y, w, d, 8)] });
 
@@ -58,6 +59,8 @@ function shuffled<T>(items: readonly T[], seed: number): T[] {
   const random = randomFrom(seed);
   return items.map((item) => ({ item, at: random() })).sort((a, b) => a.at - b.at).map(({ item }) => item);
 }
+
+const OPTIONS: PlanOptions = { course: "links", distUnit: undefined, cardFromGround: false, markerPlace: "middle", aroundMetres: 150, stated: { text: undefined, licence: undefined, link: undefined }, fileOf: new Map() };
 
 const SEEDS = Array.from({ length: 25 }, (_, i) => i + 1);
 
@@ -110,7 +113,7 @@ describe.each(SEEDS)("ground %i", (seed) => {
 
   it("names what is new once on its page, and enters it in the ledger under the source's own key", () => {
     const pages = course();
-    const changes = changesOf(matchFeatures(single.incoming, pages, located.frame), pages);
+    const changes = changesOf(matchFeatures(single.incoming, pages, located.frame), pages, located.frame);
     expect(changes.map(({ what }) => what)).toEqual(changes.map(() => "new"));
     const names = changes.map(({ at, id }) => `${at}/${id}`);
     expect(new Set(names).size).toBe(names.length);
@@ -121,7 +124,7 @@ describe.each(SEEDS)("ground %i", (seed) => {
   });
 
   it("plans text that holds what was placed, and nothing the second time", () => {
-    const plan = planBring(brought, course(), { course: "links", distUnit: undefined });
+    const plan = planBring(brought, course(), OPTIONS);
     const pages = course(
       plan.files.filter(({ file }) => file.includes("/holes/")).map(({ file, after }) => {
         const [start, end] = [4, after.indexOf("\n---\n") + 1];
@@ -129,7 +132,7 @@ describe.each(SEEDS)("ground %i", (seed) => {
       }),
       plan.ledger,
     );
-    const again = planBring(brought, { ...pages, course: pageOf("course", "links/course.yaml", plan.files.find(({ file }) => file.endsWith("course.yaml"))?.after ?? "name: Links\n", 0, 12, { name: "Links" }) }, { course: "links", distUnit: undefined });
+    const again = planBring(brought, { ...pages, course: pageOf("course", "links/course.yaml", plan.files.find(({ file }) => file.endsWith("course.yaml"))?.after ?? "name: Links\n", 0, 12, { name: "Links" }) }, OPTIONS);
     expect(again.changes.filter(({ at, what }) => at !== "course" && what !== "same")).toEqual([]);
     expect(again.files.filter(({ file }) => file.includes("/holes/"))).toEqual([]);
   });

@@ -74,6 +74,41 @@ describe("editing in place", () => {
     expect(editYaml("x", "a: {}\n", [{ op: "add", path: ["a"], key: "b", value: 1 }])).toBe("a: { b: 1 }\n");
   });
 
+  it("takes entries out of a list with their lines, and no comment of another", () => {
+    const after = edit({ op: "drop", path: LIST, index: 0 });
+    expect(changed(after)).toHaveLength(1);
+    expect(after).toContain("    # the line\n    - type: Feature\n      id: pond");
+    expect(edit({ op: "drop", path: LIST, index: 1 })).toContain("# keep\n    # last word\n");
+    expect(editYaml("x", "a:\n  - 1\n  - 2\n", [{ op: "drop", path: ["a"], index: 0 }, { op: "drop", path: ["a"], index: 1 }])).toBe("a:\n  []\n");
+  });
+
+  it("puts others in the place of all there were", () => {
+    const after = edit({ op: "drop", path: LIST, index: 0 }, { op: "drop", path: LIST, index: 1 }, { op: "append", path: LIST, value: { id: "a" } }, { op: "append", path: LIST, value: { id: "b" } });
+    expect((parse(after) as { features: { features: unknown } }).features.features).toEqual([{ id: "a" }, { id: "b" }]);
+    expect(after).toContain("    # the line\n    - { id: a }\n    - { id: b }\n    # last word\n");
+  });
+
+  it.each([[0], [1], [2], [0, 1], [1, 2], [0, 2], [0, 1, 2]])("takes %j out of lists of either style and adds behind, edits beside it included", (...drop) => {
+    for (const text of ["a: [{ k: 1 }, { k: 2 }, { k: 3 }]\nb: 1\n", "a:\n  - { k: 1 }\n  - k: 2\n  - { k: 3 }\nb: 1\n"]) {
+      const edits: Edit[] = [...drop.map((index): Edit => ({ op: "drop", path: ["a"], index })), { op: "append", path: ["a"], value: { k: 4 } }, { op: "replace", path: ["b"], value: 2 }];
+      const stays = [0, 1, 2].find((i) => !drop.includes(i));
+      if (stays !== undefined) edits.push({ op: "replace", path: ["a", stays, "k"], value: 9 });
+      const rest = [1, 2, 3].flatMap((k, i) => (drop.includes(i) ? [] : [{ k: i === stays ? 9 : k }]));
+      expect(parse(editYaml("x", text, edits))).toEqual({ a: [...rest, { k: 4 }], b: 2 });
+    }
+  });
+
+  it("writes JSON where the text is JSON", () => {
+    const text = JSON.stringify({ type: "FeatureCollection", features: [{ id: "a", properties: { golf: "tee" } }, { id: "b", properties: {} }] }, null, 2);
+    const path = ["features"];
+    const edits: Edit[] = [{ op: "add", path: ["features", 1, "properties"], key: "par:red", value: "no" }, { op: "replace", path: ["features", 1, "id"], value: "it's" }, { op: "append", path, value: { id: "c" } }];
+    expect(JSON.parse(editYaml("x", text, edits, "json"))).toEqual({ type: "FeatureCollection", features: [{ id: "a", properties: { golf: "tee" } }, { id: "it's", properties: { "par:red": "no" } }, { id: "c" }] });
+    for (const one of [text, JSON.stringify(JSON.parse(text))]) {
+      expect(JSON.parse(editYaml("x", one, [{ op: "drop", path, index: 0 }, { op: "append", path, value: { id: "c" } }], "json"))).toEqual({ type: "FeatureCollection", features: [{ id: "b", properties: {} }, { id: "c" }] });
+      expect(JSON.parse(editYaml("x", one, [{ op: "drop", path, index: 0 }, { op: "drop", path, index: 1 }], "json"))).toEqual({ type: "FeatureCollection", features: [] });
+    }
+  });
+
   it("makes many edits at once as one by one", () => {
     const edits: Edit[] = [
       { op: "replace", path: ["hole"], value: 8 },

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { CLAIM_KINDS } from "../../src/check/claims/claim.ts";
 import { RULES } from "../../src/check/registry.ts";
 import { departures } from "../../src/check/rules/stroke-index-spread.ts";
-import { parSuits } from "../../src/check/rules/par-against-length.ts";
+import { parSuits } from "../../src/measure/par-length.ts";
 import type { PhotoFacts, PhotoLook } from "../../src/course/photo-look.ts";
 import type { Course, Rating } from "../../src/course/types.ts";
 import { areaFeature, box, course, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";
@@ -83,6 +83,12 @@ const CASES: Readonly<Record<string, Case>> = {
     passes: plainCourse({ features: [bunker(20, 200), lineFeature("wall", "out-of-bounds", [[30, 0], [30, 400]])] }),
   },
   "survey-age": { trips: plainCourse({}, { surveyed: "2021-11-24" }), passes: plainCourse({}, { surveyed: "2021-11-25" }) },
+  draft: { trips: plainCourse({ rest: { placeholder: ["card"] } }), passes: plainCourse() },
+  "source-licence": { trips: plainCourse({}, { brought: ["map.osm"] }), passes: plainCourse({}, { brought: ["map.osm"], sources: ["A"], credits: [{ source: 0, text: "A", licence: "B", link: undefined, files: ["map.osm"], place: { file: "test/course.yaml", line: 4, column: 5 } }] }) },
+  "stream-in-play": {
+    trips: plainCourse({ features: [lineFeature("burn", "stream", [[-50, 200], [50, 210]])] }),
+    passes: plainCourse({ features: [lineFeature("burn", "stream", [[-50, 200], [-5, 210]])] }),
+  },
   "tip-length": { trips: withTip(words(59)), passes: withTip(words(60)) },
   "tip-reading": { trips: withTip(HARD), passes: withTip(words(60)) },
   "hazard-unmentioned": {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readingEase, syllables, wordsOfTip } from "../../src/check/tip-words.ts";
-import { sharedSquareMetres } from "../../src/check/overlap.ts";
+import { sharedSquareMetres } from "../../src/geo/overlap.ts";
 import type { Area, Point } from "../../src/geo/position.ts";
 
 describe("words and sentences", () => {

@@ -166,7 +166,7 @@ describe("files that cannot be read", () => {
   test("empty front matter", async () => {
     expect(await lines((folder) => writeInto(folder, hole(1), "---\n---\nAim left.\n"))).toMatchInlineSnapshot(`
       [
-        "course-1/holes/01-hole.md:2:1: The file is empty: expected a group with the fields hole, name, par, strokeIndex, card, aim, photos, notices, silence, features.",
+        "course-1/holes/01-hole.md:2:1: The file is empty: expected a group with the fields hole, name, par, strokeIndex, card, aim, photos, notices, silence, placeholder, proposed, features.",
       ]
     `);
   });

@@ -55,6 +55,9 @@ function moved(from: CheckedGeometry, to: CheckedGeometry): number {
   return Math.max(...some(after).map(point).map(([x, y]) => Math.min(...old.map(([u, v]) => Math.hypot(x - u, y - v)))));
 }
 
+/** What a page says of its own state, which is no source's to change. */
+const MARKS = new Set(["placeholder", "proposed"]);
+
 const sameValue = (a: unknown, b: unknown): boolean => String(a) === String(b);
 
 function mergeGeometry(page: CheckedGeometry, source: CheckedGeometry, last: LedgerEntry | undefined): { take: boolean; words: string | undefined; kept: string | undefined } {
@@ -87,6 +90,7 @@ export function mergeFeature({ incoming, existing, last }: Match): Merged {
   if (ground.kept) kept.push(ground.kept);
   const properties: Path = [...feature.path, "properties"];
   for (const [key, value] of Object.entries(tags)) {
+    if (MARKS.has(key)) continue;
     const [own, before] = [feature.tags[key], last?.tags[key]];
     if (own === undefined) {
       if (before !== undefined) {
@@ -103,7 +107,8 @@ export function mergeFeature({ incoming, existing, last }: Match): Merged {
     }
   }
   for (const [key, before] of Object.entries(last?.tags ?? {})) {
-    if (tags[key] !== undefined || feature.tags[key] === undefined) continue;
+    // A golf tag is the club's knowledge of its ground, and a source without it knows less.
+    if (key === "golf" || MARKS.has(key) || tags[key] !== undefined || feature.tags[key] === undefined) continue;
     if (!sameValue(feature.tags[key], before)) continue;
     edits.push({ op: "remove", path: properties, key });
     changes.push(`${key}: ${before} removed`);
@@ -111,4 +116,4 @@ export function mergeFeature({ incoming, existing, last }: Match): Merged {
   return { edits, changes, kept };
 }
 
-export const entryOf = (at: string, geometry: CheckedGeometry, tags: Tags): LedgerEntry => ({ at, geometry: markOf(geometry), tags: { ...tags } });
+export const entryOf = (at: string, geometry: CheckedGeometry, tags: Tags): LedgerEntry => ({ at, geometry: markOf(geometry), tags: Object.fromEntries(Object.entries(tags).filter(([key]) => !MARKS.has(key))) });

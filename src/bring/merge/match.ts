@@ -3,6 +3,7 @@
  * id, when it is our own export come back; by its role, of which a hole has one; by lying
  * in the same place.
  */
+import { isPlaceholder } from "../../course/draft.ts";
 import type { CheckedFeature } from "../../course/schema/features.ts";
 import type { CheckedGeometry } from "../../course/schema/geometry.ts";
 import type { Frame } from "../../geo/frame.ts";
@@ -13,6 +14,7 @@ import { atOf, markOf, type LedgerEntry } from "../pages/ledger.ts";
 import { allPages, type CoursePages, type PageAt } from "../pages/pages.ts";
 import type { Incoming } from "../place/incoming.ts";
 import { covers, middleOf, shapeOf, type Shape } from "../place/shape.ts";
+import { alike, sameGround } from "./same-ground.ts";
 
 /** A feature that is on a page. */
 export interface Existing {
@@ -28,6 +30,8 @@ export interface Match {
   readonly last: LedgerEntry | undefined;
   /** It was brought before, and the club has taken it out since. */
   readonly takenOut: boolean;
+  /** It is another drawing of the feature, which keeps what it has. */
+  readonly duplicate: boolean;
 }
 
 const ROLES = new Set(["line-of-play", "green", "pin"]);
@@ -39,7 +43,7 @@ const family = ({ type }: CheckedGeometry): string => type.replace("Multi", "").
 
 export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages, frame: Frame): Match[] {
   const { ledger } = pages;
-  const existing = allPages(pages).flatMap((page): Existing[] => page.features.map((feature) => ({ at: page.at, feature })));
+  const existing = allPages(pages).flatMap((page): Existing[] => page.features.filter((feature) => !isPlaceholder(feature)).map((feature) => ({ at: page.at, feature })));
   const byAt = new Map(existing.map((one) => [atOf(one.at, one.feature.id), one]));
   const marks = new Map(existing.map((one) => [one, markOf(cleaned(one.feature.geometry))]));
   const listed = new Set(Object.values(ledger.features).map(({ at }) => at));
@@ -48,7 +52,7 @@ export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages,
   const results = new Map<Incoming, Match>();
   const settle = (one: Incoming, found: Existing | undefined, last: LedgerEntry | undefined, takenOut = false): void => {
     if (found) claimed.add(found);
-    results.set(one, { incoming: one, existing: found, last, takenOut });
+    results.set(one, { incoming: one, existing: found, last, takenOut, duplicate: false });
   };
   const free = (one: Existing | undefined): Existing | undefined => (one && !claimed.has(one) ? one : undefined);
   const open = (): Incoming[] => incoming.filter((one) => !results.has(one));
@@ -68,8 +72,8 @@ export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages,
     const found = id === undefined ? undefined : free(byAt.get(atOf(one.at, id)));
     if (found && family(found.feature.geometry) === family(geometry)) known(one, found);
   }
-  const candidatesFor = (one: Incoming): Existing[] =>
-    existing.filter((other) => !claimed.has(other) && other.at === one.at && other.feature.kind === one.candidate.kind && family(other.feature.geometry) === family(one.candidate.geometry));
+  const fitting = (one: Incoming, other: Existing): boolean => other.feature.kind === one.candidate.kind && family(other.feature.geometry) === family(one.candidate.geometry);
+  const candidatesFor = (one: Incoming): Existing[] => existing.filter((other) => !claimed.has(other) && other.at === one.at && fitting(one, other));
   for (const one of open()) {
     const mark = markOf(one.candidate.geometry);
     known(one, candidatesFor(one).find((other) => marks.get(other) === mark));
@@ -94,6 +98,17 @@ export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages,
   }));
   pairs.sort((a, b) => a.distance - b.distance);
   for (const { one, other } of pairs) if (!results.has(one) && !claimed.has(other)) known(one, other);
+  // Called otherwise, or on another page: one thing all the same where both cover the same ground.
+  for (const one of open()) {
+    const { geometry } = one.candidate;
+    if (family(geometry) !== "Polygon") continue;
+    const over = existing.find((other) => alike(one.candidate, other.feature) && family(other.feature.geometry) === "Polygon" && sameGround(lay(geometry).shape, lay(other.feature.geometry).shape));
+    if (over === undefined) continue;
+    // The same thing drawn twice in what was brought, or called by a poorer word than the page's, changes nothing.
+    const richer = one.candidate.tags["golf"] !== undefined && over.feature.tags["golf"] === undefined;
+    if (richer && !claimed.has(over)) known(one, over);
+    else results.set(one, { incoming: one, existing: over, last: undefined, takenOut: false, duplicate: true });
+  }
   for (const one of open()) {
     // Without a key, a feature taken out by the club is known by its shape alone.
     const mark = markOf(one.candidate.geometry);

@@ -2,6 +2,7 @@
 import { slugFrom } from "../../course/schema/features.ts";
 import { quote } from "../../course/schema/wording.ts";
 import type { LengthUnit } from "../../geo/units.ts";
+import { positionFrom } from "./position.ts";
 
 /** A tee set to begin with. */
 export interface NewTee {
@@ -40,7 +41,7 @@ export const QUESTIONS: readonly { readonly key: Question; readonly ask: string 
   { key: "holes", ask: "Holes, 9 or 18" },
   { key: "tees", ask: "Tee sets with their colours, longest first" },
   { key: "units", ask: "Distances in yards or metres" },
-  { key: "at", ask: "Where the first tee is (look it up on any map), as lat=56.5012, lon=-9.0123" },
+  { key: "at", ask: "Where the first tee is, as a map gives it (56.5012, -9.0123, or the map's share link)" },
 ];
 
 /** Common words for tees, so that a colour need not be looked up. */
@@ -94,32 +95,11 @@ export function readTees(typed: string): NewTee[] {
   return tees;
 }
 
-/**
- * A position whose parts say which they are, since people write them either way round:
- * `lat=56.5012, lon=-9.0123` in any order, or `56.5012 N, 9.0123 W`.
- */
+/** A position as people write it or copy it from a map. */
 export function readPosition(typed: string): readonly [longitude: number, latitude: number] {
-  const write = 'Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.';
-  const found: { lat?: number; lon?: number } = {};
-  const parts = typed.trim().split(/[,;]\s*|\s+(?=l[ao][tn])/i);
-  for (const part of parts) {
-    const named = /^(lat|lon)(?:itude|gitude)?\s*[=:]\s*(-?\d{1,3}(?:\.\d+)?)$/i.exec(part.trim());
-    const lettered = /^(\d{1,3}(?:\.\d+)?)\s*°?\s*([NSEW])$/i.exec(part.trim());
-    const axis = named ? named[1]!.toLowerCase() : lettered ? (/[NS]/i.test(lettered[2]!) ? "lat" : "lon") : undefined;
-    if (axis === undefined) {
-      const bare = /^-?\d{1,3}(\.\d+)?$/.test(part.trim());
-      throw new AnswerError(`The position is ${quote(typed)}${bare ? ", which does not say which number is the latitude" : ", which cannot be read"}. ${write}`);
-    }
-    const value = named ? Number(named[2]) : Number(lettered![1]) * (/[SW]/i.test(lettered![2]!) ? -1 : 1);
-    const key = axis as "lat" | "lon";
-    if (found[key] !== undefined) throw new AnswerError(`The position ${quote(typed)} gives the ${key === "lat" ? "latitude" : "longitude"} twice. ${write}`);
-    found[key] = value;
-  }
-  const { lat, lon } = found;
-  if (lat === undefined || lon === undefined) throw new AnswerError(`The position ${quote(typed)} lacks its ${lat === undefined ? "latitude" : "longitude"}. ${write}`);
-  // Web maps end at 85 degrees, and so do golf courses.
-  if (Math.abs(lat) > 85 || Math.abs(lon) > 180) throw new AnswerError(`The position ${quote(typed)} is not on the map: latitude goes from -85 to 85, longitude from -180 to 180. ${write}`);
-  return [lon, lat];
+  const read = positionFrom(typed);
+  if (typeof read === "string") throw new AnswerError(`The position ${quote(typed)} ${read}. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.`);
+  return [read.longitude, read.latitude];
 }
 
 /** One answer on its own, so that whoever typed it can be asked again. @throws AnswerError */

@@ -1,4 +1,5 @@
 /** The files of a club that is just beginning: valid as they stand, and telling what to change. */
+import { PLACEHOLDER_DESCRIPTION } from "../../course/draft.ts";
 import { slugFrom } from "../../course/schema/features.ts";
 import type { NewClub } from "./answers.ts";
 import { newHole } from "./hole.ts";
@@ -54,14 +55,14 @@ units: ${units}${units === "yards" ? "                       # or metres: what f
 const courseFile = ({ course, tees }: NewClub): string => `# The course. Its folder's name is part of its address on the web.
 name: ${text(course)}
 description: |
-  Write here what a visitor should know of the course, in a paragraph or two.
+  ${PLACEHOLDER_DESCRIPTION}
 
 # The day the tees, greens and bunkers were measured. The guide prints it.
 # surveyed: 2026-05-14
 
-# Where the shapes come from. Change this as soon as they are your own.
-sources:
-  - "Placeholder shapes: straight holes that stand for the real ones until those are traced or surveyed."
+# Where the shapes come from; npm run bring adds what it brings. Write them like this:
+# sources:
+#   - { text: "Survey by the club", licence: "All rights with the club" }
 
 # Tee sets, longest first. Colours are the club's own, as # and six digits, in quotes.
 # Ratings are printed on the certificate your association sent; write them like this:

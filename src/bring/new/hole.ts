@@ -1,8 +1,9 @@
 /**
- * A placeholder for a hole: straight, with a fairway, a green and one bunker, out and back
+ * A placeholder for a hole: straight, with a fairway and a green, out and back
  * beside its neighbours, so that a new guide can be built and looked at before anything is
  * traced. Lengths are within the World Handicap System's guidelines for the par.
  */
+import { PLACEHOLDER_TIP } from "../../course/draft.ts";
 import { frameAt } from "../../geo/frame.ts";
 import type { Point } from "../../geo/position.ts";
 import { yardsFromMetres } from "../../geo/units.ts";
@@ -61,13 +62,13 @@ export function newHole({ at, holes, tees }: NewClub, number: number): { fileNam
   };
   const step = Math.min(STEP, MOST_NEARER / Math.max(1, tees.length - 1));
   const markers = tees.map(({ id }, i) => ({ id, along: Math.round(length * step * i) }));
-  const area = (id: string, properties: object, ring: number[][]): object => ({ type: "Feature", id, properties, geometry: { type: "Polygon", coordinates: [ring] } });
+  // Marked, so that every page says so and what is brought takes their place.
+  const feature = (id: string, properties: object, type: string, coordinates: unknown): object => ({ type: "Feature", id, properties: { ...properties, placeholder: true }, geometry: { type, coordinates } });
   const features = [
-    { type: "Feature", id: "line", properties: { golf: "hole" }, geometry: { type: "LineString", coordinates: [position(0), position(length)] } },
-    ...markers.map(({ id, along }) => ({ type: "Feature", id: `tee-${id}`, properties: { golf: "tee", tee: id }, geometry: { type: "Point", coordinates: position(along) } })),
-    ...(par === 3 ? [] : [area("fairway", { golf: "fairway" }, oval(length * 0.55, 0, length * 0.36, 17))]),
-    area("green", { golf: "green" }, oval(length, 0, 13, 11)),
-    area("bunker-right", { golf: "bunker", name: "Right bunker" }, oval(length - 10, 18, 4, 3)),
+    feature("line", { golf: "hole" }, "LineString", [position(0), position(length)]),
+    ...markers.map(({ id, along }) => feature(`tee-${id}`, { golf: "tee", tee: id }, "Point", position(along))),
+    ...(par === 3 ? [] : [feature("fairway", { golf: "fairway" }, "Polygon", [oval(length * 0.55, 0, length * 0.36, 17)])]),
+    feature("green", { golf: "green" }, "Polygon", [oval(length, 0, 13, 11)]),
   ];
   const index = holes === 9 ? INDEXES_9[number - 1] : INDEXES_18[number - 1];
   const card = markers.map(({ id, along }) => `${id}: ${Math.round(yardsFromMetres(length - along))}`).join(", ");
@@ -79,18 +80,24 @@ par: ${par}
 strokeIndex: ${index}
 # The printed card, in yards, for each tee set.
 card: { ${card} }
+# What stands for your own as yet. Take out of the brackets what you have written.
+placeholder: [ par, strokeIndex, card ]
 # Photos lie in the folder photos beside holes. Take the # away and write the file's name and what it shows.
 # photos:
 #   - { file: ${String(number).padStart(2, "0")}-tee.jpg, alt: "From the tee towards the green", from: tee, towards: green }
 # The shapes below stand for the real ones. Bring in your own from a survey or a tracing: npm run bring
+# Where you draw one by hand, take its placeholder: true away.
 ${featuresBlock(features)}
 ---
 ${TIP}`;
   return { fileName: holeFileName(number, undefined), page };
 }
 
-/** Sixty words and more, as the check asks, and nothing that the placeholder's ground contradicts. */
-const TIP = `This text stands for the tip: write your own here. Say where to aim from the tee, what to stay away from, and what the green does.
+/**
+ * Sixty words and more, as the check asks, and nothing that any ground contradicts: it
+ * names no feature, so it holds when real shapes take the placeholders' place.
+ */
+const TIP = `${PLACEHOLDER_TIP}: write your own here. Say where to aim from the tee, what to stay away from, and what the green does.
 
-Figures are filled in from the shapes, so none is typed. The hole is :length long. From the tee the front of the green is :front away, its middle :middle and its back :back; it is :depth deep. The bunker right of the green is :reach[bunker-right] from the tee.
+Figures are filled in from the shapes, so none is typed. The hole is :length long. From the tee the front of the green is :front away, its middle :middle and its back :back; it is :depth deep and :width wide. DEVELOPERS.md of Marram lists every figure that a tip can hold.
 `;

@@ -12,6 +12,7 @@ import type { Candidate, TeeSet } from "./candidate.ts";
 import { cardTagsOf } from "./card-tags.ts";
 import { cleaned } from "./clean.ts";
 import { kindAndShape, unfit } from "./fit.ts";
+import { otherTags } from "./other-tags.ts";
 import { holeStated, idStated, mapName, pairsIn, teesStated } from "./stated.ts";
 import { saysKind, tagsOf, tidied } from "./tags.ts";
 import { kindFromWords } from "./words.ts";
@@ -41,7 +42,7 @@ export function normalise(brought: readonly Brought[], tees: readonly TeeSet[]):
 type Tidy = ReadonlyMap<string, string | number | boolean>;
 
 /** Attributes in which a file may say in words what a feature is, the nearest to it last. */
-const SAYING = ["description", "desc", "type", "class", "category", "kind", "layer", "name"] as const;
+const SAYING = ["description", "desc", "type", "class", "category", "kind", "layer", "Typ", "typ", "TYP", "Art", "nature", "name"] as const;
 
 const wordsAbout = ({ words }: Brought, tidy: Tidy): string[] =>
   [...words, ...SAYING.flatMap((key) => (typeof tidy.get(key) === "string" ? [String(tidy.get(key))] : []))];
@@ -70,7 +71,8 @@ const isStandIn = (geometry: CheckedGeometry, tidy: Tidy): boolean =>
 
 function normaliseOne(brought: Brought, tees: readonly TeeSet[]): { candidates: Candidate[]; faults: readonly string[] } | string {
   const { from, key, properties } = brought;
-  const tidy = tidied({ ...properties, ...pairsIn(properties["cmt"]) });
+  const tidy = tidied({ ...otherTags(properties["other_tags"]), ...properties, ...pairsIn(properties["cmt"]) });
+  if (String(tidy.get("placeholder")) === "true") return "it is a placeholder, which stands for a real shape";
   const { tags: read, faults } = tagsOf(tidy);
   const words = wordsAbout(brought, tidy);
   const clean = cleaned(brought.geometry);

@@ -22,7 +22,9 @@ const wholeHole = (value: unknown): number | undefined => {
 /** By its own tag; by OSM's `ref`, which golf features carry; by words, unless it is a road or a building, whose names have numbers of their own. */
 export function holeStated(tidy: Tidy, tags: Tags, words: readonly string[]): Candidate["hole"] {
   if (tidy.get("hole") === "all") return "all";
-  const own = wholeHole(tidy.get("hole")) ?? (tags["golf"] !== undefined ? wholeHole(tidy.get("ref")) : undefined);
+  // As tables of other languages name the column.
+  const column = ["Bahn", "bahn", "BAHN", "Loch", "loch", "Spielbahn", "trou", "Trou"].map((key) => tidy.get(key)).find((value) => value !== undefined);
+  const own = wholeHole(tidy.get("hole") ?? column) ?? (tags["golf"] !== undefined ? wholeHole(tidy.get("ref")) : undefined);
   return own ?? (tags["highway"] === undefined && tags["building"] === undefined ? holeFromWords(words) : undefined);
 }
 

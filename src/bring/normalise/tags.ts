@@ -15,7 +15,7 @@ const MAPPERS = /^(source|note|fixme|created_by|attribution|check_date|survey|im
 const BOOKKEEPING = new Set([
   "id", "hole", "fid", "gid", "uid", "uuid", "objectid", "description", "desc", "cmt", "comment", "snippet", "sym", "time", "times", "timestamp", "timespan", "begin", "end",
   "links", "link", "src", "styleurl", "stylehash", "stylemaphash", "stroke", "stroke-width", "stroke-opacity", "fill", "fill-opacity", "icon", "visibility",
-  "tessellate", "extrude", "altitudemode", "draworder", "address", "phonenumber", "marker-color", "marker-size", "marker-symbol", "layer", "path", "ele", "elevation",
+  "tessellate", "extrude", "altitudemode", "draworder", "address", "phonenumber", "marker-color", "marker-size", "marker-symbol", "layer", "path", "ele", "elevation", "other_tags", "osm_id", "osm_way_id", "z_order", "is_in", "placeholder", "proposed",
 ]);
 
 /** The keys of the line of play that belong on the hole's page. */

@@ -8,7 +8,7 @@ import * as z from "zod";
 import type { CheckedGeometry } from "../../course/schema/geometry.ts";
 import { BringError } from "../sources/refusal.ts";
 
-export const LEDGER_FILE = "brought.json";
+export { LEDGER_FILE } from "../../read/brought-files.ts";
 
 const ABOUT = "What `npm run bring` brought last, so that the next run can tell your edits from changes in the source. Keep it with the course; without it bring starts afresh.";
 
@@ -22,6 +22,8 @@ const entry = z.strictObject({
 
 const schema = z.strictObject({
   about: z.string(),
+  /** Files that features were brought from, by name: each must have a source and a licence in course.yaml. */
+  sources: z.array(z.string()).default([]),
   /** By the identity the source gives, with the page where one thing is brought to several. */
   features: z.record(z.string(), entry),
   /** By hole number and field: what its line of play said. */
@@ -30,17 +32,18 @@ const schema = z.strictObject({
 
 export type LedgerEntry = z.infer<typeof entry>;
 export interface Ledger {
+  readonly sources: readonly string[];
   readonly features: Readonly<Record<string, LedgerEntry>>;
   readonly holes: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
 }
 
-export const EMPTY_LEDGER: Ledger = { features: {}, holes: {} };
+export const EMPTY_LEDGER: Ledger = { sources: [], features: {}, holes: {} };
 
 /** @throws BringError when it cannot be what an earlier run wrote */
 export function readLedger(file: string, text: string): Ledger {
   try {
-    const { features, holes } = schema.parse(JSON.parse(text));
-    return { features, holes };
+    const { sources, features, holes } = schema.parse(JSON.parse(text));
+    return { sources, features, holes };
   } catch (cause) {
     throw new BringError(file, "is not as bring wrote it. Take back the last version of it, or delete it: bring then starts afresh and treats what is on the pages as drawn by hand.", { cause });
   }
@@ -50,8 +53,8 @@ const sorted = <T>(record: Readonly<Record<string, T>>): Record<string, T> =>
   Object.fromEntries(Object.entries(record).sort(([a], [b]) => (a < b ? -1 : 1)));
 
 /** The same bytes for the same content. */
-export const writeLedger = ({ features, holes }: Ledger): string =>
-  `${JSON.stringify({ about: ABOUT, features: sorted(features), holes: sorted(holes) }, null, 1)}\n`;
+export const writeLedger = ({ sources, features, holes }: Ledger): string =>
+  `${JSON.stringify({ about: ABOUT, sources: sources.toSorted(), features: sorted(features), holes: sorted(holes) }, null, 1)}\n`;
 
 /** A short mark of a geometry, by which it is known again. */
 export const markOf = ({ type, coordinates }: CheckedGeometry): string =>

@@ -15,7 +15,12 @@ export type Edit =
   | { readonly op: "add"; readonly path: Path; readonly key: string; readonly value: unknown }
   | { readonly op: "remove"; readonly path: Path; readonly key: string }
   /** One more entry at the end of a list. */
-  | { readonly op: "append"; readonly path: Path; readonly value: unknown };
+  | { readonly op: "append"; readonly path: Path; readonly value: unknown }
+  /** An entry of a list taken out, by its place as the text stands. */
+  | { readonly op: "drop"; readonly path: Path; readonly index: number };
+
+/** How new values are written: JSON is YAML too, but a GIS reads only JSON. */
+export type Style = "yaml" | "json";
 
 interface Splice {
   readonly from: number;
@@ -45,6 +50,10 @@ export function flow(value: unknown): string {
   return scalar(value as string | number | boolean | null);
 }
 
+const written = (value: unknown, style: Style): string => (style === "json" ? JSON.stringify(value) : flow(value));
+
+const writtenKey = (key: string, style: Style): string => (style === "json" ? JSON.stringify(key) : keyText(key));
+
 const parsed = (text: string): Document.Parsed => parseDocument(text, { version: "1.2", schema: "core", stringKeys: true, prettyErrors: false, logLevel: "silent" });
 
 /**
@@ -53,13 +62,14 @@ const parsed = (text: string): Document.Parsed => parseDocument(text, { version:
  * @param file for the message of a refusal
  * @throws BringError when the document is written in a way the edit would break, as with aliases
  */
-export function editYaml(file: string, text: string, edits: readonly Edit[]): string {
+export function editYaml(file: string, text: string, edits: readonly Edit[], style: Style = "yaml"): string {
   if (edits.length === 0) return text;
   const document = parsed(text);
   const expected: unknown = structuredClone(document.toJS());
   const splices: Splice[] = [];
-  for (const edit of groupAppends(edits)) {
-    splices.push(...spliceFor(document, text, edit).map((splice) => ({ ...splice, depth: edit.path.length })));
+  // What takes entries out moves those behind them, so it is done last.
+  for (const edit of grouped(edits).sort((a, b) => Number(a.op === "items") - Number(b.op === "items"))) {
+    splices.push(...spliceFor(document, text, edit, style).map((splice) => ({ ...splice, depth: edit.path.length })));
     apply(expected, edit);
   }
   splices.sort((a, b) => b.from - a.from || a.depth - b.depth);
@@ -75,22 +85,30 @@ export function editYaml(file: string, text: string, edits: readonly Edit[]): st
   return edited;
 }
 
-type Grouped = Exclude<Edit, { op: "append" | "add" }> | { readonly op: "append"; readonly path: Path; readonly values: readonly unknown[] } | { readonly op: "add"; readonly path: Path; readonly fields: readonly (readonly [string, unknown])[] };
+type Grouped =
+  | Extract<Edit, { op: "replace" | "remove" }>
+  | { readonly op: "items"; readonly path: Path; readonly drop: ReadonlySet<number>; readonly values: readonly unknown[] }
+  | { readonly op: "add"; readonly path: Path; readonly fields: readonly (readonly [string, unknown])[] };
 
-/** Several additions at one place become one, in their order. */
-function groupAppends(edits: readonly Edit[]): Grouped[] {
-  const grouped = new Map<string, Grouped>();
+/** Several additions at one place become one, in their order, and so do all changes to the entries of one list. */
+function grouped(edits: readonly Edit[]): Grouped[] {
+  const groups = new Map<string, Grouped>();
   edits.forEach((edit, i) => {
-    if (edit.op !== "append" && edit.op !== "add") {
-      grouped.set(`${i}`, edit);
+    if (edit.op === "replace" || edit.op === "remove") {
+      groups.set(`${i}`, edit);
       return;
     }
-    const at = `${edit.op} ${JSON.stringify(edit.path)}`;
-    const before = grouped.get(at);
-    if (edit.op === "append") grouped.set(at, { op: "append", path: edit.path, values: [...(before?.op === "append" ? before.values : []), edit.value] });
-    else grouped.set(at, { op: "add", path: edit.path, fields: [...(before?.op === "add" ? before.fields : []), [edit.key, edit.value]] });
+    const { path } = edit;
+    const at = `${edit.op === "add" ? "add" : "items"} ${JSON.stringify(path)}`;
+    const before = groups.get(at);
+    if (edit.op === "add") {
+      groups.set(at, { op: "add", path, fields: [...(before?.op === "add" ? before.fields : []), [edit.key, edit.value]] });
+      return;
+    }
+    const items = before?.op === "items" ? before : { op: "items" as const, path, drop: new Set<number>(), values: [] };
+    groups.set(at, edit.op === "append" ? { ...items, values: [...items.values, edit.value] } : { ...items, drop: new Set([...items.drop, edit.index]) });
   });
-  return [...grouped.values()];
+  return [...groups.values()];
 }
 
 function apply(root: unknown, edit: Grouped): void {
@@ -98,7 +116,10 @@ function apply(root: unknown, edit: Grouped): void {
   const at = (path: Path): Record<string | number, unknown> => path.reduce(step, root) as Record<string | number, unknown>;
   if (edit.op === "replace") at(edit.path.slice(0, -1))[edit.path[edit.path.length - 1]!] = edit.value;
   else if (edit.op === "remove") delete at(edit.path)[edit.key];
-  else if (edit.op === "append") (at(edit.path) as unknown as unknown[]).push(...edit.values);
+  else if (edit.op === "items") {
+    const list = at(edit.path) as unknown as unknown[];
+    list.splice(0, list.length, ...list.filter((_, i) => !edit.drop.has(i)), ...edit.values);
+  }
   else for (const [key, value] of edit.fields) at(edit.path)[key] = value;
 }
 
@@ -129,7 +150,7 @@ const isEmptyValue = (node: Node): boolean => isScalar(node) && node.value === n
 
 type Cut = Omit<Splice, "depth">;
 
-function spliceFor(document: Document.Parsed, text: string, edit: Grouped): Cut[] {
+function spliceFor(document: Document.Parsed, text: string, edit: Grouped, style: Style): Cut[] {
   const newline = text.includes("\r\n") ? "\r\n" : "\n";
   const insert = (at: number, own: string): Cut[] => [{ from: at, to: at, text: own }];
   const node = nodeAt(document, edit.path);
@@ -146,17 +167,12 @@ function spliceFor(document: Document.Parsed, text: string, edit: Grouped): Cut[
     case "replace": {
       const empty = node.range![0] === node.range![1];
       const before = text[node.range![0] - 1];
-      return [{ from: node.range![0], to: empty ? node.range![0] : inkEnd(text, node), text: (empty && before === ":" ? " " : "") + flow(edit.value) }];
+      return [{ from: node.range![0], to: empty ? node.range![0] : inkEnd(text, node), text: (empty && before === ":" ? " " : "") + written(edit.value, style) }];
     }
-    case "append": {
-      if (isSeq(node) && node.flow) return intoFlow(edit.values.map(flow).join(", "));
-      if (!isSeq(node) || node.items.length === 0) throw new TypeError(`There is no list at ${edit.path.join(".")}.`);
-      const last = node.items[node.items.length - 1] as Node;
-      const dash = " ".repeat(columnOf(text, node.range![0]));
-      return insert(lineEnd(text, inkEnd(text, last)), edit.values.map((value) => `${newline}${dash}- ${flow(value)}`).join(""));
-    }
+    case "items":
+      return itemCuts(text, node, edit, newline, style);
     case "add": {
-      if (isMap(node) && node.flow) return intoFlow(edit.fields.map(([key, value]) => `${keyText(key)}: ${flow(value)}`).join(", "));
+      if (isMap(node) && node.flow) return intoFlow(edit.fields.map(([key, value]) => `${writtenKey(key, style)}: ${written(value, style)}`).join(", "));
       if (!isMap(node) || node.items.length === 0) throw new TypeError(`There is no group at ${edit.path.join(".")}.`);
       const indent = " ".repeat(columnOf(text, (node.items[0]!.key as Node).range![0]));
       const last = node.items[node.items.length - 1]!;
@@ -166,6 +182,47 @@ function spliceFor(document: Document.Parsed, text: string, edit: Grouped): Cut[
     case "remove":
       return [removal(text, node as YAMLMap, edit.key)];
   }
+}
+
+/** Entries taken out of a list with their lines, and new ones behind those that stay. */
+function itemCuts(text: string, node: Node, { path, drop, values }: Extract<Grouped, { op: "items" }>, newline: string, style: Style): Cut[] {
+  if (!isSeq(node)) throw new TypeError(`There is no list at ${path.join(".")}.`);
+  const items = node.items as Node[];
+  const kept = items.filter((_, i) => !drop.has(i));
+  if (node.flow) return flowItemCuts(text, node, items, drop, values, newline, style);
+  if (items.length === 0) throw new TypeError(`There is no list at ${path.join(".")}.`);
+  const dash = " ".repeat(columnOf(text, node.range![0]));
+  const lines = values.map((value) => `${dash}- ${flow(value)}`);
+  const lineOf = (item: Node): { from: number; to: number } => {
+    const end = lineEnd(text, inkEnd(text, item));
+    return { from: text.lastIndexOf("\n", item.range![0] - 1) + 1, to: text.startsWith(newline, end) ? end + newline.length : end };
+  };
+  const cuts = items.flatMap((item, i): Cut[] => (drop.has(i) ? [{ ...lineOf(item), text: "" }] : []));
+  const last = kept.at(-1);
+  if (last === undefined) {
+    if (lines.length === 0) return [{ from: node.range![0], to: inkEnd(text, node), text: "[]" }];
+    return cuts.map((cut, i) => (i === 0 ? { ...cut, text: lines.map((line) => line + newline).join("") } : cut));
+  }
+  if (lines.length > 0) {
+    const at = lineEnd(text, inkEnd(text, last));
+    cuts.push({ from: at, to: at, text: lines.map((line) => newline + line).join("") });
+  }
+  return cuts;
+}
+
+/** Within brackets; in JSON each new entry on a line of its own, indented like the first. */
+function flowItemCuts(text: string, node: Node, items: readonly Node[], drop: ReadonlySet<number>, values: readonly unknown[], newline: string, style: Style): Cut[] {
+  const [start, end] = [node.range![0] + 1, inkEnd(text, node) - 1];
+  const inside = text.slice(start, end);
+  const indent = /^\s*\n([ \t]*)/.exec(inside)?.[1] ?? "    ";
+  const between = style === "json" ? `,${newline}${indent}` : ", ";
+  const fresh = values.map((value) => written(value, style)).join(between);
+  const last = items.findLastIndex((_, i) => !drop.has(i));
+  if (last === -1) return [{ from: start, to: end, text: style === "json" && fresh !== "" ? `${newline}${indent}${fresh}${newline}${indent.slice(2)}` : fresh }];
+  const cuts = items.flatMap((item, i): Cut[] => (drop.has(i) && i < last ? [{ from: item.range![0], to: items[i + 1]!.range![0], text: "" }] : []));
+  const from = inkEnd(text, items[last]!);
+  const to = last === items.length - 1 ? from : inkEnd(text, items.at(-1)!);
+  return [...cuts, { from, to, text: fresh === "" ? "" : between + fresh }];
 }
 
 /** A field with its comma, or with its line. */

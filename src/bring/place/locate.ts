@@ -23,14 +23,16 @@ const AREA_METRES = 20_000;
 export function locate(all: readonly Candidate[], pages: CoursePages, known: readonly SortHole[]): Located {
   const drawn = known.map(({ line }) => ({ geometry: { type: "LineString" as const, coordinates: [...line] } }));
   const lines = all.filter(({ kind }) => kind === "line-of-play");
-  const centre = middle(drawn) ?? middle(lines) ?? middle(pages.course.features) ?? middle(all) ?? [0, 0];
+  // Golf is where the course is, not where a suburb or a coast is.
+  const golf = all.filter(({ tags }) => tags["golf"] !== undefined);
+  const centre = middle(drawn) ?? middle(lines) ?? middle(golf) ?? middle(pages.course.features) ?? middle(all) ?? [0, 0];
   const frame = frameAt([centre[0]!, Math.max(-88, Math.min(88, centre[1]!))]);
   const candidates: Candidate[] = [];
   const leftOver: LeftOver[] = [];
   for (const one of all) {
     const away = distanceMetres([0, 0], middleOf(shapeOf(one.geometry, frame)));
     if (away <= AREA_METRES) candidates.push(one);
-    else leftOver.push({ from: one.from, reason: farReason(one, centre, away) });
+    else leftOver.push({ from: one.from, reason: farReason(one, centre, away), candidate: one });
   }
   return { frame, candidates, leftOver };
 }

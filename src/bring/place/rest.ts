@@ -4,23 +4,27 @@ import type { Candidate } from "../normalise/candidate.ts";
 import { incomingOf, type Incoming } from "./incoming.ts";
 import type { LinesPlaced } from "./lines.ts";
 import type { Located } from "./locate.ts";
-import { sortToHoles, type SortHole } from "./sort.ts";
+import { REACH_METRES, sortToHoles, type SortHole } from "./sort.ts";
 
 export interface RestPlaced {
   readonly incoming: readonly Incoming[];
   readonly leftOver: readonly LeftOver[];
 }
 
-/** What lies where, by the lines of play. */
-export function placeRest({ candidates, frame }: Located, { holes }: LinesPlaced): RestPlaced {
+/**
+ * What lies where, by the lines of play.
+ *
+ * @param aroundMetres from a line within which roads, paths, buildings and fences are the course's
+ */
+export function placeRest({ candidates, frame }: Located, { holes }: LinesPlaced, aroundMetres: number = REACH_METRES.works): RestPlaced {
   const take = (some: readonly Candidate[], among: readonly SortHole[]): RestPlaced => {
     const incoming: Incoming[] = [];
     const leftOver: LeftOver[] = [];
-    sortToHoles(some, among, frame).forEach((placings, i) => {
+    sortToHoles(some, among, frame, aroundMetres).forEach((placings, i) => {
       const candidate = some[i]!;
       for (const placing of placings) {
         if (placing.to === "nowhere") {
-          leftOver.push({ from: candidate.from, reason: placing.reason });
+          leftOver.push({ from: candidate.from, reason: placing.reason, candidate });
           continue;
         }
         const at = placing.to === "hole" ? placing.hole : "course";
@@ -66,7 +70,7 @@ export function onePerHole(incoming: readonly Incoming[]): RestPlaced {
     const before = best.get(key);
     const loser = before === undefined ? undefined : byClaim(one, before) < 0 ? before : one;
     if (loser !== one) best.set(key, one);
-    if (loser) leftOver.push({ from: loser.candidate.from, reason: `hole ${one.at} has another ${role} with as good a claim or a better one, ${(loser === one ? before! : one).candidate.from}` });
+    if (loser) leftOver.push({ from: loser.candidate.from, candidate: loser.candidate, reason: `hole ${one.at} has another ${role} with as good a claim or a better one, ${(loser === one ? before! : one).candidate.from}` });
   }
   return { incoming: [...kept, ...best.values()], leftOver };
 }

@@ -35,6 +35,12 @@ export function shapeOf(geometry: CheckedGeometry, frame: Frame): Shape {
   }
 }
 
+/** A point of the plane as a position, to a centimetre. */
+export function positionAt(point: Point, frame: Frame): GeoJsonPosition {
+  const [longitude, latitude] = frame.toPosition(point);
+  return [Number(longitude.toFixed(7)), Number(latitude.toFixed(7))];
+}
+
 /** The paths of a shape: its lines, or its areas' rings. */
 export const pathsOf = ({ lines, areas }: Shape): readonly (readonly Point[])[] => [...lines, ...areas.flat()];
 

@@ -48,12 +48,19 @@ export const REACH_METRES = {
   /** Water, penalty areas and cover in play: beside two lines, they are the course's. */
   beside: 50,
   single: 90,
-  /** Ground and works around the course. */
+  /** Ground around the course: coast, cliffs, boundaries. */
   course: 500,
+  /** Roads, paths, buildings and fences: the course is where the golf is, not where a suburb is. */
+  works: 150,
+  /** Things to aim at. */
+  landmark: 1500,
 } as const;
 
 /** Two holes' claims are alike when they differ by less than this, or by less than half. */
 const ALIKE_METRES = 12;
+
+/** What is the course's from further off than the works around it. */
+const SEEN_METRES: Readonly<Partial<Record<FeatureKind, number>>> = { coastline: REACH_METRES.course, "out-of-bounds": REACH_METRES.course, course: REACH_METRES.course, landmark: REACH_METRES.landmark };
 
 interface Hole {
   readonly number: number;
@@ -89,16 +96,16 @@ const aside = ({ lie }: Claim): string =>
   lie.side === "across" ? "the line of play crosses it" : `${metres(lie.distanceMetres)} ${lie.side} of the line of play`;
 
 /** Where each feature belongs; several placings when it is the green of several holes. */
-export function sortToHoles(features: readonly ToSort[], among: readonly SortHole[], frame: Frame): Placing[][] {
+export function sortToHoles(features: readonly ToSort[], among: readonly SortHole[], frame: Frame, aroundMetres: number = REACH_METRES.works): Placing[][] {
   const known: Hole[] = among.map(({ number, line, green }) => ({
     number,
     line: lineThrough(line.map(([x, y]) => frame.toPlane([x!, y!]))),
     green: green && shapeOf(green, frame),
   }));
-  return features.map((feature) => placing(feature, shapeOf(feature.geometry, frame), known));
+  return features.map((feature) => placing(feature, shapeOf(feature.geometry, frame), known, aroundMetres));
 }
 
-function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly Hole[]): Placing[] {
+function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly Hole[], aroundMetres: number): Placing[] {
   if (kind === "other") return [nowhere("its tags are none that the guide draws or measures")];
   if (known.length === 0 && stated !== "all") return [nowhere("there is no line of play yet to sort it by: bring golf=hole lines first, or draw them on the hole pages")];
   if (stated === "all") return [{ to: "course", guessed: false, reason: "it says that holes share it" }];
@@ -113,7 +120,7 @@ function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly H
     const lie = lieOf(shape, hole.line);
     return { hole, lie, distance: lie.distanceMetres };
   });
-  if (kindFacts(kind).belongs === "course") return [forCourse(claims, "kept once for the whole course")];
+  if (kindFacts(kind).belongs === "course") return [forCourse(claims, "kept once for the whole course", SEEN_METRES[kind] ?? aroundMetres)];
   switch (kind) {
     case "green":
       return green(shape, known, claims);
@@ -133,9 +140,9 @@ function placing({ kind, hole: stated }: ToSort, shape: Shape, known: readonly H
   }
 }
 
-function forCourse(claims: readonly Claim[], reason: string): Placing {
+function forCourse(claims: readonly Claim[], reason: string, reach: number = REACH_METRES.course): Placing {
   const [first] = byDistance(claims);
-  return first!.distance <= REACH_METRES.course
+  return first!.distance <= reach
     ? { to: "course", guessed: false, reason }
     : nowhere(`it lies ${far(first!.distance)} from the nearest line of play, that of hole ${first!.hole.number}`);
 }

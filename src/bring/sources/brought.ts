@@ -20,6 +20,8 @@ export interface Brought {
 export interface BroughtFile {
   readonly format: string;
   readonly features: readonly Brought[];
+  /** It is OpenStreetMap's data, which asks to be named with its licence wherever it is shown. */
+  readonly openStreetMap: boolean;
   /** What could not be read or was assumed, in sentences. */
   readonly notes: readonly string[];
 }

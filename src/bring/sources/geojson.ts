@@ -2,6 +2,7 @@
 import { isRecord } from "../../course/record.ts";
 import type { Geometry } from "geojson";
 import { isGeometryType } from "../../course/schema/geometry.ts";
+import { osmElement } from "../normalise/other-tags.ts";
 import { plainGeometries, type Brought, type BroughtFile } from "./brought.ts";
 import { toWgs84, turned, type ToWgs84 } from "./crs.ts";
 import { checkCount, LIMITS } from "./limits.ts";
@@ -49,6 +50,8 @@ export function readGeoJson(file: string, base: string, json: Json, crs: string 
   checkCount(file, list.length, LIMITS.features, "features");
   const notes: string[] = note === undefined ? [] : [note];
   const features: Brought[] = [];
+  // Overpass turbo says whose the data is in its export.
+  let openStreetMap = /openstreetmap/i.test(String(json["copyright"] ?? json["attribution"] ?? ""));
   list.forEach((entry: unknown, i) => {
     const from = `${file}, feature ${i + 1}`;
     const geometry = isRecord(entry) ? soundGeometry(entry["geometry"]) : "is no feature";
@@ -57,7 +60,9 @@ export function readGeoJson(file: string, base: string, json: Json, crs: string 
       return;
     }
     const { id, properties } = entry as Json;
-    const own = typeof id === "string" || typeof id === "number" ? `${base}#${id}` : undefined;
+    const element = isRecord(properties) ? osmElement(properties, geometry.type) : undefined;
+    const own = element !== undefined ? `osm:${element}` : typeof id === "string" || typeof id === "number" ? `${base}#${id}` : undefined;
+    openStreetMap ||= element !== undefined;
     const parts = plainGeometries(geometry);
     parts.forEach((part, k) => {
       features.push({
@@ -66,12 +71,12 @@ export function readGeoJson(file: string, base: string, json: Json, crs: string 
         properties: isRecord(properties) ? properties : {},
         geometry: turned(part, turn),
         words: [],
-        mapped: false,
+        mapped: element !== undefined,
       });
     });
   });
   if (crs === undefined && declared === undefined) checkDegrees(file, features);
-  return { format: "GeoJSON", features, notes };
+  return { format: "GeoJSON", features, openStreetMap, notes };
 }
 
 /** @throws BringError when positions are plainly metres of some grid that nobody named */

@@ -47,7 +47,7 @@ function keyed(file: string, base: string, found: readonly { feature: Loose; wor
 export function readGpx(file: string, base: string, document: Document): BroughtFile {
   const words: Readonly<Record<string, string>> = { rte: "route", trk: "track" };
   const found = gpx(document).features.map((feature) => ({ feature, words: [], kind: words[String(feature.properties?.["_gpxType"])] ?? "waypoint" }));
-  return { format: "GPX", ...keyed(file, base, found) };
+  return { format: "GPX", openStreetMap: false, ...keyed(file, base, found) };
 }
 
 /** Placemarks with the names of the folders they lie in, outermost first. */
@@ -63,5 +63,5 @@ function* placemarks(nodes: readonly (Folder | Loose)[], folders: readonly strin
 }
 
 export function readKml(file: string, base: string, document: Document): BroughtFile {
-  return { format: "KML", ...keyed(file, base, [...placemarks(kmlWithFolders(document).children, [])]) };
+  return { format: "KML", openStreetMap: false, ...keyed(file, base, [...placemarks(kmlWithFolders(document).children, [])]) };
 }

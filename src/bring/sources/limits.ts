@@ -34,7 +34,7 @@ const number = (n: number): string => n.toLocaleString("en-GB");
 
 export const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`;
 
-const CUT = "Cut it to the course and its surroundings, or simplify its outlines to a vertex every metre or two";
+const CUT = "Cut it to the course and its surroundings (osmium extract --bbox WEST,SOUTH,EAST,NORTH for OpenStreetMap's files, ogr2ogr -spat WEST SOUTH EAST NORTH for others), or simplify its outlines to a vertex every metre or two";
 
 /** @throws BringError when a file is larger than its kind may be. */
 export function checkBytes(file: string, bytes: number, most: number, what: string): void {

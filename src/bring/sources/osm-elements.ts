@@ -120,6 +120,25 @@ class Nodes {
   }
 }
 
+/** Keys by which a relation can be ground or water of a course. */
+const GROUND_KEYS = ["golf", "natural", "landuse", "waterway", "water", "leisure", "barrier", "building", "highway", "man_made"];
+
+/**
+ * Why a relation is not put together: a coast, a county or a bus route takes thousands of
+ * ways of which a course needs none.
+ */
+function whyNotRead({ tags, members }: Raw): string | undefined {
+  const { type = "", name } = tags;
+  const shown = [tags["place"], tags["boundary"], tags["natural"], tags["route"], type].find((one) => one !== undefined && one !== "" && one !== "multipolygon") ?? "no type";
+  const whole = `(${[shown, name].filter(Boolean).join(", ")}, ${members.length.toLocaleString("en-GB")} members)`;
+  const golf = tags["golf"] !== undefined || tags["leisure"] === "golf_course";
+  // A multipolygon without tags of its own takes them from its outline.
+  const ground = GROUND_KEYS.some((key) => tags[key] !== undefined) || Object.keys(tags).every((key) => key === "type" || key === "source");
+  if (!golf && (type !== "multipolygon" || !ground || tags["boundary"] !== undefined || tags["place"] !== undefined)) return `${whole} has nothing to do with golf; it was left out`;
+  if (members.length > LIMITS.parts) return `${whole} has more than the ${LIMITS.parts.toLocaleString("en-GB")} members that are put together; it was left out. If the course needs it, cut the file first: osmium extract --bbox WEST,SOUTH,EAST,NORTH -s smart FILE -o course.osm`;
+  return undefined;
+}
+
 function settle(file: string, raws: readonly Raw[]): { elements: OsmElement[]; notes: string[] } {
   const nodes = new Nodes();
   const ways = new Map<number, Way>();
@@ -142,7 +161,11 @@ function settle(file: string, raws: readonly Raw[]): { elements: OsmElement[]; n
   }
   for (const raw of raws) {
     if (raw.type !== "relation") continue;
-    checkCount(`${file}, relation/${raw.id}`, raw.members.length, LIMITS.parts, "members");
+    const foreign = whyNotRead(raw);
+    if (foreign !== undefined) {
+      notes.push(`${file}, relation/${raw.id} ${foreign}.`);
+      continue;
+    }
     for (const member of raw.members) {
       if (member.type === "way" && !ways.has(member.ref) && member.corners.length > 0) ways.set(member.ref, { type: "way", id: member.ref, nodes: drawn(member.corners) });
     }
@@ -152,9 +175,12 @@ function settle(file: string, raws: readonly Raw[]): { elements: OsmElement[]; n
     }
     relations.push({ type: "relation", id: raw.id, members: raw.members.map(({ type, ref, role }) => ({ type, ref, role })), ...tagged(raw.tags) });
   }
-  const positions = [...ways.values()].reduce((sum, way) => sum + way.nodes.length, nodes.byId.size);
+  // Nodes of what was left out are nobody's.
+  const used = new Set([...ways.values()].flatMap((way) => way.nodes));
+  const own = [...nodes.byId.values()].filter(({ id, tags }) => tags !== undefined || used.has(id));
+  const positions = [...ways.values()].reduce((sum, way) => sum + way.nodes.length, own.length);
   checkCount(file, positions, LIMITS.positions * 2, "positions");
-  return { elements: [...nodes.byId.values(), ...ways.values(), ...relations], notes };
+  return { elements: [...own, ...ways.values(), ...relations], notes };
 }
 
 /** @throws BringError for a change file, which says what to alter and not what is there */

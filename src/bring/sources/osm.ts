@@ -15,5 +15,5 @@ export function readOsm(file: string, format: string, { elements, notes }: { ele
     if (tainted) said.push(`${file}, ${type}/${id} lacks some of its members; look at its outline.`);
     return plainGeometries(geometry).map((part) => ({ from: `${file}, ${type}/${id}`, key: `osm:${type}/${id}`, properties: tags, geometry: part, words: [], mapped: true }));
   });
-  return { format, features: brought, notes: said };
+  return { format, features: brought, openStreetMap: true, notes: said };
 }

@@ -3,6 +3,7 @@
  * are there (ESRI Shapefile Technical Description, July 1998; dBASE level 5 tables).
  */
 import { parseDbf, parseShp } from "shpjs";
+import { osmElement } from "../normalise/other-tags.ts";
 import { plainGeometries, type Brought, type BroughtFile } from "./brought.ts";
 import { toWgs84, turned, type ToWgs84 } from "./crs.ts";
 import { checkDegrees, soundGeometry } from "./geojson.ts";
@@ -98,6 +99,7 @@ export function readShapefile(file: string, base: string, parts: ShapefileParts,
   // The guard has seen that the rows are there; without a word on their encoding they are UTF-8 or plain ASCII.
   const rows = parts.dbf ? parseDbf(viewOf(parts.dbf), parts.cpg) : [];
   if (parts.dbf && rows.length !== shapes.length) notes.push(`${file} has ${shapes.length} shapes and ${rows.length} rows of attributes; they were joined in order as far as they go.`);
+  let openStreetMap = false;
   const features = shapes.flatMap((shape, i): Brought[] => {
     const from = `${file}, shape ${i + 1}`;
     const geometry = soundGeometry(shape);
@@ -108,11 +110,13 @@ export function readShapefile(file: string, base: string, parts: ShapefileParts,
     const row = rows[i] ?? {};
     // GIS number rows anew when they save, so only a field named as an identity is one.
     const own = Object.entries(row).find(([name]) => ["id", "osm_id", "fid"].includes(name.toLowerCase()))?.[1];
-    const key = (typeof own === "number" && Number.isFinite(own)) || (typeof own === "string" && own !== "") ? `${base}#${own}` : undefined;
-    return plainGeometries(geometry).map((part) => ({ from, key, properties: row, geometry: turned(part, turn), words: [base.replace(/\.[^.]*$/, "")], mapped: false }));
+    const element = osmElement(row, geometry.type);
+    openStreetMap ||= element !== undefined;
+    const key = element !== undefined ? `osm:${element}` : (typeof own === "number" && Number.isFinite(own)) || (typeof own === "string" && own !== "") ? `${base}#${own}` : undefined;
+    return plainGeometries(geometry).map((part) => ({ from, key, properties: row, geometry: turned(part, turn), words: [base.replace(/\.[^.]*$/, "")], mapped: element !== undefined }));
   });
   const keys = features.map(({ key }) => key);
   const distinct = new Set(keys).size === keys.length;
   if (crs === undefined && parts.prj === undefined) checkDegrees(file, features);
-  return { format: "shapefile", features: distinct ? features : features.map((feature) => ({ ...feature, key: undefined })), notes };
+  return { format: "shapefile", features: distinct ? features : features.map((feature) => ({ ...feature, key: undefined })), openStreetMap, notes };
 }

@@ -4,7 +4,7 @@ import { boxAround, overlaps } from "../../geo/box.ts";
 import { areasOf, boundariesOf } from "../../measure/place.ts";
 import type { PlacedFeature } from "../../measure/types.ts";
 import { at, perHole, type Finding } from "../rule.ts";
-import { sharedByAll } from "../overlap.ts";
+import { sharedByAll } from "../../geo/overlap.ts";
 
 /** What a careless outline explains. Common practice, no source. */
 const TOLERANCE_SQUARE_METRES = 4;

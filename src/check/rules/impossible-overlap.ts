@@ -2,7 +2,7 @@ import { isPenaltyArea, type FeatureKind } from "../../course/kinds.ts";
 import { areasOf } from "../../measure/place.ts";
 import type { PlacedFeature } from "../../measure/types.ts";
 import { at, perHole, type Finding } from "../rule.ts";
-import { sharedByAll } from "../overlap.ts";
+import { sharedByAll } from "../../geo/overlap.ts";
 
 /**
  * Pairs that cannot lie on one another, and the square metres a careless outline explains.

@@ -70,7 +70,7 @@ function checkMarkers(written: readonly WrittenFeature[], card: readonly string[
     if (!isPoint) continue;
     if (markers.has(tee)) findings.push(errorAt(teePath, "tee-marker-doubled", `${id ?? "A marker"} is a second marker of the ${tee} tees: expected one. Remove one of them.`));
     else if (card !== undefined && !card.includes(tee)) {
-      findings.push(errorAt(teePath, "tee-without-card", `The ${tee} tees have a marker but no length on the card. Write card: { ${tee}: 371 } with the length in yards, or remove the marker.`));
+      findings.push(errorAt(teePath, "tee-without-card", `The ${tee} tees have a marker but no length on the card. Write card: { ${tee}: ___ } with the length in yards, or remove the marker.`));
     }
     markers.add(tee);
   }
@@ -81,7 +81,7 @@ function checkMarkers(written: readonly WrittenFeature[], card: readonly string[
     }
   }
   if (card !== undefined && card.length === 0) {
-    findings.push(errorAt(["card"], "card-empty", "The card is empty: expected a length for each tee set the hole is played from. Write card: { yellow: 371 }."));
+    findings.push(errorAt(["card"], "card-empty", `The card is empty: expected a length for each tee set the hole is played from. Write card: { ${(teeIds ?? ["yellow"]).map((tee) => `${tee}: ___`).join(", ")} }.`));
   }
   return findings;
 }

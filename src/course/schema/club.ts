@@ -1,7 +1,7 @@
 /** What club.yaml may say. */
 import * as z from "zod";
 import { GUIDE_LANGUAGES, guideLanguageOf } from "../guide-languages.ts";
-import { expects, group, line } from "./fields.ts";
+import { expects, group, isWebAddress, line } from "./fields.ts";
 import { oneOf } from "./wording.ts";
 
 const isLanguageTag = (tag: string): boolean => {
@@ -22,16 +22,12 @@ const furtherLanguage = () =>
       error: () => `expected a language that the guide has words in, ${oneOf(GUIDE_LANGUAGES)}. Write one of these, or remove it.`,
     });
 
-/** Pages of a further language lie in a folder of its name, which knows no capitals. */
-const allDiffer = (tags: readonly string[]): boolean => new Set(tags.map((tag) => tag.toLowerCase())).size === tags.length;
-
-const isWebAddress = (text: string): boolean => {
-  const url = URL.canParse(text) ? new URL(text) : undefined;
-  return url !== undefined && (url.protocol === "https:" || url.protocol === "http:");
-};
 
 const sentences = (field: string, example: string) =>
   z.array(line("a sentence", `- "${example}"`, 1000), expects("a list of sentences", `${field}: [ "${example}" ]`));
+
+/** Pages of a further language lie in a folder of its name, which knows no capitals. */
+const allDiffer = (tags: readonly string[]): boolean => new Set(tags.map((tag) => tag.toLowerCase())).size === tags.length;
 
 export const clubSchema = group(
   {

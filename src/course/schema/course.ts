@@ -1,6 +1,6 @@
 /** What course.yaml may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, fileName, group, isoDate, line, numberWithin, silences, slug, wholeNumber } from "./fields.ts";
+import { expects, fileName, group, isoDate, isWebAddress, line, numberWithin, silences, slug, wholeNumber } from "./fields.ts";
 import { courseNotices } from "./notice.ts";
 import { orthophotoSchema } from "./orthophoto.ts";
 
@@ -34,6 +34,17 @@ const teeSet = group(
   "a tee set",
 );
 
+/** A source that asks to be named, and what came from it. */
+const source = group(
+  {
+    text: line("whom to name", 'text: "© OpenStreetMap contributors"', 500).optional(),
+    licence: line("the licence, or whose the rights are", 'licence: "ODbL 1.0"', 200).optional(),
+    link: z.string(expects("an address on the web", 'link: "https://www.openstreetmap.org/copyright"')).max(500).refine(isWebAddress).optional(),
+    files: z.array(line("the name of a file that came from there", 'files: [ "survey.geojson" ]', 250)).default([]),
+  },
+  "a source",
+);
+
 export const courseSchema = group(
   {
     name: line("the course's name", "name: Sample Links"),
@@ -41,7 +52,10 @@ export const courseSchema = group(
     surveyed: isoDate("the date of the survey as year-month-day", "surveyed: 2026-05-14").optional(),
     sources: z
       .array(
-        line("where the geometry comes from", '- "Survey by the club"', 500),
+        z.union([
+          line("where the geometry comes from", '- "Survey by the club"', 500),
+          source,
+        ], expects("a sentence, or a group with text, licence, link and files", '- { text: "Survey by the club", licence: "all rights with the club" }')),
         expects("a list of sentences", 'sources: [ "Survey by the club" ]'),
       )
       .default([]),

@@ -86,3 +86,9 @@ export const aim = () => line("where to aim in a few words, without figures", 'a
 
 /** Files are named from the course's own folder, so a guide never takes a file from elsewhere. */
 export const fileName = (expected: string, write: string) => line(expected, write, 250);
+
+/** An address that a browser opens as a page. */
+export const isWebAddress = (text: string): boolean => {
+  const url = URL.canParse(text) ? new URL(text) : undefined;
+  return url !== undefined && (url.protocol === "https:" || url.protocol === "http:");
+};

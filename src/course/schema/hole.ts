@@ -4,6 +4,12 @@ import { aim, expects, FIELD, group, line, MOST_HOLES, silences, wholeNumber, wh
 import { holeNotices } from "./notice.ts";
 import { photoSchema } from "./photo.ts";
 
+/** Fields of a page that may be marked as not the club's own yet. */
+const MARKED = ["par", "strokeIndex", "card"] as const;
+
+const fieldNames = (field: string, example: (typeof MARKED)[number]) =>
+  z.array(z.enum(MARKED, expects("par, strokeIndex or card", `${field}: [ ${example} ]`)), expects("a list of par, strokeIndex and card", `${field}: [ ${example} ]`)).default([]);
+
 export const holeSchema = group(
   {
     hole: wholeNumber(1, MOST_HOLES, `the hole's number, a whole number from 1 to ${MOST_HOLES}`, "hole: 7"),
@@ -12,8 +18,8 @@ export const holeSchema = group(
     strokeIndex: wholeNumberPerGender(1, MOST_HOLES, "strokeIndex", 5),
     card: z.record(
       z.string(),
-      wholeNumber(20, 1200, "the length on the printed card in whole yards", `${FIELD}: 371`),
-      expects("the printed card: a length in yards for each tee set", "card: { white: 392, yellow: 371 }"),
+      wholeNumber(20, 1200, "the length on the printed card in whole yards", `${FIELD}: ___`),
+      expects("the printed card: a length in yards for each tee set", "card: { yellow: ___ }, with every tee set of the hole and its printed yards"),
     ),
     aim: aim().optional(),
     photos: z
@@ -21,6 +27,8 @@ export const holeSchema = group(
       .default([]),
     notices: holeNotices(),
     silence: silences(),
+    placeholder: fieldNames("placeholder", "par"),
+    proposed: fieldNames("proposed", "card"),
     features: z.unknown().optional(),
   },
   "a group",

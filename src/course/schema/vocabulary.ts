@@ -17,8 +17,11 @@ export const KIND_KEYS = ["golf", "natural", "barrier", "waterway", "highway", "
 /** Keys with a number that is measured or drawn. */
 const METRE_KEYS = ["width", "height"] as const;
 
+/** Marks of a feature that is not the club's own yet: `true`, or left out. */
+const MARK_KEYS = ["placeholder", "proposed"] as const;
+
 /** The other keys Marram reads; a misspelling of one would go unnoticed otherwise. */
-const OTHER_KEYS = ["tee", "name"] as const;
+const OTHER_KEYS = ["tee", "name", ...MARK_KEYS] as const;
 
 const ALL_KEYS: readonly string[] = [...KIND_KEYS, ...METRE_KEYS, ...OTHER_KEYS];
 
@@ -77,6 +80,10 @@ export function checkVocabulary(tags: Tags, type: GeometryType | undefined, path
     if (value !== undefined && !(typeof value === "number" && value > 0 && value < 1000)) {
       findings.push(errorAt(at(key), "tag-metres", `${name}: ${key} is ${shown(value)}: expected metres as a number above 0. Write ${key}: 3.5.`));
     }
+  }
+  for (const key of MARK_KEYS) {
+    const value = tags[key];
+    if (value !== undefined && value !== true) findings.push(errorAt(at(key), "tag-mark", `${name}: ${key} is ${shown(value)}: expected true, or no such tag. Delete ${key} once the shape is the club's own.`));
   }
   if (tags["name"] !== undefined && (typeof tags["name"] !== "string" || tags["name"].trim() === "")) {
     findings.push(errorAt(at("name"), "tag-name", `${name}: name is ${shown(tags["name"])}: expected a text. Write name: ${quote(String(tags["name"]).trim() || "Kelp Gully")}.`));

@@ -1,9 +1,9 @@
-/** How much ground two features share. */
+/** How much ground two areas share. */
 import { featureCollection, intersect, polygon } from "@turf/turf";
-import { areaSquareMetres, contains } from "../geo/area.ts";
-import { boxAround, overlaps } from "../geo/box.ts";
-import type { Area, Point } from "../geo/position.ts";
-import { crossing } from "../geo/segment.ts";
+import { areaSquareMetres, contains } from "./area.ts";
+import { boxAround, overlaps } from "./box.ts";
+import type { Area, Point } from "./position.ts";
+import { crossing } from "./segment.ts";
 
 const asPolygon = (area: Area) => polygon(area.map((ring) => ring.map(([x, y]) => [x, y])));
 
