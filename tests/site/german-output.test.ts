@@ -126,7 +126,8 @@ describe("sentences", () => {
 
   test("of what has no name of its own", () => {
     const mast = hilly([...feature, pointFeature("mark", "landmark", [5, 900], { tags: { man_made: "lighthouse" } }), areaFeature("deep", "water", box(-60, 200, -30, 240))]);
-    const measured = mast.holes[0]!;
+    const unsaid = mast.holes[0]!;
+    const measured = { ...unsaid, hole: { ...unsaid.hole, tip: { ...unsaid.hole.tip, markdown: "Auf :aim[mark] zielen." } } };
     expect(aimFrom(measured, measured.tees[0]!, german)?.name).toBe("Leuchtturm");
     expect(hazardName(measured, measured.tees[0]!.hazards.find(({ id }) => id === "deep")!, german)).toBe("Wasser");
   });
