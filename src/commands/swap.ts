@@ -85,7 +85,7 @@ async function exchange(one: string, other: string): Promise<boolean> {
 
 async function replace(path: string, ready: string): Promise<void> {
   const had = await stat(path).then(() => true, () => false);
-  if (had && (await exchange(ready, path))) return void (await rm(ready, { recursive: true, force: true }));
+  if (had && (await exchange(ready, path))) return rm(ready, { recursive: true, force: true });
   const replaced = renamedLeftover(ready, "replaced");
   try {
     if (had) await rename(path, replaced);

@@ -78,9 +78,7 @@ export function drawWater(context: PlateContext, lines: readonly WaterLine[] = s
     // The shore's inner half is hidden by the fill, so waters that meet have no line between them.
     element("use", { ...paint("shore"), href: `#${id}`, "stroke-width": c.fine * 2.4 }) +
     element("use", { ...paint("sea"), href: `#${id}`, "fill-rule": "evenodd" });
-  const shade = [
-    ...scene.water.flatMap(({ rings }) => rings.flatMap((ring, i) => (i === 0 ? crescents(ring.length > 60 ? ring.filter((_, k) => k % 2 === 0) : ring, LIGHT, 5 * c.drawing) : []))),
-  ];
+  const shade = scene.water.flatMap(({ rings }) => rings.flatMap((ring, i) => (i === 0 ? crescents(ring.length > 60 ? ring.filter((_, k) => k % 2 === 0) : ring, LIGHT, 5 * c.drawing) : [])));
   const ranks = c.waterLines.map((_, rank) => lines.filter((line) => line.rank === rank));
   const count = ranks.length;
   out += element(

@@ -240,7 +240,7 @@ function labelPlaces(bars: readonly LandingBar[], stations: readonly number[], s
   let limit = strip.map[3] - 8;
   for (const i of order.reverse()) {
     places[i] = Math.min(places[i]!, limit);
-    limit = places[i]! - LABEL_GAP;
+    limit = places[i] - LABEL_GAP;
   }
   return places;
 }

@@ -140,8 +140,8 @@ export function fly(launch: Launch, conditions: FlightConditions, visit?: (point
     rateOf(trial, k4);
     for (let i = 0; i < SIZE; i += 1) state[i] = before[i]! + (step / 6) * (k1[i]! + 2 * k2[i]! + 2 * k3[i]! + k4[i]!);
 
-    if (before[5]! > 0 && state[5]! <= 0) apex = apexBetween(before, state, step);
-    if (state[5]! < 0 && state[2]! <= rise) {
+    if (before[5]! > 0 && state[5] <= 0) apex = apexBetween(before, state, step);
+    if (state[5] < 0 && state[2]! <= rise) {
       if (before[2]! < rise) {
         return refuse("unreachable", `The ball rises ${apex.toFixed(1)} m and never comes down on ground ${rise} m higher. Give a lower target or a longer shot.`);
       }

@@ -121,11 +121,11 @@ function namedCrs(file: string, text: string, verb: string): Crs {
       geographic: isGeographic(definition),
       toFile: ([longitude, latitude]) => {
         const [x, y] = converter.forward([longitude, latitude]);
-        return [x!, y!];
+        return [x, y];
       },
       toPosition: ([x, y]) => {
         const [longitude, latitude] = converter.inverse([x, y]);
-        return [longitude!, latitude!];
+        return [longitude, latitude];
       },
     };
   } catch (cause) {

@@ -50,7 +50,7 @@ export function wantedTranslations(folder: string, names: readonly string[], isO
       say("error", `The file is named a translation into ${first}, which is the language content is written in. Put it into ${found.of}, or remove it.`);
     } else if (!further.includes(found.language)) {
       const all = first === undefined ? [found.language] : [...languages, found.language];
-      const near = further.length > 0 && further.some((one) => one.toLowerCase().startsWith(found.language.toLowerCase().slice(0, 2)));
+      const near = further.some((one) => one.toLowerCase().startsWith(found.language.toLowerCase().slice(0, 2)));
       const instead = near ? insteadOf(found.language, further) : `Write language: [${all.join(", ")}] in club.yaml, or remove the file.`;
       say("warning", `The file is not read: ${quote(found.language)} is not among the languages of the guide, ${oneOf(languages, "and")}. ${instead}`);
     } else if (!names.includes(found.of)) {

@@ -11,7 +11,7 @@ export async function bundleWorker(folder: string): Promise<void> {
     build: {
       outDir: folder,
       emptyOutDir: false,
-      rollupOptions: {
+      rolldownOptions: {
         input: fileURLToPath(new URL("../islands/keep/worker.ts", import.meta.url)),
         output: { format: "iife", entryFileNames: WORKER_FILE },
       },

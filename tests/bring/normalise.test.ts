@@ -90,7 +90,7 @@ describe("shapes", () => {
     const { geometry, guess } = one(WALKED, { name: "bunker" });
     expect(geometry.type).toBe("Polygon");
     expect(guess).toBe('the word "bunker" says what it is');
-    expect(reason({ type: "LineString", coordinates: WALKED.coordinates.slice(0, 3) as number[][] }, { golf: "bunker" })).toContain("drawn as a LineString");
+    expect(reason({ type: "LineString", coordinates: WALKED.coordinates.slice(0, 3) }, { golf: "bunker" })).toContain("drawn as a LineString");
   });
 
   it("open an area where a line is meant", () => {

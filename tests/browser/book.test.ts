@@ -37,7 +37,7 @@ test("holds every hole on two facing pages, and no page runs over", async () => 
   expect(await page.locator(".leaf.plate").count()).toBe(18);
   const leaves = await page.locator(".leaf").evaluateAll((all) => all.map((leaf) => {
     const inner = leaf.querySelector(".page")!;
-    return { kind: leaf.className, over: Math.max(inner.scrollHeight - inner.clientHeight, inner.scrollWidth - inner.clientWidth) };
+    return { kind: leaf.getAttribute("class") ?? "", over: Math.max(inner.scrollHeight - inner.clientHeight, inner.scrollWidth - inner.clientWidth) };
   }));
   for (const [i, { kind, over }] of leaves.entries()) {
     expect(over, `page ${i + 1}`).toBeLessThanOrEqual(1);

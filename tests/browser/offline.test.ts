@@ -33,7 +33,7 @@ interface Host {
 
 async function host(first: string): Promise<Host> {
   let answer = guideListener({ folder: first, base });
-  let asked: string[] = [];
+  const asked: string[] = [];
   let spoilt: string | undefined;
   let left = Infinity;
   const server: Server = createServer((request, response) => {

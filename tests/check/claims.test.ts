@@ -1,13 +1,12 @@
 /** The matcher held to sentences labelled by hand. */
 import { describe, expect, test } from "vitest";
 import { findClaims } from "../../src/check/claims/find.ts";
-import { claimKey } from "./scoring.ts";
+import { claimKey,score,told,type Score } from "./scoring.ts";
 import { ENGLISH } from "../../src/check/claims/english/index.ts";
 import { GERMAN } from "../../src/check/claims/german/index.ts";
 import { lexiconFor } from "../../src/check/claims/lexicons.ts";
 import { HELD_OUT, tuning } from "./corpus.ts";
 import { corpusFacts } from "./corpus-holes.ts";
-import { score, told, type Score } from "./scoring.ts";
 import { growthOverFourfold } from "../support/growth.ts";
 import { foundInTip } from "./support.ts";
 

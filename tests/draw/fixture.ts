@@ -27,7 +27,7 @@ const lonLat = ([x, y]: Point): [number, number] => {
 function feature(id: string, tags: Tags, geometry: Feature["geometry"]): Feature {
   const of = (key: string): string | undefined => (typeof tags[key] === "string" ? tags[key] : undefined);
   const size = (key: string): number | undefined => (typeof tags[key] === "number" ? tags[key] : undefined);
-  const type = geometry.type as Parameters<typeof featureKind>[1];
+  const type = geometry.type;
   return {
     id,
     kind: featureKind(tags, type) satisfies FeatureKind,

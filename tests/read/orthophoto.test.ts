@@ -159,7 +159,7 @@ describe("tiles", () => {
     for (let i = 3; i < data.length; i += 4) opacities.add(data[i]! > 200 ? 255 : data[i]! < 50 ? 0 : 128);
     expect(opacities.has(0) && opacities.has(255)).toBe(true);
     const middle = tileOf([-9, 56.5005], 18);
-    const { data: [red, green, blue] } = await sharp((await photoTile(one, folder, middle))!).resize(1, 1).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+    const { data: [red, green, blue] } = await sharp((await photoTile(one, folder, middle))).resize(1, 1).removeAlpha().raw().toBuffer({ resolveWithObject: true });
     for (const [got, wanted] of [[red, 0x40], [green, 0x60], [blue, 0x30]] as const) expect(Math.abs(got! - wanted)).toBeLessThan(12);
   });
 
@@ -176,7 +176,7 @@ describe("tiles", () => {
 
   test("declared nodata is clear", async () => {
     const nodata = courseWith({ file: await geoTiff("nodata.tif", UTM, ULLR, ["-scale", "64", "64", "0", "0", "-ot", "Byte", "-a_nodata", "0"]) });
-    const { data } = await sharp((await photoTile(nodata, folder, tileOf([-9, 56.5005], 17)))!).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+    const { data } = await sharp((await photoTile(nodata, folder, tileOf([-9, 56.5005], 17)))).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
     expect(data.filter((_, i) => i % 4 === 3).every((opacity) => opacity === 0)).toBe(true);
   });
 });

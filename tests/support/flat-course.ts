@@ -4,14 +4,14 @@
  */
 import type { Course, Feature, FeatureKind, Hole, TeeSet } from "../../src/course/types.ts";
 import { frameAt } from "../../src/geo/frame.ts";
-import type { Point, Position } from "../../src/geo/position.ts";
+import type { Point } from "../../src/geo/position.ts";
 
 export const FRAME = frameAt([-9, 56.5]);
 
 export const place = { file: "test", line: 1, column: 1 };
 
 const lonLat = (point: Point, height?: number): number[] => {
-  const [longitude, latitude] = FRAME.toPosition(point) as Position;
+  const [longitude, latitude] = FRAME.toPosition(point);
   return height === undefined ? [longitude, latitude] : [longitude, latitude, height];
 };
 

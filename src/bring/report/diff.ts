@@ -26,8 +26,10 @@ function steps(before: readonly string[], after: readonly string[]): Step[] {
       }
     }
     for (let i = 0, j = 0; i < a.length || j < b.length; ) {
-      if (i < a.length && j < b.length && a[i] === b[j]) middle.push([" ", a[i++]!]), j++;
-      else if (i < a.length && (j === b.length || longest[(i + 1) * width + j]! >= longest[i * width + j + 1]!)) middle.push(["-", a[i++]!]);
+      if (i < a.length && j < b.length && a[i] === b[j]) {
+        middle.push([" ", a[i++]!]);
+        j++;
+      } else if (i < a.length && (j === b.length || longest[(i + 1) * width + j]! >= longest[i * width + j + 1]!)) middle.push(["-", a[i++]!]);
       else middle.push(["+", b[j++]!]);
     }
   }

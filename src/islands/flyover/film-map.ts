@@ -79,8 +79,8 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
   canvas.removeAttribute("tabindex");
 
   const fill = (): void => {
-    map.getSource<GeoJSONSource>(SOURCES.play)?.setData(lines(course, hole));
-    map.getSource<GeoJSONSource>(FLAGS_SOURCE)?.setData(flags(course, hole));
+    void map.getSource<GeoJSONSource>(SOURCES.play)?.setData(lines(course, hole));
+    void map.getSource<GeoJSONSource>(FLAGS_SOURCE)?.setData(flags(course, hole));
   };
   const show = (pose: Pose): void => {
     const { from, to, sightHeight } = sight(pose, frame);

@@ -80,7 +80,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   const base: BaseMap = {
     setData(source, data) {
       drawn.set(source, data);
-      made?.getSource<GeoJSONSource>(source)?.setData(data);
+      void made?.getSource<GeoJSONSource>(source)?.setData(data);
     },
     setRelief(on) {
       if (on === relief.on) return;

@@ -10,7 +10,9 @@ export interface BareMap {
 }
 
 const slot = document.getElementById("live-map")!;
-document.querySelector("button")!.addEventListener("click", async () => {
+document.querySelector("button")!.addEventListener("click", () => void open());
+
+async function open(): Promise<void> {
   slot.dataset["state"] = "loading";
   try {
     const [{ draw }, map] = await Promise.all([
@@ -23,4 +25,4 @@ document.querySelector("button")!.addEventListener("click", async () => {
     console.error(cause);
     slot.dataset["state"] = "failed";
   }
-});
+}

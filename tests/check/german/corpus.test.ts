@@ -1,12 +1,11 @@
 /** The German matcher held to sentences labelled by hand. */
 import { describe, expect, test } from "vitest";
-import { claimKey } from "../scoring.ts";
+import { claimKey,score,told } from "../scoring.ts";
 import { findClaims } from "../../../src/check/claims/find.ts";
 import { GERMAN } from "../../../src/check/claims/german/index.ts";
 import { judge } from "../../../src/check/claims/judge/index.ts";
 import { sayIn } from "../../../src/check/say.ts";
 import type { HoleName, Sentence } from "../corpus.ts";
-import { score, told } from "../scoring.ts";
 import { corpusFacts } from "../corpus-holes.ts";
 import { GERMAN_HELD_OUT, germanTuning } from "./corpus.ts";
 import { TRUE_TIPS } from "./true-tips.ts";

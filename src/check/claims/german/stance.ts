@@ -99,7 +99,7 @@ export function advice(segment: string): (index: number) => boolean {
   bounds.forEach((from, i) => {
     const words = segment.slice(from, bounds[i + 1] ?? segment.length).split(" ").filter((word) => word !== "" && word !== ",");
     while (JOINS.has(words.at(-1) ?? "")) words.pop();
-    const sie = words.findIndex((word, k) => word === "sie" && k > 0 && /en$/.test(words[k - 1]!) && !STATING.has(words[k - 1]!));
+    const sie = words.findIndex((word, k) => word === "sie" && k > 0 && words[k - 1]!.endsWith("en") && !STATING.has(words[k - 1]!));
     const last = words.at(-1) ?? "";
     const bare = BARE.has(last) && words.at(-2) !== "zu" && !words.some((word) => /^(?:werden|wird|können|die|wo)$/.test(word) && word !== "die");
     const told = sie > 0 || FAMILIAR.has(words[0] ?? "") || bare || COUNSEL.test(words.join(" "));
