@@ -10,7 +10,7 @@ import { offLine, type OffLine } from "../measure/aim.ts";
 import { askOf, carriedOver, playersOf } from "../measure/carried.ts";
 import { laterHazards, type MetAfter } from "../measure/later.ts";
 import { REFERENCE_PLAYERS, type ReferencePlayer } from "../measure/players.ts";
-import type { HazardFigures, MeasuredHole, Shape, TeeFigures } from "../measure/types.ts";
+import type { Bend, HazardFigures, MeasuredHole, Shape, TeeFigures } from "../measure/types.ts";
 import type { Words } from "../site/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
@@ -139,6 +139,12 @@ export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleR
 /** What is left past a hazard, where it can be passed and the green lies beyond. */
 const leftPast = ({ carryMetres, leavesMetres }: HazardFigures): number | undefined =>
   carryMetres !== undefined && leavesMetres > 0 ? leavesMetres : undefined;
+
+/** Turns of fewer degrees are not worth a word. */
+const BEND_DEGREES = 5;
+
+/** The turning point that a hole's head tells: the first that turns the line of play by more than a hand's drawing does. */
+export const firstBend = (tee: TeeFigures): Bend | undefined => tee.bends.find(({ angleDegrees }) => angleDegrees >= BEND_DEGREES);
 
 /** One figure for every tee set that has it, as the tee control reads it; to the centimetre that figures are held to. */
 export function byTee(measured: MeasuredHole, figure: (tee: TeeFigures) => number | undefined): Record<string, number> {
