@@ -11,6 +11,7 @@ import { askOf, carriedOver, playersOf } from "../measure/carried.ts";
 import { laterHazards, type MetAfter } from "../measure/later.ts";
 import { REFERENCE_PLAYERS, type ReferencePlayer } from "../measure/players.ts";
 import type { Bend, HazardFigures, MeasuredHole, Shape, TeeFigures } from "../measure/types.ts";
+import { featureName } from "../site/ground-names.ts";
 import type { Words } from "../site/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
@@ -67,9 +68,8 @@ export function mustCarryMetres(tee: TeeFigures): number | undefined {
 
 /** A hazard's name, or what it is; with which time, where it comes into play more than once. */
 export function hazardName(measured: MeasuredHole, { id, stretch, stretches }: HazardFigures, words: Words): string {
-  const feature = measured.placed.get(id)?.feature;
-  const name = feature?.name ?? (feature && words.kinds[feature.kind]) ?? words.unnamedHazard;
-  return stretches > 1 ? words.stretch(name, stretch) : name;
+  const name = featureName(measured, id, words);
+  return stretches > 1 ? words.stretch({ name, time: stretch }) : name;
 }
 
 export interface Aim extends OffLine {
@@ -86,7 +86,8 @@ const AIM_DEGREES = 60;
  * What a tip says first to aim at from a tee; nothing where it says none: an aim made up
  * from the ground could say the opposite of the tip's own words.
  */
-export function aimFrom(measured: MeasuredHole, tee: TeeFigures, { landmarks }: Pick<Words, "landmarks">): Aim | undefined {
+export function aimFrom(measured: MeasuredHole, tee: TeeFigures, words: Pick<Words, "landmarks">): Aim | undefined {
+  const landmarks: Readonly<Record<string, string | undefined>> = words.landmarks;
   for (const id of aimIds(measured.hole.tip.markdown)) {
     const placed = measured.placed.get(id);
     const off = placed && offLine(tee, placed);

@@ -2,11 +2,9 @@
 import { dataset } from "../contract/dataset.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { Voice } from "../tell/voice.ts";
-import type { Words } from "../site/words.ts";
+import { words as wordsOf, type Words } from "../site/words.ts";
 
-export function voiceOf({ tell }: Pick<Words, "tell">): Voice {
-  return { units: tell.units, up: tell.up("{}"), down: tell.down("{}"), level: tell.level };
-}
+export const voiceOf = ({ locale, tell: { units, up, down, level } }: Pick<Words, "locale" | "tell">): Voice => ({ locale, units, up, down, level });
 
 /** Attributes for the element that holds a page's figures. */
 export function settingsData(
@@ -19,9 +17,9 @@ export function settingsData(
   return dataset({ course: courseId, courseTees: tees.join(" "), firstTee, courseUnits: units, voice: JSON.stringify(voiceOf(words)) });
 }
 
-/** Attributes for a text that may stand in another language than its page. @param words of the text's own */
-export const inLanguage = (language: string | undefined, words: Pick<Words, "tell">): Readonly<Record<string, string>> =>
-  language === undefined ? {} : { lang: language, ...dataset({ ownVoice: JSON.stringify(voiceOf(words)) }) };
+/** Attributes for a text that may stand in another language than its page: what is in it is worded in its own. */
+export const inLanguage = (language: string | undefined): Readonly<Record<string, string>> =>
+  language === undefined ? {} : { lang: language, ...dataset({ ownVoice: JSON.stringify(voiceOf(wordsOf(language))) }) };
 
 /** Attributes for the live map's slot: what is said before the map's own words are there. */
 export const liveMapData = ({ liveMap }: Words): Readonly<Record<string, string>> =>

@@ -28,7 +28,7 @@ export const teeChoice = "data-tee-choice";
 export const unitChoice = "data-unit-choice";
 export const thirdChoice = "data-third-choice";
 /** The sentence said of a change. */
-export const pattern = "data-pattern";
+export const changed = "data-changed";
 /** Where keeping the guide on the device is offered. */
 export const keep = "data-keep";
 

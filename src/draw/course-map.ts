@@ -21,7 +21,8 @@ import { layCover, stageOf } from "./stage.ts";
 import { element, escapeXml, num, polyPath, polyPaths } from "./svg.ts";
 import { landmark, landmarkSymbol, LANDMARK_REACH } from "./symbols.ts";
 import { textWidth } from "./text-width.ts";
-import { ENGLISH, type PlateWords } from "./words.ts";
+import { dayOf } from "../words/day.ts";
+import type { PlateWords } from "../words/words.ts";
 import { drawWorks } from "./works.ts";
 
 export interface CourseOptions {
@@ -36,7 +37,7 @@ export interface CourseOptions {
   /** What a hole's link is called; its number and name when left out. */
   readonly linkLabel?: (hole: MeasuredHole) => string;
   readonly ground?: PlateGround;
-  readonly words?: PlateWords;
+  readonly words: PlateWords;
   readonly labelledBy?: string;
 }
 
@@ -115,7 +116,7 @@ export function layCourse(course: MeasuredCourse, size: "desk" | "phone" = "desk
 export function drawCourse(course: MeasuredCourse, options: CourseOptions): CourseDrawn {
   const size = options.size ?? "desk";
   const composition = MAPS[size];
-  const words = options.words ?? ENGLISH;
+  const { words } = options;
   const sheet = layCourse(course, size);
   const context = stageOf(everything(course), sheet, composition, options.theme ?? "light", options.idPrefix);
   const { paint, cover } = context;
@@ -151,7 +152,7 @@ export function drawCourse(course: MeasuredCourse, options: CourseOptions): Cour
   const titleId = context.id("title");
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-course" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="${options.href ? "group" : "img"}" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
-    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.courseTitle(course.course.name)))) +
+    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.courseTitle({ course: course.course.name })))) +
     element("defs", {}, element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }))) +
     drawPaper(sheet, paint) +
     element("g", { "clip-path": `url(#${clip})` }, map) +
@@ -276,7 +277,7 @@ function drawCourseTitle(course: MeasuredCourse, { sheet, composition, paint }: 
   const [minX, , maxX, maxY] = sheet.map;
   const middle = (maxY + (large ? 14 : 4) + sheet.height) / 2;
   const name: TextLine = { text: course.course.name, mark: "title", size: large ? 30 : 18, weight: "heavy" };
-  const note: TextLine = { text: course.course.surveyed ? words.surveyed(course.course.surveyed) : "", mark: "legend", size: large ? 12 : 10, weight: "regular" };
+  const note: TextLine = { text: course.course.surveyed ? words.surveyed({ date: dayOf(course.course.surveyed) }) : "", mark: "legend", size: large ? 12 : 10, weight: "regular" };
   const scale = { ...composition, fine: 0.8, drawing: 1, text: { ...composition.text, note: note.size } };
   const most = large ? 240 : 120;
   const width = drawScale([0, 0], most, sheet, scale, unit, paint).width;

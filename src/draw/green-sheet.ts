@@ -26,7 +26,7 @@ import { drawBunkers, drawFairways, drawGreens, drawWater } from "./ground.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import { painter, type Painter, type PlateTheme } from "./palette.ts";
 import type { PlateContext } from "./plate-context.ts";
-import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words.ts";
+import type { GroundDrawingWords } from "../words/words.ts";
 import { sceneOf } from "./scene.ts";
 import { drawnTee, sheetOf, type Sheet } from "./sheet.ts";
 import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
@@ -46,7 +46,7 @@ export interface GreenSheetOptions {
   /** With it contours and arrows are drawn, and what the lie says of front and tiers. */
   readonly ground?: { readonly grid: HeightGrid; readonly lie: GreenLie | undefined };
   readonly theme?: PlateTheme;
-  readonly words?: GroundDrawingWords;
+  readonly words: GroundDrawingWords;
 }
 
 export interface GreenSheet {
@@ -72,7 +72,7 @@ const ARROW_METRES = 4.4;
 
 /** Draws a hole's green. Same hole and options, same bytes. */
 export function drawGreenSheet(hole: MeasuredHole, options: GreenSheetOptions): GreenSheet {
-  const words = options.words ?? ENGLISH_GROUND_DRAWING;
+  const { words } = options;
   const paint = painter(options.theme ?? "light");
   const { green } = drawnTee(hole, options.tee);
   const outline = greenOf(hole.placed, hole.hole);
@@ -102,7 +102,7 @@ export function drawGreenSheet(hole: MeasuredHole, options: GreenSheetOptions): 
   const titles = { title: context.id("title"), description: context.id("description") };
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-green-sheet" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="img" aria-labelledby="${escapeXml(titles.title)}" aria-describedby="${escapeXml(titles.description)}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
-    element("title", { id: titles.title }, escapeXml(words.greenTitle(hole.hole.number))) +
+    element("title", { id: titles.title }, escapeXml(words.greenTitle({ hole: hole.hole.number }))) +
     element("desc", { id: titles.description }, escapeXml(words.greenDescription)) +
     element("defs", {}, window) +
     element("rect", { ...paint("paper"), width: num(sheet.width), height: num(sheet.height) }) +

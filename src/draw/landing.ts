@@ -20,7 +20,7 @@ import { clipLine, clipRing } from "./clip.ts";
 import { naturalKnots } from "./curves.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import { painter, type Mark, type Painter, type PlateTheme } from "./palette.ts";
-import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words.ts";
+import type { GroundDrawingWords } from "../words/words.ts";
 import { element, escapeXml, num, polyPath, smoothPath } from "./svg.ts";
 import { beads, symbolMarker } from "./symbols.ts";
 import { textWidth } from "./text-width.ts";
@@ -35,7 +35,7 @@ export interface LandingOptions {
   readonly idPrefix: string;
   readonly unit: LengthUnit;
   readonly theme?: PlateTheme;
-  readonly words?: GroundDrawingWords;
+  readonly words: GroundDrawingWords;
 }
 
 export interface Landing {
@@ -89,7 +89,7 @@ interface Strip {
 export function drawLanding(hole: MeasuredHole, bars: readonly LandingBar[], options: LandingOptions): Landing | undefined {
   const longest = hole.tees[0];
   if (bars.length === 0 || !longest) return undefined;
-  const words = options.words ?? ENGLISH_GROUND_DRAWING;
+  const { words } = options;
   const paint = painter(options.theme ?? "light");
   const { line } = longest;
   const stations = bars.map(({ figures }) => line.lengthMetres - figures.leavesMetres);
@@ -116,7 +116,7 @@ export function drawLanding(hole: MeasuredHole, bars: readonly LandingBar[], opt
   ).join("");
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-landing" viewBox="0 0 ${WIDTH} ${num(height)}" width="${WIDTH}" height="${num(height)}" role="img" aria-labelledby="${escapeXml(id("title"))}" aria-describedby="${escapeXml(id("description"))}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
-    element("title", { id: id("title") }, escapeXml(words.landingTitle(hole.hole.number))) +
+    element("title", { id: id("title") }, escapeXml(words.landingTitle({ hole: hole.hole.number }))) +
     element("desc", { id: id("description") }, escapeXml(words.landingDescription)) +
     element("defs", {}, element("clipPath", { id: id("map") }, element("rect", { x: LEFT, y: TOP, width: num(mapWidth), height: num(mapHeight) })) + symbolMarker(id("gorse"), "gorse-b", 0.8, paint) + symbolMarker(id("tree"), "tree-b", 1, paint)) +
     element("rect", { ...paint("paper"), width: WIDTH, height: num(height) }) +
@@ -252,7 +252,7 @@ function drawLabel({ player, figures }: LandingBar, station: number, y: number, 
   const whole = (metres: number): string => String(Math.round(inUnit(metres, unit)));
   const x = strip.map[2] + 14;
   const barY = strip.at(station, 0)[1];
-  const width = figures.fairway.widthMetres > 0 ? `, ${words.wide(whole(figures.fairway.widthMetres))}` : "";
+  const width = figures.fairway.widthMetres > 0 ? `, ${words.wide({ length: whole(figures.fairway.widthMetres) })}` : "";
   let out =
     element("path", { ...paint("leader"), "stroke-width": 0.6, d: polyPath([[strip.map[2] + 3.2, barY], [strip.map[2] + 9, y], [x - 2, y]], false) }) +
     set(paint, { text: words.players[player], mark: "title", size: TEXT, weight: "heavy" }, x, y - 1, "start") +

@@ -10,7 +10,7 @@ import { blockSize, Lettering, type TextLine } from "./lettering.ts";
 import type { PlateContext } from "./plate-context.ts";
 import { element, num, polyPath } from "./svg.ts";
 import { landmark, LANDMARK_REACH, landmarkSymbol } from "./symbols.ts";
-import type { PlateWords } from "./words.ts";
+import type { PlateWords } from "../words/words.ts";
 
 export interface NamesDrawn {
   readonly svg: string;

@@ -27,7 +27,7 @@ import {
 import { flag, flagOnGreen } from "./symbols.ts";
 import { element, num } from "./svg.ts";
 import { drawUnitFigures } from "./unit-figures.ts";
-import type { PlateWords } from "./words.ts";
+import type { PlateWords } from "../words/words.ts";
 import { drawBounds, drawWorks } from "./works.ts";
 
 /** What a plate is made of, and what its layers leave one another. */

@@ -18,7 +18,7 @@ import { layCover, stageOf, teePlates } from "./stage.ts";
 import { drawnTee, layHole, type Sheet } from "./sheet.ts";
 import { element, escapeXml, num } from "./svg.ts";
 import { drawTitleBlock } from "./title-block.ts";
-import { ENGLISH, type PlateWords } from "./words.ts";
+import type { PlateWords } from "../words/words.ts";
 
 export interface PlateOptions {
   /** One of the site's, by name, or another. */
@@ -32,7 +32,7 @@ export interface PlateOptions {
   /** Colours written into the drawing; a page's {@link plateCss} overrides them. */
   readonly theme?: PlateTheme;
   readonly ground?: PlateGround;
-  readonly words?: PlateWords;
+  readonly words: PlateWords;
   /** Ids of elements on the page that name and describe the plate; without them it carries its own title and description. */
   readonly labelledBy?: string;
   readonly describedBy?: string;
@@ -81,7 +81,7 @@ export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
 
 /** Everything but the texture, found and drawn once; then the plate with as much texture as one likes. */
 function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composition): (texture: Composition) => Plate {
-  const words = options.words ?? ENGLISH;
+  const { words } = options;
   const theme = options.theme ?? "light";
   const paint = painter(theme);
   const sheet = layHole(hole, composition);
@@ -105,7 +105,7 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
   const titleId = context.id("title");
   const descriptionId = context.id("description");
   const head =
-    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.plateTitle(hole.hole.number, hole.hole.name)))) +
+    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.plateTitle({ hole: hole.hole.number, name: hole.hole.name })))) +
     (options.describedBy ? "" : element("desc", { id: descriptionId }, escapeXml(words.plateDescription))) +
     element("defs", {}, window) +
     drawPaper(sheet, paint);

@@ -12,7 +12,7 @@ import { hazardsInPlay, reachAndCarry } from "./figures.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import { painter, type Painter, type PlateTheme } from "./palette.ts";
 import { seenAlong, sectionAlong, stretchesOf, type SectionPoint, type Surface } from "./profile-ground.ts";
-import { ENGLISH_GROUND_DRAWING, type GroundDrawingWords } from "./profile-words.ts";
+import type { GroundDrawingWords } from "../words/words.ts";
 import { drawnTee } from "./sheet.ts";
 import { element, escapeXml, num, polyPath } from "./svg.ts";
 import { beads, flag, symbolMarker } from "./symbols.ts";
@@ -28,7 +28,7 @@ export interface ProfileOptions {
   /** By tee set, the drive whose landing ground is marked; none where a hole is reached in one. */
   readonly driveMetres?: Readonly<Record<string, number>>;
   readonly theme?: PlateTheme;
-  readonly words?: GroundDrawingWords;
+  readonly words: GroundDrawingWords;
 }
 
 export interface Profile {
@@ -89,7 +89,7 @@ interface Sheet {
 
 /** Draws a hole's section; undefined where too little of the ground along it is known. Same hole and options, same bytes. */
 export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: ProfileOptions): Profile | undefined {
-  const words = options.words ?? ENGLISH_GROUND_DRAWING;
+  const { words } = options;
   const paint = painter(options.theme ?? "light");
   const first = drawnTee(hole, options.tee);
   const longest = Math.max(...hole.tees.map(({ lengthMetres }) => lengthMetres));
@@ -136,7 +136,7 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
   const [titleId, descriptionId] = [`${options.idPrefix}-title`, `${options.idPrefix}-description`];
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-profile" viewBox="0 0 ${WIDTH} ${num(height)}" width="${WIDTH}" height="${num(height)}" role="img" aria-labelledby="${escapeXml(titleId)}" aria-describedby="${escapeXml(descriptionId)}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
-    element("title", { id: titleId }, escapeXml(words.profileTitle(hole.hole.number, first.tee.name))) +
+    element("title", { id: titleId }, escapeXml(words.profileTitle({ hole: hole.hole.number, tee: first.tee.name }))) +
     element("desc", { id: descriptionId }, escapeXml(words.profileDescription)) +
     element("defs", {}, patterns(sheet)) +
     element("rect", { ...paint("paper"), width: WIDTH, height: num(height) }) +
@@ -257,7 +257,7 @@ function drawRules({ paint, pxPerMetre, exaggeration, floor }: Sheet, cut: Cut, 
 function drawDrive({ paint, words }: Sheet, cut: Cut, unit: LengthUnit, driveMetres: number | undefined): string {
   if (driveMetres === undefined || driveMetres >= cut.tee.lengthMetres) return "";
   const [x, y] = [cut.x(driveMetres), cut.y(heightNear(cut.section, driveMetres))];
-  const text = words.drive(String(Math.round(inUnit(driveMetres, unit))));
+  const text = words.drive({ length: Math.round(inUnit(driveMetres, unit)) });
   return (
     element("path", { ...paint("leader"), "stroke-width": 0.7, "stroke-dasharray": "3 2.2", d: `M${num(x)} ${num(y - 2)}V${num(TOP + 17)}` }) +
     element("path", { ...paint("landmark-ink"), d: `M${num(x)} ${num(y - 0.5)}l-2.8-5.5h5.6z` }) +

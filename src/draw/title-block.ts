@@ -8,7 +8,8 @@ import type { Painter } from "./palette.ts";
 import type { Sheet } from "./sheet.ts";
 import { element, escapeXml, num, polyPath } from "./svg.ts";
 import { textWidth } from "./text-width.ts";
-import type { PlateWords } from "./words.ts";
+import { dayOf } from "../words/day.ts";
+import type { PlateWords } from "../words/words.ts";
 
 interface Layout {
   readonly number: number;
@@ -58,7 +59,7 @@ export function drawTitleBlock(
   if (composition.name === "card") {
     const right = maxX - 2;
     out += set(hole.course.name, right, middle - layout.small * 0.2, { ...small, mark: "title", size: 27 }, "end");
-    if (hole.course.surveyed) out += set(words.surveyed(hole.course.surveyed), right, middle + layout.small * 1.25, small, "end");
+    if (hole.course.surveyed) out += set(words.surveyed({ date: dayOf(hole.course.surveyed) }), right, middle + layout.small * 1.25, small, "end");
     return out;
   }
 
@@ -69,7 +70,7 @@ export function drawTitleBlock(
     return drawScale([maxX - width - 2, middle - (composition.name === "phone" ? 10 : 14)], most, sheet, composition, each, paint).svg;
   });
   if (hole.course.surveyed) {
-    out += set(words.surveyed(hole.course.surveyed), maxX - 1, middle + layout.small * 1.25, small, "end");
+    out += set(words.surveyed({ date: dayOf(hole.course.surveyed) }), maxX - 1, middle + layout.small * 1.25, small, "end");
   }
   if (composition.keep.legend) {
     const y = sheet.height - (composition.name === "phone" ? 8 : 12);

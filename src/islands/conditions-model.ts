@@ -148,9 +148,10 @@ function nextMetAfter(metres: number, drives: readonly (readonly [metres: number
   return [...met, ...onlyLonger].sort((a, b) => a[1] - b[1]);
 }
 
-/** The point of the compass a bearing is nearest to, of as many as there are words, from north clockwise. */
-export const compassPoint = (degrees: number, points: readonly string[]): string =>
-  points[Math.round((((degrees % 360) + 360) % 360) / (360 / points.length)) % points.length] ?? "";
+const COMPASS_POINTS = ["n", "ne", "e", "se", "s", "sw", "w", "nw"] as const;
+
+/** The point of the compass a bearing is nearest to. */
+export const compassPoint = (degrees: number): (typeof COMPASS_POINTS)[number] => COMPASS_POINTS[Math.round((((degrees % 360) + 360) % 360) / 45) % 8]!;
 
 /** Whether a wind is anything to speak of. */
 export const isWind = (wind: Wind | undefined): wind is Wind => wind !== undefined && wind.speedMetresPerSecond > 0;

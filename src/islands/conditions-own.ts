@@ -2,12 +2,13 @@
 import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
 import { inUnit, wholeIn, type LengthUnit } from "../geo/units.ts";
-import { formatLength, type UnitWords } from "../tell/format.ts";
+import { formatLength } from "../tell/format.ts";
+import type { IslandWords } from "../words/island-words.ts";
+import type { UnitWords } from "../words/words.ts";
 import { writeShot } from "../contract/values.ts";
 import type { NextHazard, OwnDrive } from "../contract/ground-data.ts";
 import { golferOf } from "./driven.ts";
 import { todayOf, type driveOf } from "./conditions-model.ts";
-import type { PanelWords } from "./conditions-words.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";
 import type { PageSettings } from "./settings.ts";
 
@@ -15,14 +16,16 @@ import type { PageSettings } from "./settings.ts";
 const LEVEL_LIE_PERCENT = 1.5;
 
 export class OwnFigures {
-  private readonly words: PanelWords;
+  private readonly words: IslandWords["conditions"];
+  private readonly landing: IslandWords["landing"];
   private readonly unitWords: UnitWords;
   /** What is written now: the same drive is not worked out again with every turn of the wind. */
   private written = "";
 
-  constructor(words: PanelWords, unitWords: UnitWords) {
-    this.words = words;
-    this.unitWords = unitWords;
+  constructor({ conditions, landing, units }: IslandWords) {
+    this.words = conditions;
+    this.landing = landing;
+    this.unitWords = units;
   }
 
   /**
@@ -40,14 +43,14 @@ export class OwnFigures {
     this.written = key;
     const said = (metres: number): string => formatLength(metres, units, this.unitWords).text;
     const [down, level] = [said(drive.metres), levelMetres === undefined ? undefined : said(levelMetres)];
-    const text = level === undefined || level === down ? down : `${down} (${this.words.onTheLevel.replace("{level}", level)})`;
+    const text = level === undefined || level === down ? down : `${down} (${this.words.onTheLevel({ level })})`;
     if (body !== null) this.fillRows(body, drive.own, text, units, still, golferOf(levelMetres));
     if (card !== null) this.fillCard(card, drive.own, text, units);
   }
 
   private fillRows(body: HTMLElement, { green }: OwnDrive, drive: string, units: LengthUnit, still: DayConditions, driverMetres: number | undefined): void {
     const title = body.querySelector(`[${attr.ownTitle}]`);
-    if (title !== null) title.textContent = this.words.afterYours.replace("{drive}", drive);
+    if (title !== null) title.textContent = this.words.afterYours({ drive });
     (["front", "middle", "back"] as const).forEach((name, i) => {
       const row = body.querySelector(`[${attr.ownRow}="${name}"]`);
       const shot = green?.[i];
@@ -65,7 +68,7 @@ export class OwnFigures {
   }
 
   private fillCard(card: HTMLElement, own: OwnDrive, drive: string, units: LengthUnit): void {
-    const say = this.words.landing;
+    const say = this.landing;
     const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
     const set = (selector: string, text: string): void => {
       const found = card.querySelector(selector);
@@ -82,8 +85,8 @@ export class OwnFigures {
     set(`[${attr.ownValue}="next"]`, (own.next ?? []).map((hazard) => nextText(hazard, units, say.nextLeaves)).join("; ") || say.clear);
     const { lie } = own;
     const slope = lie === undefined ? [] : [
-      ...(Math.abs(lie[0]) >= LEVEL_LIE_PERCENT ? [(lie[0] > 0 ? say.uphill : say.downhill).replace("{}", String(Math.round(Math.abs(lie[0]))))] : []),
-      ...(Math.abs(lie[1]) >= LEVEL_LIE_PERCENT ? [(lie[1] > 0 ? say.fallsLeft : say.fallsRight).replace("{}", String(Math.round(Math.abs(lie[1]))))] : []),
+      ...(Math.abs(lie[0]) >= LEVEL_LIE_PERCENT ? [(lie[0] > 0 ? say.uphill : say.downhill)({ percent: Math.round(Math.abs(lie[0])) })] : []),
+      ...(Math.abs(lie[1]) >= LEVEL_LIE_PERCENT ? [(lie[1] > 0 ? say.fallsLeft : say.fallsRight)({ percent: Math.round(Math.abs(lie[1])) })] : []),
     ];
     set(`[${attr.ownValue}="lie"]`, lie === undefined ? "–" : slope.length > 0 ? slope.join(", ") : say.level);
     const view = [
@@ -95,7 +98,7 @@ export class OwnFigures {
 }
 
 /** "The Burn 142–220, leaves 137": reach rounded down, carry up. */
-function nextText([name, reach, carry, leaves]: NextHazard, units: LengthUnit, pattern: string): string {
+function nextText([name, reach, carry, leaves]: NextHazard, units: LengthUnit, left: IslandWords["landing"]["nextLeaves"]): string {
   const figures = `${wholeIn(reach, units, "down")}${carry === null ? "" : `–${wholeIn(carry, units, "up")}`}`;
-  return `${name} ${figures}${leaves === null ? "" : `, ${pattern.replace("{}", String(wholeIn(leaves, units)))}`}`;
+  return `${name} ${figures}${leaves === null ? "" : `, ${left({ length: wholeIn(leaves, units) })}`}`;
 }

@@ -26,7 +26,8 @@ import { isPlain, PLAIN_EVENT } from "./plain.ts";
 
 /** @throws when the words of the page cannot be fetched */
 export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
-  const { conditions: words, lengths: lengthsWords, units: unitWords, thirds } = await islandWords();
+  const spoken = await islandWords();
+  const { conditions: words, lengths: lengthsWords, units: unitWords, thirds } = spoken;
   const bearing = Number(panel.getAttribute(attr.bearing));
   const heightMetres = Number(panel.getAttribute(attr.height));
   const find = <E extends Element>(selector: string): E => {
@@ -47,7 +48,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   for (const input of panel.querySelectorAll<HTMLInputElement>(`input[${attr.field}]`)) inputs.set(input.getAttribute(attr.field) as ConditionsField, input);
   const notes = new Map([...inputs.keys()].map((field) => [field, find<HTMLElement>(`[${attr.note}="${field}"]`)]));
   const hints = new Map([...notes].map(([field, note]) => [field, note.textContent ?? ""]));
-  const own = new OwnFigures(words, unitWords);
+  const own = new OwnFigures(spoken);
   const ownShots = new OwnShots(lengthsWords, unitWords);
   const ground = new GroundFile(() => compute(), () => {
     now.textContent = words.failed;
@@ -76,8 +77,7 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     const { least, most } = limitsOf(field, settings.units);
     note.textContent = reason === undefined
       ? hintOf(field)
-      : (reason === "outside" ? words.outside : words.notANumber)
-          .replace("{name}", names[field]).replace("{least}", String(least).replace("-", "\u2212")).replace("{most}", String(most)).replace("{unit}", unitOf(field));
+      : (reason === "outside" ? words.outside : words.notANumber)({ name: names[field], least: String(least).replace("-", "\u2212"), most, unit: unitOf(field) });
   }
 
   /** Writes the fields from the conditions, but not into the one being typed in. */
@@ -99,11 +99,11 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
 
   const windText = (wind: Wind | undefined): string => {
     if (!isWind(wind)) return words.still;
-    const unit = unitOf("speed");
-    return words.windNow
-      .replace("{speed}", String(Math.round(speedIn(wind.speedMetresPerSecond, settings.units))))
-      .replace("{unit}", unit)
-      .replace("{from}", compassPoint(wind.fromDegrees, words.compassPoints));
+    return words.windNow({
+      speed: Math.round(speedIn(wind.speedMetresPerSecond, settings.units)),
+      unit: unitOf("speed"),
+      from: words.compassPoints[compassPoint(wind.fromDegrees)],
+    });
   };
 
   function shownDay(): Shown | undefined {
@@ -142,7 +142,8 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     if (table === null) return;
     showThird(table, settings.third, thirds[settings.third], calm, settings.units, words);
     showToday(table, shown, calm, driverMetres, settings.units, words);
-    const said = `${words.now.replace("{wind}", windText(conditions.wind)).replace("{temperature}", String(conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS))} ${middleText(table, day)}${isTrustedWind(day.wind) ? "" : ` ${words.strongWind}`}`;
+    const air = words.now({ wind: windText(conditions.wind), temperature: conditions.temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS });
+    const said = `${air} ${middleText(table, day)}${isTrustedWind(day.wind) ? "" : ` ${words.strongWind}`}`;
     if (now.textContent !== said) now.textContent = said;
   }
 
@@ -154,8 +155,8 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     const answer = shot && todayOf(shot, day, golferOf(conditions.carryMetres));
     if (!shot || !answer?.ok) return "";
     const whole = (metres: number): string => String(Math.round(inUnit(metres, settings.units)));
-    const pattern = row?.hasAttribute(attr.thirdRow) ? words.thirdNow.replace("{third}", thirds[settings.third]) : words.middleNow;
-    return pattern.replace("{distance}", whole(shot[0])).replace("{length}", whole(answer.lengthMetres));
+    const figures = { distance: whole(shot[0]), length: whole(answer.lengthMetres) };
+    return row?.hasAttribute(attr.thirdRow) ? words.thirdNow({ ...figures, third: thirds[settings.third] }) : words.middleNow(figures);
   }
 
   let waiting = 0;

@@ -6,7 +6,7 @@ import { inUnit, type LengthUnit } from "../geo/units.ts";
 import type { GreenShots, ShotNumbers } from "../contract/ground-data.ts";
 import { todayOf } from "./conditions-model.ts";
 import { answeredParts, writeParts } from "./conditions-today.ts";
-import type { ConditionWords } from "./conditions-words.ts";
+import type { IslandWords } from "../words/island-words.ts";
 import { inThird } from "./own-shots-model.ts";
 import type { Third } from "../measure/third.ts";
 
@@ -22,7 +22,7 @@ export interface ThirdFigures {
 }
 
 /** What the table says of a third. Pure. */
-export function thirdFigures(green: GreenShots, third: Third, still: DayConditions, units: LengthUnit, words: ConditionWords): ThirdFigures {
+export function thirdFigures(green: GreenShots, third: Third, still: DayConditions, units: LengthUnit, words: IslandWords["conditions"]): ThirdFigures {
   const shot = inThird(green, third);
   const answer = todayOf(shot, still);
   const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
@@ -40,7 +40,7 @@ export function thirdFigures(green: GreenShots, third: Third, still: DayConditio
  *
  * @param name the third's, as the settings have it
  */
-export function showThird(table: HTMLTableElement, third: Third, name: string, still: DayConditions, units: LengthUnit, words: ConditionWords): void {
+export function showThird(table: HTMLTableElement, third: Third, name: string, still: DayConditions, units: LengthUnit, words: IslandWords["conditions"]): void {
   for (const middle of table.querySelectorAll<HTMLTableRowElement>(`tr[${attr.middle}]:not([${attr.thirdRow}])`)) {
     const next = middle.nextElementSibling;
     const before = next?.hasAttribute(attr.thirdRow) ? next : undefined;

@@ -4,7 +4,7 @@ import type { DayConditions } from "../flight/effective.ts";
 import { shotOf } from "../contract/values.ts";
 import { inUnit, type LengthUnit } from "../geo/units.ts";
 import { todayOf, type Today } from "./conditions-model.ts";
-import type { ConditionWords } from "./conditions-words.ts";
+import type { IslandWords } from "../words/island-words.ts";
 import type { FlightResult } from "../flight/result.ts";
 
 export interface Shown {
@@ -20,10 +20,10 @@ const spread = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Ma
 const LEAST_DRIFT_METRES = 1;
 
 /** A cell's content: figure, spread, and which way the wind moves the ball. */
-export function answeredParts(answer: FlightResult<Omit<Today, "runMetres">>, unit: LengthUnit, words: ConditionWords): { readonly figure: string; readonly notes: readonly string[] } {
+export function answeredParts(answer: FlightResult<Omit<Today, "runMetres">>, unit: LengthUnit, words: IslandWords["conditions"]): { readonly figure: string; readonly notes: readonly string[] } {
   if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : words.unreachable] };
   const { lengthMetres, plusMinusMetres, driftMetres, indication } = answer;
-  const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight).replace("{}", whole(Math.abs(driftMetres), unit))];
+  const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight)({ length: whole(Math.abs(driftMetres), unit) })];
   return { figure: whole(lengthMetres, unit), notes: [spread(plusMinusMetres, unit), ...drift, ...(indication ? [words.indication] : [])] };
 }
 
@@ -45,7 +45,7 @@ export function showToday(
   still: DayConditions,
   carryMetres: number | undefined,
   unit: LengthUnit,
-  words: ConditionWords,
+  words: IslandWords["conditions"],
 ): void {
   for (const cell of table.querySelectorAll(`[${attr.today}]`)) cell.toggleAttribute("hidden", shown === undefined);
   // The middle's row is hidden where a third has taken its place.

@@ -5,7 +5,7 @@
  */
 import * as attr from "../contract/attributes.ts";
 import type { Player } from "./flyover/player.ts";
-import type { FilmPlayerWords } from "./flyover/words.ts";
+import type { IslandWords } from "../words/island-words.ts";
 import { partsOf, type Parts } from "./flyover/parts.ts";
 import { islandWords } from "./island-words.ts";
 import { MapFailure } from "./map/failure.ts";
@@ -17,7 +17,7 @@ if (root !== null) offer(partsOf(root));
 function offer(parts: Parts): void {
   const stillness = matchMedia("(prefers-reduced-motion: reduce)").matches;
   let player: Player | undefined;
-  let words: FilmPlayerWords | undefined;
+  let words: IslandWords["film"] | undefined;
   let wanted = 0;
 
   const say = (state: "loading" | "ready" | "failed" | undefined, text: string): void => {
@@ -84,7 +84,7 @@ function canDraw(): boolean {
   return context !== null;
 }
 
-async function open(parts: Parts, speaking: Promise<FilmPlayerWords>, close: () => void, fail: (failure: MapFailure) => void): Promise<Player> {
+async function open(parts: Parts, speaking: Promise<IslandWords["film"]>, close: () => void, fail: (failure: MapFailure) => void): Promise<Player> {
   const address = new URL(parts.root.getAttribute(attr.courseData) ?? "", document.baseURI);
   const [{ openPlayer }, words, film, course] = await Promise.all([
     import("./flyover/player.ts"),

@@ -3,13 +3,11 @@ import * as attr from "../contract/attributes.ts";
 import { carryToday, type DayConditions } from "../flight/effective.ts";
 import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
 import { outOfOrder, RUNG_IDS, type DerivedRungId, type OwnLengths, type Rung, type RungId } from "../measure/ladder.ts";
-import type { UnitWords } from "../tell/format.ts";
+import type { IslandWords } from "../words/island-words.ts";
+import type { UnitWords } from "../words/words.ts";
 import { golferOf } from "./driven.ts";
 import { limitsOf, readField } from "./conditions-model.ts";
-import type { PanelWords } from "./conditions-words.ts";
 import { withLength } from "./lengths-store.ts";
-import type { LengthsWords } from "./lengths-words.ts";
-import { fill } from "./map/words.ts";
 
 interface Row {
   readonly input: HTMLInputElement | undefined;
@@ -35,8 +33,8 @@ const made = <K extends keyof HTMLElementTagNameMap>(tag: K, attributes: Readonl
 };
 
 export class LengthsPanel {
-  private readonly words: PanelWords;
-  private readonly say: LengthsWords;
+  private readonly words: IslandWords["conditions"];
+  private readonly say: IslandWords["lengths"];
   private readonly unitWords: UnitWords;
   private readonly lengths: () => OwnLengths;
   private readonly change: (next: OwnLengths) => void;
@@ -52,7 +50,7 @@ export class LengthsPanel {
   private typing: RungId | undefined;
 
   /** @param lengths what the golfer has given by hand now */
-  constructor(place: HTMLElement, words: PanelWords, say: LengthsWords, unitWords: UnitWords, lengths: () => OwnLengths, change: (next: OwnLengths) => void) {
+  constructor(place: HTMLElement, words: IslandWords["conditions"], say: IslandWords["lengths"], unitWords: UnitWords, lengths: () => OwnLengths, change: (next: OwnLengths) => void) {
     this.words = words;
     this.say = say;
     this.unitWords = unitWords;
@@ -98,7 +96,7 @@ export class LengthsPanel {
     });
     row.takeBack.addEventListener("click", () => {
       this.changed(id, undefined, withLength(this.lengths(), id, undefined));
-      this.news.textContent = fill(this.say.takenBack, { shot: this.say.shots[id] });
+      this.news.textContent = this.say.takenBack({ shot: this.say.shots[id] });
       input.focus();
     });
     return row;
@@ -124,7 +122,7 @@ export class LengthsPanel {
     const { least, most } = limitsOf("carry", this.units);
     note.textContent = reason === undefined
       ? ""
-      : fill(reason === "outside" ? this.words.outside : this.words.notANumber, { name: this.say.shots[id], least, most, unit: this.unitWords[this.units].symbol });
+      : (reason === "outside" ? this.words.outside : this.words.notANumber)({ name: this.say.shots[id], least, most, unit: this.unitWords[this.units].symbol });
   }
 
   show(ladder: readonly Rung[], units: LengthUnit, down: DayDown | undefined): void {
@@ -133,7 +131,7 @@ export class LengthsPanel {
     const { symbol, many } = this.unitWords[units];
     const whole = (metres: number | undefined): string => (metres === undefined ? "" : String(Math.round(inUnit(metres, units))));
     const known = ladder.some(({ carryMetres }) => carryMetres !== undefined);
-    this.carryHead.textContent = fill(this.say.carry, { unit: symbol });
+    this.carryHead.textContent = this.say.carry({ unit: symbol });
     this.todayHead.hidden = down === undefined || !known;
     this.needsDriver.hidden = ladder[0]?.carryMetres !== undefined;
     this.all.hidden = !ladder.some(({ id, own }) => own && id !== "driver");
@@ -142,7 +140,7 @@ export class LengthsPanel {
       if (row === undefined) continue;
       row.text.textContent = carryMetres === undefined ? "–" : whole(carryMetres);
       if (row.input !== undefined) {
-        row.input.setAttribute("aria-label", fill(this.say.field, { shot: this.say.shots[id], unit: many }));
+        row.input.setAttribute("aria-label", this.say.field({ shot: this.say.shots[id], unit: many }));
         if (this.typing !== id && (document.activeElement !== row.input || row.input.getAttribute("aria-invalid") !== "true")) {
           row.input.value = whole(carryMetres);
           this.refuse(id, row, undefined);
@@ -151,14 +149,14 @@ export class LengthsPanel {
       row.own.hidden = !own || id === "driver";
       row.takeBack.hidden = row.own.hidden;
       row.takeBack.replaceChildren(
-        derivedMetres === undefined ? this.say.takeBackPlain : fill(this.say.takeBack, { length: whole(derivedMetres) }),
+        derivedMetres === undefined ? this.say.takeBackPlain : this.say.takeBack({ length: whole(derivedMetres) }),
         made("span", { class: "visually-hidden" }, `, ${this.say.shots[id]}`),
       );
       row.today.hidden = this.todayHead.hidden;
       const today = down && carryMetres !== undefined ? carryToday({ levelCarryMetres: carryMetres, riseMetres: 0, bearingDegrees: down.bearingDegrees }, down.day, { driverMetres: golferOf(ladder[0]?.carryMetres) }) : undefined;
       row.today.textContent = today?.ok ? whole(today.carry.metres) : "–";
     }
-    const order = outOfOrder(ladder).map(({ longer, shorter }) => fill(this.say.outOfOrder, { longer: this.say.shots[longer], shorter: this.say.shots[shorter] }));
+    const order = outOfOrder(ladder).map(({ longer, shorter }) => this.say.outOfOrder({ longer: this.say.shots[longer], shorter: this.say.shots[shorter] }));
     const said = order.join(" ");
     if (this.told.textContent !== said) this.told.textContent = said;
   }

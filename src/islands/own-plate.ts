@@ -4,9 +4,10 @@ import { planeOf, type Plane } from "../contract/values.ts";
 import { arcAt } from "../draw/arcs.ts";
 import { lineThrough } from "../geo/line.ts";
 import type { LengthUnit } from "../geo/units.ts";
-import { formatLength, type UnitWords } from "../tell/format.ts";
+import { formatLength } from "../tell/format.ts";
+import type { IslandWords } from "../words/island-words.ts";
+import type { UnitWords } from "../words/words.ts";
 import type { FromTee } from "../contract/ground-data.ts";
-import type { LengthsWords } from "./lengths-words.ts";
 
 export interface OwnArc {
   readonly from: FromTee;
@@ -73,7 +74,7 @@ let drawn: (() => void) | undefined;
 let watching = false;
 
 /** Draws the arc on every plate of the page, in place of an earlier one. */
-export function showOwnArc(own: OwnArc | undefined, units: LengthUnit, words: LengthsWords, unitWords: UnitWords): void {
+export function showOwnArc(own: OwnArc | undefined, units: LengthUnit, words: IslandWords["lengths"], unitWords: UnitWords): void {
   drawn = () => {
     for (const plate of document.querySelectorAll<SVGSVGElement>(`svg[${attr.plane}]`)) {
       plate.querySelector(`[${attr.ownArc}]`)?.remove();

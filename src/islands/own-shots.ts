@@ -2,9 +2,9 @@
 import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
 import type { KnownRung } from "../measure/ladder.ts";
-import { formatLength, type UnitWords } from "../tell/format.ts";
-import type { LengthsWords } from "./lengths-words.ts";
-import { fill } from "./map/words.ts";
+import { formatLength } from "../tell/format.ts";
+import type { IslandWords } from "../words/island-words.ts";
+import type { UnitWords } from "../words/words.ts";
 import { ownShots, type OwnHole, type ShotAnswer } from "./own-shots-model.ts";
 import type { PageSettings } from "./settings.ts";
 
@@ -16,10 +16,10 @@ interface Told {
 }
 
 export class OwnShots {
-  private readonly words: LengthsWords;
+  private readonly words: IslandWords["lengths"];
   private readonly units: UnitWords;
 
-  constructor(words: LengthsWords, units: UnitWords) {
+  constructor(words: IslandWords["lengths"], units: UnitWords) {
     this.words = words;
     this.units = units;
   }
@@ -44,7 +44,7 @@ export class OwnShots {
       made("div", "", made("dt", asked), made("dd", "", made("b", shot), ...(note === "" ? [] : [made("small", note)])))));
     const notes = made("p", level ? this.words.noteLevel : this.words.note);
     notes.className = "small soft";
-    block.replaceChildren(made("h3", `${this.words.title} `, made("small", fill(this.words.from, { tee }))), list, notes);
+    block.replaceChildren(made("h3", `${this.words.title} `, made("small", this.words.from({ tee }))), list, notes);
   }
 
   private told(answer: ShotAnswer, { units, third }: PageSettings): Told {
@@ -52,28 +52,28 @@ export class OwnShots {
     const length = (metres: number): string => formatLength(metres, units, this.units).text;
     switch (answer.kind) {
       case "carry": {
-        const asked = fill(say.toCarry, { name: answer.name, length: length(answer.distanceMetres) });
+        const asked = say.toCarry({ name: answer.name, length: length(answer.distanceMetres) });
         if (answer.by === undefined) return { asked, shot: say.noneCarries, note: "" };
         const shot = say.shots[answer.by.id];
-        return { asked, shot: answer.longest ? shot : fill(say.orLonger, { shot }), note: fill(say.spare, { length: length(answer.spareMetres) }) };
+        return { asked, shot: answer.longest ? shot : say.orLonger({ shot }), note: say.spare({ length: length(answer.spareMetres) }) };
       }
       case "short":
         return answer.hazard === undefined
-          ? { asked: fill(say.longest, { shot: say.shots[answer.by.id] }), shot: say.endsClear, note: "" }
+          ? { asked: say.longest({ shot: say.shots[answer.by.id] }), shot: say.endsClear, note: "" }
           : {
-              asked: fill(say.toStayShort, { name: answer.hazard.name, length: length(answer.hazard.distanceMetres) }),
+              asked: say.toStayShort({ name: answer.hazard.name, length: length(answer.hazard.distanceMetres) }),
               shot: say.shots[answer.by.id],
-              note: fill(say.lands, { length: length(answer.gapMetres) }),
+              note: say.lands({ length: length(answer.gapMetres) }),
             };
       case "green":
       case "part":
       case "beyond": {
         const to = length(answer.distanceMetres);
-        const asked = answer.driveMetres === undefined ? fill(say.toGreen[third], { length: to }) : fill(say.afterDrive[third], { length: to, drive: length(answer.driveMetres) });
-        if (answer.kind === "part") return { asked, shot: fill(say.lessThan, { shot: say.shots[answer.by.id] }), note: "" };
+        const asked = answer.driveMetres === undefined ? say.toGreen[third]({ length: to }) : say.afterDrive[third]({ length: to, drive: length(answer.driveMetres) });
+        if (answer.kind === "part") return { asked, shot: say.lessThan({ shot: say.shots[answer.by.id] }), note: "" };
         const note = answer.kind === "beyond"
-          ? fill(say.leaves, { length: length(answer.leavesMetres) })
-          : fill(answer.pastMetres < 0 ? say.short : say.past, { length: length(Math.abs(answer.pastMetres)) });
+          ? say.leaves({ length: length(answer.leavesMetres) })
+          : (answer.pastMetres < 0 ? say.short : say.past)({ length: length(Math.abs(answer.pastMetres)) });
         return { asked, shot: say.shots[answer.by.id], note };
       }
     }

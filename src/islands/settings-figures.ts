@@ -3,7 +3,7 @@ import * as attr from "../contract/attributes.ts";
 import { metresFor, type Metres } from "../contract/values.ts";
 import type { LengthUnit, Rounding } from "../geo/units.ts";
 import { spokenBoth } from "../tell/format.ts";
-import { riseText, wholeLength, type Voice } from "../tell/voice.ts";
+import { riseText, voiceIn, wholeLength, type Voice } from "../tell/voice.ts";
 
 /** Stands where a tee set has no such figure. */
 const NONE = "–";
@@ -66,8 +66,7 @@ function voicesOf(page: Voice): (element: Element) => Voice {
   return (element) => {
     const around = element.closest(`[${attr.ownVoice}]`);
     if (around === null) return page;
-    // The page and this script are of one build.
-    const voice = parsed.get(around) ?? JSON.parse(around.getAttribute(attr.ownVoice) ?? "") as Voice;
+    const voice = parsed.get(around) ?? voiceIn(around.getAttribute(attr.ownVoice) ?? "");
     parsed.set(around, voice);
     return voice;
   };

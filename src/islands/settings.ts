@@ -6,7 +6,10 @@
 import * as attr from "../contract/attributes.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { store, stored } from "./settings-store.ts";
-import type { Voice } from "../tell/voice.ts";
+import { voiceIn } from "../tell/voice.ts";
+import { speak } from "../words/speak.ts";
+import type { CompiledGroup } from "../words/compiled.ts";
+import type { Words } from "../words/words.ts";
 import { teeOn, turnPage, turnPlates } from "./settings-figures.ts";
 import type { Third } from "../measure/third.ts";
 import { isThird, turnFlags, turnThird } from "./settings-third.ts";
@@ -54,8 +57,7 @@ function start(page: HTMLElement): void {
   const tees = written(attr.courseTees).split(" ");
   const teeKey = `marram.tee.${written(attr.course)}`;
   const own: LengthUnit = isUnit(courseUnits) ? courseUnits : "yards";
-  // The page and this script are of one build.
-  const spoken = JSON.parse(written(attr.voice)) as Voice;
+  const spoken = voiceIn(written(attr.voice));
   let wanted = stored(teeKey) ?? undefined;
   const storedUnits = stored(UNITS_KEY);
   let units = isUnit(storedUnits) ? storedUnits : own;
@@ -82,10 +84,13 @@ function start(page: HTMLElement): void {
   const tell = (): void => {
     const status = document.getElementById("settings-status");
     if (status === null) return;
-    status.textContent = (status.getAttribute(attr.pattern) ?? "")
-      .replace("{tee}", word(`[${attr.teeChoice}="${CSS.escape(shown.tee)}"]`))
-      .replace("{units}", word(`[${attr.unitChoice}="${shown.units}"]`))
-      .replace("{third}", word(`[${attr.thirdChoice}="${shown.third}"]`));
+    const pattern = JSON.parse(status.getAttribute(attr.changed) ?? "") as CompiledGroup[string];
+    const { changed } = speak<{ readonly changed: Words["settings"]["changedThird"] }>({ changed: pattern }, spoken.locale);
+    status.textContent = changed({
+      tee: word(`[${attr.teeChoice}="${CSS.escape(shown.tee)}"]`),
+      units: word(`[${attr.unitChoice}="${shown.units}"]`),
+      third: word(`[${attr.thirdChoice}="${shown.third}"]`),
+    });
   };
 
   apply();

@@ -1,8 +1,8 @@
 /** Words of the islands, fetched by the first of them that is opened. */
 import type { APIRoute, GetStaticPaths } from "astro";
-import { islandWordsOf } from "../site/files/island-words.ts";
 import { currentGuide } from "../site/guide.ts";
 import { words } from "../site/words.ts";
+import { islandWordsOf } from "../words/island-words.ts";
 
 export const getStaticPaths = (() => {
   const { languages } = currentGuide().club;

@@ -88,11 +88,11 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
   const cautions = nearbyCautions(measured);
   return (
     `<header class="hole-head"><span class="hole-n" aria-hidden="true">${hole.number}</span>` +
-    `<div><h2><span class="visually-hidden">${escape(words.holeNumber(hole.number))}, </span>${escape(hole.name)}</h2>` +
+    `<div><h2><span class="visually-hidden">${escape(words.holeNumber({ hole: hole.number }))}, </span>${escape(hole.name)}</h2>` +
     `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.draw.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div>` +
-    `<p class="hole-length"><b>${figure(shown.lengthMetres, unit, words)}</b> ${escape(symbolOf(unit, words))}<small>${swatch(shown.tee, 2.2, theme === "ink")} ${escape(say.fromTee(shown.tee.name))}</small></p></header>` +
+    `<p class="hole-length"><b>${figure(shown.lengthMetres, unit, words)}</b> ${escape(symbolOf(unit, words))}<small>${swatch(shown.tee, 2.2, theme === "ink")} ${escape(say.fromTee({ tee: shown.tee.name }))}</small></p></header>` +
     `<figure class="book-plate">${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}</figure>` +
-    `<div class="plate-foot">${bar}<span>${escape(say.scale(denominator(1000 * PX_PER_MM / sheet.pxPerMetre, words.locale)))}</span>` +
+    `<div class="plate-foot">${bar}<span>${escape(say.scale({ denominator: denominator(1000 * PX_PER_MM / sheet.pxPerMetre, words.locale) }))}</span>` +
     (cautions.length > 0 ? `<p class="care"><b>${escape(words.paper.care)}:</b> ${escape(cautions.map((kind) => words.paper.nearby[kind]).join(", "))}.</p>` : "") +
     `</div>`
   );
@@ -127,7 +127,7 @@ function figuresPage({ club, measured, teeIds, unit, words, theme, heights }: Ho
     troubleTable(measured, trouble, tees, unit, words, ink) +
     landingTable(measured, landings, unit, words, ink) +
     (tells ? `<div class="book-tip"${langAttribute(otherLanguage(club, measured.hole, "tip"))}>${tip.map((line) => `<p>${escape(line)}</p>`).join("")}</div>` : "") +
-    `<div class="book-green${broad ? " broad" : ""}"><figure>${sized(green.svg, size.widthMm, size.heightMm)}<figcaption>${escape(say.greenScale(denominator(size.scale, words.locale)))}</figcaption></figure>` +
+    `<div class="book-green${broad ? " broad" : ""}"><figure>${sized(green.svg, size.widthMm, size.heightMm)}<figcaption>${escape(say.greenScale({ denominator: denominator(size.scale, words.locale) }))}</figcaption></figure>` +
     `<div class="green-side"><dl><div><dt>${escape(words.holePage.depth)}</dt><dd>${figure(shown.green.depthMetres, unit, words)}</dd></div><div><dt>${escape(words.holePage.width)}</dt><dd>${figure(shown.green.widthMetres, unit, words)}</dd></div></dl>` +
     (told ? `<p>${escape(told)}</p>` : "") +
     `</div></div>` +

@@ -6,15 +6,14 @@ import type { PlateGround } from "../draw/relief.ts";
 import { element } from "../draw/svg.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
-import { longDate } from "../tell/dates.ts";
 import { perGender } from "../components/hole-view.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
 import { renderInlineMarkdown } from "../tell/markdown.ts";
 import { decimal } from "../tell/numbers.ts";
-import type { PaperWords } from "../site/words-paper.ts";
 import { otherLanguage } from "../site/language-view.ts";
 import type { Words } from "../site/words.ts";
+import { dayOf } from "../words/day.ts";
 import { COLUMN_MM, TEXT_HEIGHT_MM } from "./book-hole.ts";
 import { paginate, type Block, type FlowStyle } from "./flow.ts";
 import { CREST, escape, figure, langAttribute, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
@@ -45,11 +44,11 @@ export function coverPage({ club, measured, tees, unit, words, theme, courseGrou
     `<div class="cover-frame"><div class="cover-head">${CREST}<h1>${escape(course.name)}</h1>${club.place ? `<p class="place">${escape(club.place)}</p>` : ""}` +
     `<p class="label">${escape(say.title)}</p></div>` +
     `<div class="cover-map">${sized(map.svg, mmOf(map.width) * share, mmOf(map.height) * share)}</div>` +
-    `<div class="cover-foot"><p>${escape(words.cover.holesCount(holes.length))} · ${escape(words.parIs(perGender(parOf(holes))))} · ${escape(words.settings[unit])}</p><ul>${chosen}</ul></div></div>`
+    `<div class="cover-foot"><p>${escape(words.cover.holesCount({ count: holes.length }))} · ${escape(words.parIs({ par: perGender(parOf(holes)) }))} · ${escape(words.settings[unit])}</p><ul>${chosen}</ul></div></div>`
   );
 }
 
-type Mark = PaperWords["book"]["howToRead"][number]["mark"];
+type Mark = keyof Words["paper"]["book"]["howToRead"];
 
 /** Small samples of what the plate draws, in its own paint. */
 function sample(mark: Mark, theme: PlateTheme): string {
@@ -71,10 +70,11 @@ const fill = (paint: Readonly<Record<string, string>>): string => `class="${pain
 
 export function howToPage({ words, tees, unit, theme }: BookMatter): string {
   const say = words.paper.book;
-  const rows = say.howToRead.map(({ mark, term, meaning }) => `<div>${sample(mark, theme)}<dt>${escape(term)}</dt><dd>${escape(meaning)}</dd></div>`);
+  const rows = Object.entries(say.howToRead).map(([mark, { term, meaning }]) => `<div>${sample(mark as Mark, theme)}<dt>${escape(term)}</dt><dd>${escape(meaning)}</dd></div>`);
+  const from = say.figuresFrom({ tees: tees.map(({ name }) => name).join(", "), unit: words.settings.inUnit[unit] });
   return (
-    `<h2>${escape(say.howTo)}</h2><p class="lead">${escape(say.figuresFrom(tees.map(({ name }) => name).join(", "), words.settings.inUnit[unit]))}.</p><dl class="how-to">${rows.join("")}</dl>` +
-    `<section class="limits"><h3>${escape(say.limits)}</h3>${say.limitsText.map((text) => `<p>${escape(text)}</p>`).join("")}</section>`
+    `<h2>${escape(say.howTo)}</h2><p class="lead">${escape(from)}.</p><dl class="how-to">${rows.join("")}</dl>` +
+    `<section class="limits"><h3>${escape(say.limits)}</h3>${Object.values(say.limitsText).map((text) => `<p>${escape(text)}</p>`).join("")}</section>`
   );
 }
 
@@ -87,7 +87,7 @@ function flowing(title: string, blocks: readonly Block[], words: Words, wrap: (h
     const html = wrap(page.map((block) => block.html).join(""), done + 1);
     done += page.length;
     // Only the first heading is one for the list of contents.
-    return `${i === 0 ? `<h2>${escape(title)}</h2>` : `<p class="h2">${escape(words.paper.book.continued(title))}</p>`}${html}`;
+    return `${i === 0 ? `<h2>${escape(title)}</h2>` : `<p class="h2">${escape(words.paper.book.continued({ title }))}</p>`}${html}`;
   });
 }
 
@@ -95,7 +95,7 @@ export function cautionPages({ club, words }: BookMatter): string[] {
   const { cautions } = words;
   const blocks: Block[] = [
     { html: `<p><b>${escape(cautions.lead)}</b></p>`, text: cautions.lead },
-    ...cautions.general.map(({ title, text }): Block => ({ html: `<p><b>${escape(title)}.</b> ${escape(text)}</p>`, text: `${title}. ${text}` })),
+    ...Object.values(cautions.general).map(({ title, text }): Block => ({ html: `<p><b>${escape(title)}.</b> ${escape(text)}</p>`, text: `${title}. ${text}` })),
     ...(club.cautions.length > 0 ? [{ html: `<p class="h3"><b>${escape(cautions.club)}</b></p>`, text: cautions.club, heading: true }] : []),
     ...club.cautions.map((text): Block => ({ html: `<p${langAttribute(otherLanguage(club, club, "cautions"))}>${escape(text)}</p>`, text })),
   ];
@@ -133,7 +133,7 @@ export function cardPage({ measured, tees, unit, words, theme }: BookMatter): st
 export const notesPage = ({ words }: BookMatter): string => notesBox(words.paper.book.notes, " whole");
 
 export function backPage({ club, measured: { course }, words }: BookMatter): string {
-  const survey = course.surveyed ? words.figures.surveyed(longDate(course.surveyed, words.locale)) : words.figures.notSurveyed;
+  const survey = course.surveyed ? words.figures.surveyed({ date: dayOf(course.surveyed) }) : words.figures.notSurveyed;
   const { address, telephone, email, website } = club.contact;
   const contact = [address, telephone, email, website].filter((line) => line !== undefined);
   return (

@@ -71,7 +71,7 @@ export function composeBook(options: BookOptions): Book {
   add("back", backPage(matter));
 
   return {
-    title: words.paper.book.documentTitle(measured.course.name),
+    title: words.paper.book.documentTitle({ course: measured.course.name }),
     leaves: pages.map(({ kind, html }, i) => {
       const number = i + 1;
       const folio = kind === "cover" || kind === "back" ? "" : `<p class="folio" aria-hidden="true">${number}</p>`;

@@ -9,10 +9,10 @@ import type { PlateGround } from "../draw/relief.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { strokesOn, writtenHandicap } from "../measure/handicap.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
-import { longDate } from "../tell/dates.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
 import type { Words } from "../site/words.ts";
+import { dayOf } from "../words/day.ts";
 import { decimal } from "../tell/numbers.ts";
 import { CREST, escape, figure, mmOf, notesBox, sized, swatch } from "./html.ts";
 
@@ -54,7 +54,7 @@ export function composeCard(options: CardOptions): Card {
   const out = nineTable(options, parts[0] ?? [], 0);
   const rest = parts[1] ? nineTable(options, parts[1], 1) : notes(options);
   return {
-    title: options.words.paper.card.documentTitle(options.measured.course.name),
+    title: options.words.paper.card.documentTitle({ course: options.measured.course.name }),
     leaves: [leaf("outside", backPanel(options), frontPanel(options)), leaf("inside", `${headFields(options)}${out}`, `${signatures(options)}${rest}${small(options)}`)],
   };
 }
@@ -105,7 +105,7 @@ const field = (name: string, kind = ""): string => `<p class="field ${kind}"><sp
 
 function headFields({ words }: CardOptions): string {
   const say = words.paper.card;
-  return `<div class="fields">${field(say.competition, "wide")}${field(say.date)}${field(say.tees)}${[...letters].map((letter) => field(say.player(letter), "half")).join("")}</div>`;
+  return `<div class="fields">${field(say.competition, "wide")}${field(say.date)}${field(say.tees)}${[...letters].map((letter) => field(say.player({ letter }), "half")).join("")}</div>`;
 }
 
 const signatures = ({ words }: CardOptions): string => `<div class="signatures">${field(words.paper.card.playerSignature)}${field(words.paper.card.markerSignature)}</div>`;
@@ -115,7 +115,7 @@ function small({ words, players, allowance }: CardOptions): string {
   const told = [
     ...(players.some(({ handicap }) => handicap > 0) ? [say.dots] : []),
     ...(players.some(({ handicap }) => handicap < 0) ? [say.given] : []),
-    ...(allowance === undefined ? [] : [say.allowance(allowance)]),
+    ...(allowance === undefined ? [] : [say.allowance({ percent: allowance })]),
   ];
   return `<p class="fine">${escape([...told, say.certified].join(" "))}</p>`;
 }
@@ -135,6 +135,8 @@ function frontPanel({ club, measured, unit, words, theme, courseGround }: CardOp
 
 function backPanel({ club, measured: { course }, tees, unit, words, theme }: CardOptions): string {
   const say = words.card;
+  // Of the usual cautions a card has room for the two that may hurt anybody anywhere.
+  const { lightning, balls } = words.cautions.general;
   const rated = tees.flatMap((tee) => tee.ratings.map((rating) => ({ tee, rating })));
   const bogey = rated.some(({ rating }) => rating.bogeyRating !== undefined);
   const rows = rated.map(({ tee, rating }) =>
@@ -144,7 +146,7 @@ function backPanel({ club, measured: { course }, tees, unit, words, theme }: Car
   return (
     `<div class="card-back">${CREST}<p class="club"><b>${escape(club.name)}</b></p>` +
     (rows.length > 0 ? `<table class="card-ratings"><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table><p class="fine">${escape(say.ratingsNote)}</p>` : "") +
-    `<div class="card-care"><p><b>${escape(words.cautions.lead)}</b></p><p>${escape(words.cautions.general.slice(0, 2).map(({ title, text }) => `${title}: ${text}`).join(" "))}</p></div>` +
-    `<p class="fine">${escape(say.intro(words.settings.inUnit[unit]))} ${escape(say.measuredNote)} ${course.surveyed ? escape(words.figures.surveyed(longDate(course.surveyed, words.locale))) : ""} ${escape(club.invented ?? "")}</p></div>`
+    `<div class="card-care"><p><b>${escape(words.cautions.lead)}</b></p><p>${escape([lightning, balls].map(({ title, text }) => `${title}: ${text}`).join(" "))}</p></div>` +
+    `<p class="fine">${escape(say.intro({ unit: words.settings.inUnit[unit] }))} ${escape(say.measuredNote)} ${course.surveyed ? escape(words.figures.surveyed({ date: dayOf(course.surveyed) })) : ""} ${escape(club.invented ?? "")}</p></div>`
   );
 }

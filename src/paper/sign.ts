@@ -46,7 +46,7 @@ export function inkOn(colour: string): "#000000" | "#ffffff" {
 
 export function composeSigns(options: SignOptions): Signs {
   const { measured, words } = options;
-  return { title: words.paper.sign.documentTitle(measured.course.name), leaves: measured.holes.map((hole) => signLeaf(options, hole)) };
+  return { title: words.paper.sign.documentTitle({ course: measured.course.name }), leaves: measured.holes.map((hole) => signLeaf(options, hole)) };
 }
 
 /** A tee set as a bar in its colour, drawn: the name at the left, the length at the right. */
@@ -71,12 +71,12 @@ function signLeaf({ club, teeIds, unit, words, theme, groundOf, addressOf, measu
   const cautions = nearbyCautions(measured);
   return (
     `<section class="leaf sign-leaf"><div class="page">` +
-    `<header class="sign-head"><span class="sign-n" aria-hidden="true">${hole.number}</span><div><h1><span class="visually-hidden">${escape(words.holeNumber(hole.number))}, </span>${escape(hole.name)}</h1>` +
+    `<header class="sign-head"><span class="sign-n" aria-hidden="true">${hole.number}</span><div><h1><span class="visually-hidden">${escape(words.holeNumber({ hole: hole.number }))}, </span>${escape(hole.name)}</h1>` +
     `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.draw.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div></header>` +
-    `<div class="sign-body"><figure>${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}<figcaption>${escape(words.paper.sign.figuresFrom(shown.tee.name, words.settings.inUnit[unit]))}</figcaption></figure>` +
+    `<div class="sign-body"><figure>${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}<figcaption>${escape(words.paper.sign.figuresFrom({ tee: shown.tee.name, unit: words.settings.inUnit[unit] }))}</figcaption></figure>` +
     `<div class="sign-side"><div class="tee-bars">${tees.map((tee) => teeBar(tee, unit, words, theme === "ink")).join("")}</div><p class="sign-unit">${escape(words.settings[unit])}</p>` +
     (cautions.length > 0 ? `<div class="sign-care"><p><b>${escape(words.paper.care)}</b></p><ul>${cautions.map((kind) => `<li>${escape(words.paper.nearby[kind])}</li>`).join("")}</ul></div>` : "") +
-    `<div class="sign-qr">${drawQr(address, { label: words.holeTitle(hole.number, hole.name), sizeMm: SIGN_QR_MM })}<p><b>${escape(words.paper.sign.scan)}</b></p><p class="address">${escape(address.replace(/^https?:\/\//, ""))}</p></div></div></div>` +
+    `<div class="sign-qr">${drawQr(address, { label: words.holeTitle({ hole: hole.number, name: hole.name }), sizeMm: SIGN_QR_MM })}<p><b>${escape(words.paper.sign.scan)}</b></p><p class="address">${escape(address.replace(/^https?:\/\//, ""))}</p></div></div></div>` +
     `<footer class="sign-foot">${CREST}<p><b>${escape(course.name)}</b> ${escape(club.place ?? "")}</p><p class="rule">${escape(words.paper.careRule)}${club.invented ? ` ${escape(club.invented)}` : ""}</p></footer>` +
     `</div></section>`
   );

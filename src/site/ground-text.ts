@@ -1,4 +1,4 @@
-/** Sentences about the ground, from figures and the dictionary; one unit at a time. */
+/** Sentences about the ground, from figures and the catalogue; one unit at a time. */
 import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
 import type { GreenLie } from "../measure/green-lie.ts";
 import type { Lie } from "../measure/landing.ts";
@@ -42,14 +42,16 @@ export function riseSentence({ riseMetres, most, upMetres, downMetres }: RiseSto
   const say = words.ground.rise;
   const height = heightText(riseMetres, unit, words);
   const level = Math.abs(riseMetres) < 1;
-  const parts = [level ? say.level : riseMetres > 0 ? say.up(height) : say.down(height)];
+  const parts = [level ? say.level : riseMetres > 0 ? say.up({ height }) : say.down({ height })];
   if (most?.where === "evenly") parts.push(say.evenly);
-  else if (most?.where === "first") parts.push(say.mostFirst(roundLength(most.lengthMetres, unit, words)));
-  else if (most?.where === "last") parts.push(say.mostLast(roundLength(most.lengthMetres, unit, words)));
-  else if (most?.where === "between") parts.push(say.mostBetween(roundLength(most.fromMetres, unit, words), roundLength(most.toMetres, unit, words)));
+  else if (most?.where === "first") parts.push(say.mostFirst({ length: roundLength(most.lengthMetres, unit, words) }));
+  else if (most?.where === "last") parts.push(say.mostLast({ length: roundLength(most.lengthMetres, unit, words) }));
+  else if (most?.where === "between") {
+    parts.push(say.mostBetween({ from: roundLength(most.fromMetres, unit, words), to: roundLength(most.toMetres, unit, words) }));
+  }
   // The rise itself is one of the two; the other is news.
   const news = riseMetres > 0 ? downMetres : upMetres;
-  if (news >= 2 && !inOne) parts.push(say.onTheWay(heightText(upMetres, unit, words), heightText(downMetres, unit, words)));
+  if (news >= 2 && !inOne) parts.push(say.onTheWay({ up: heightText(upMetres, unit, words), down: heightText(downMetres, unit, words) }));
   return `${parts.join(", ")}.`;
 }
 
@@ -64,8 +66,8 @@ export function sightSentences(sight: Sight, driveMetres: number | undefined, un
   }
   if (driveMetres === undefined) return sentences;
   const drive = lengthText(driveMetres, unit, words);
-  if (landing === false) sentences.push(say.landingHidden(drive));
-  if (greenFromLanding === false) sentences.push(say.greenHiddenAfter(drive));
+  if (landing === false) sentences.push(say.landingHidden({ drive }));
+  if (greenFromLanding === false) sentences.push(say.greenHiddenAfter({ drive }));
   return sentences;
 }
 
@@ -80,8 +82,8 @@ export function sectionSentence(tee: TeeFigures, grid: HeightGrid, unit: LengthU
     const height = heightAt(grid, pointAt(tee.line, metres));
     if (height === undefined) return;
     const formatted = formatHeight(height - start, unit, words.tell.units);
-    const told = formatted.value === "0" ? say.level : height > start ? say.up(formatted.text) : say.down(formatted.text);
-    parts.push(say.at(lengthText(metres, unit, words), told));
+    const told = formatted.value === "0" ? say.level : height > start ? say.up({ height: formatted.text }) : say.down({ height: formatted.text });
+    parts.push(say.at({ distance: lengthText(metres, unit, words), height: told }));
   };
   for (let value = step; fromUnit(value, unit) < tee.lengthMetres - 10; value += step) tell(fromUnit(value, unit));
   tell(tee.lengthMetres);
@@ -94,8 +96,8 @@ const percent = (value: number): string => String(Math.round(Math.abs(value)));
 export function lieText({ awayPercent, rightPercent }: Pick<Lie, "awayPercent" | "rightPercent">, words: Words): string {
   const say = words.ground.landing;
   const parts: string[] = [];
-  if (Math.abs(awayPercent) >= LEVEL_LIE_PERCENT) parts.push(awayPercent > 0 ? say.uphill(percent(awayPercent)) : say.downhill(percent(awayPercent)));
-  if (Math.abs(rightPercent) >= LEVEL_LIE_PERCENT) parts.push(rightPercent > 0 ? say.fallsLeft(percent(rightPercent)) : say.fallsRight(percent(rightPercent)));
+  if (Math.abs(awayPercent) >= LEVEL_LIE_PERCENT) parts.push((awayPercent > 0 ? say.uphill : say.downhill)({ percent: percent(awayPercent) }));
+  if (Math.abs(rightPercent) >= LEVEL_LIE_PERCENT) parts.push((rightPercent > 0 ? say.fallsLeft : say.fallsRight)({ percent: percent(rightPercent) }));
   return parts.length === 0 ? say.level : parts.join(", ");
 }
 
@@ -103,15 +105,16 @@ export function lieText({ awayPercent, rightPercent }: Pick<Lie, "awayPercent" |
 export function greenSentences(lie: GreenLie, approach: readonly [number, number], unit: LengthUnit, words: Words): string[] {
   const say = words.ground.green;
   const { awayPercent, rightPercent } = lie.met;
-  const ways = [
-    ...(Math.abs(awayPercent) >= LEVEL_TILT_PERCENT ? [awayPercent > 0 ? say.risesBack : say.fallsBack] : []),
-    ...(Math.abs(rightPercent) >= LEVEL_TILT_PERCENT ? [rightPercent > 0 ? say.highRight : say.highLeft] : []),
-  ];
-  const sentences = [say.lies(ways)];
-  if (lie.falseFront) sentences.push(say.falseFront(lengthText(lie.falseFront.depthMetres, unit, words), percent(lie.falseFront.percent)));
+  const sentences = [say.lies({
+    along: Math.abs(awayPercent) < LEVEL_TILT_PERCENT ? "level" : awayPercent > 0 ? "rises" : "falls",
+    across: Math.abs(rightPercent) < LEVEL_TILT_PERCENT ? "level" : rightPercent > 0 ? "right" : "left",
+  })];
+  if (lie.falseFront) {
+    sentences.push(say.falseFront({ depth: lengthText(lie.falseFront.depthMetres, unit, words), percent: percent(lie.falseFront.percent) }));
+  }
   if (lie.tiers) {
     const up: readonly [number, number] = [Math.sin((lie.tiers.upDegrees * Math.PI) / 180), Math.cos((lie.tiers.upDegrees * Math.PI) / 180)];
-    sentences.push(say.tiers(heightText(lie.tiers.stepMetres, unit, words), say.tierSides[sideOf(up, approach)]));
+    sentences.push(say.tiers({ step: heightText(lie.tiers.stepMetres, unit, words), upper: say.tierSides[sideOf(up, approach)] }));
   }
   if (lie.below) sentences.push(say.below[lie.below.side]);
   return sentences;
@@ -137,25 +140,28 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
   const say = words.ground.corner;
   const { side } = line.bend;
   const last = line.obstacles.reduce<(typeof line.obstacles)[number] | undefined>((best, one) => (best && best.toMetres >= one.toMetres ? best : one), undefined);
-  const saves = say.saves(lengthText(line.savesMetres, unit, words));
-  if (!last) return { plain: [`${say.nothing(side, lengthText(line.lengthMetres, unit, words))}.`, saves], beyond: [], reach: [] };
+  const saves = say.saves({ length: lengthText(line.savesMetres, unit, words) });
+  if (!last) return { plain: [`${say.nothing({ side, length: lengthText(line.lengthMetres, unit, words) })}.`, saves], beyond: [], reach: [] };
   const beyond: string[] = [];
   if (hardest && clearing?.effective) {
     const { heightMetres } = hole.placed.get(hardest.id)?.feature ?? {};
     if (heightMetres !== undefined && hardest.topMetres !== undefined) {
       const top = formatHeight(hardest.topMetres, unit, words.tell.units);
-      const name = featureInSentence(hole, hardest.id, words);
-      beyond.push(top.value === "0" ? say.topLevel(name) : say.top(name, top.text, hardest.topMetres >= 0));
+      const what = featureInSentence(hole, hardest.id, words);
+      const place = hardest.topMetres >= 0 ? "above" : "below";
+      beyond.push(top.value === "0" ? say.topLevel({ what }) : say.top({ what, height: top.text, place }));
     }
-    beyond.push(say.plays(`${lengthText(clearing.effective.lengthMetres, unit, words)} ${plusMinus(clearing.effective.plusMinusMetres, unit)}`));
+    const length = lengthText(clearing.effective.lengthMetres, unit, words);
+    beyond.push(say.plays({ length: `${length} ${plusMinus(clearing.effective.plusMinusMetres, unit)}` }));
   }
+  const straight = say.straight({ side, carry: lengthText(line.carryMetres, unit, words), what: featureInSentence(hole, last.id, words) });
   return {
-    plain: [`${say.straight(lengthText(line.carryMetres, unit, words), featureInSentence(hole, last.id, words), side)}.`, saves],
+    plain: [`${straight}.`, saves],
     beyond,
     reach: [
       reachableFor.length === 0
         ? say.reachableNone
-        : say.reachable(words.list(reachableFor.map((id) => words.inSentence(words.ground.players[id])))),
+        : say.reachable({ players: words.list(reachableFor.map((id) => words.ground.playersInSentence[id])) }),
       say.caution,
     ],
   };

@@ -18,6 +18,8 @@ import { buildLines, summary } from "./report.ts";
 import { pagePaths, tidyBase } from "./routes.ts";
 import { bundleWorker } from "./service-worker.ts";
 import { writeSitemap } from "./sitemap.ts";
+import { readWords } from "./words.ts";
+import { WORDS_FOLDER } from "../words/load.ts";
 
 /** Names the content folder where it is not `content`; set by our commands, useful with `npx astro build` too. */
 export const CONTENT_VARIABLE = "MARRAM_CONTENT";
@@ -64,6 +66,9 @@ export default function marram(): AstroIntegration {
         // While somebody works on the code, everything is drawn anew.
         setCodeVersion(command === "build" ? codeVersionOf(root) : undefined);
         shutOutEnvironment(command);
+        // Pages lie in a bundle, from where the catalogues are not found.
+        readWords();
+        if (command === "dev") for (const file of await filesBelow(join(root, WORDS_FOLDER))) addWatchFile(file);
         // Our build command reads the content before it starts Astro.
         if (command === "build" && loadedGuide()?.contentFolder === content) return;
         const { guide, diagnostics } = await loadChecked(content);

@@ -52,8 +52,8 @@ export async function keptPicture(name: string, inputs: readonly unknown[], make
 const known = new WeakMap<object, string>();
 
 /**
- * A text that is another one for another value. Functions are left out: they are code, or
- * words of a language whose other words tell it apart. Where something was written in a
+ * A text that is another one for another value. A message of the words writes itself;
+ * other functions are left out, being code. Where something was written in a
  * file is left out too, since nothing that is drawn depends on it.
  */
 function fingerprint(value: unknown): string {

@@ -1,7 +1,7 @@
 /** The words a tip's figures speak: those of the language the tip itself is in. */
 import type { Club, Hole } from "../course/types.ts";
-import type { FigureWords } from "../tell/figure-words.ts";
 import { otherLanguage } from "./language-view.ts";
+import type { FigureWords } from "../words/words.ts";
 import { words } from "./words.ts";
 
 export const tipWords = (club: Club, hole: Hole): FigureWords => words(otherLanguage(club, hole, "tip") ?? club.language).tell;

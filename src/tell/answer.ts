@@ -3,8 +3,7 @@ import { insteadOf } from "../course/schema/wording.ts";
 import { isHazard } from "../course/kinds.ts";
 import type { LengthUnit, Rounding } from "../geo/units.ts";
 import type { MeasuredHole, PlacedFeature } from "../measure/types.ts";
-import { FIGURES, type FigureCall, type FigureDefinition, type FigureValue } from "./figures.ts";
-import type { FigureWords } from "./figure-words.ts";
+import { FIGURES, type FigureCall, type FigureDefinition, type FigureValue, type Meaning } from "./figures.ts";
 
 export type Answer =
   | {
@@ -13,11 +12,11 @@ export type Answer =
       readonly metres: Readonly<Record<string, number>>;
       /** Carries go up, reaches down. */
       readonly rounding: Rounding;
-      readonly meaning: string;
+      readonly meaning: Meaning;
       /** Name of the tee set the tip fixes it to. */
       readonly fixed: string | undefined;
     }
-  | { readonly type: "name"; readonly text: string; readonly meaning: string; readonly target: string };
+  | { readonly type: "name"; readonly text: string; readonly meaning: Meaning; readonly target: string };
 
 export interface Problem {
   /** One sentence: what is wrong and what to type. */
@@ -26,7 +25,6 @@ export interface Problem {
 
 export interface Asked {
   readonly units: LengthUnit;
-  readonly words: FigureWords;
   /** Tee set the tip is shown for. */
   readonly tee: string;
 }
@@ -65,7 +63,7 @@ function featureCalled(id: string, hole: MeasuredHole): PlacedFeature | Problem 
 }
 
 /** The value of a figure from every tee set of the hole. */
-export function answer(call: FigureCall, hole: MeasuredHole, { units, words, tee: shown }: Asked): Answer | Problem {
+export function answer(call: FigureCall, hole: MeasuredHole, { units, tee: shown }: Asked): Answer | Problem {
   const definition = Object.hasOwn(FIGURES, call.name) ? FIGURES[call.name] : undefined;
   if (!definition) return unknown("figure", call.name, Object.keys(FIGURES));
   if (definition.target === "feature" && call.target === undefined) {
@@ -88,7 +86,7 @@ export function answer(call: FigureCall, hole: MeasuredHole, { units, words, tee
   const tees = fixed === undefined ? hole.tees : hole.tees.filter((one) => one.tee.id === fixed);
   const decisive = fixed ?? shown;
   const values = new Map<string, FigureValue>();
-  for (const one of tees) values.set(one.tee.id, definition.from(one, { hole, units, words, target, other, options: call.options }));
+  for (const one of tees) values.set(one.tee.id, definition.from(one, { hole, units, target, other, options: call.options }));
 
   const main = values.get(decisive) ?? [...values.values()][0];
   if (!main) return problem("this hole has no tee markers");

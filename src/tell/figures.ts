@@ -2,7 +2,7 @@
  * The figures a tip can ask for: what each needs, and how it is found for a tee set.
  * A figure is never typed: everything here is read off the measured hole.
  */
-import { fromUnit, type LengthUnit, type Rounding } from "../geo/units.ts";
+import { fromUnit, inUnit, type LengthUnit, type Rounding } from "../geo/units.ts";
 import { offLine } from "../measure/aim.ts";
 import { fairwayAt } from "../measure/fairway.ts";
 import { stationLeaving } from "../measure/line-of-play.ts";
@@ -12,7 +12,7 @@ import type { HazardFigures, MeasuredHole, PlacedFeature, TeeFigures } from "../
 import { hazardFigures } from "../measure/hazards.ts";
 import { locate, pointAt } from "../geo/line.ts";
 import { distanceMetres } from "../geo/vector.ts";
-import type { FigureWords } from "./figure-words.ts";
+import type { FigureWords } from "../words/words.ts";
 import { formatLength } from "./format.ts";
 
 /** One use of a figure in a tip, as written. */
@@ -22,18 +22,20 @@ export interface FigureCall {
   readonly options: Readonly<Record<string, string>>;
 }
 
-/** A figure for one tee set, or why there is none. */
+/** What a figure measures, in a language's words: one sentence fragment. */
+export type Meaning = (words: FigureWords) => string;
+
+/** A figure for one tee set, or why there is none, told to who writes the tip. */
 export type FigureValue =
-  | { readonly type: "length"; readonly metres: number; readonly meaning: string; readonly rounding: Rounding }
-  | { readonly type: "rise"; readonly metres: number; readonly meaning: string }
-  | { readonly type: "name"; readonly text: string; readonly meaning: string }
+  | { readonly type: "length"; readonly metres: number; readonly meaning: Meaning; readonly rounding: Rounding }
+  | { readonly type: "rise"; readonly metres: number; readonly meaning: Meaning }
+  | { readonly type: "name"; readonly text: string; readonly meaning: Meaning }
   | { readonly type: "none"; readonly why: string };
 
 /** What a figure is asked with, its target found and its options read. */
 export interface FigureQuestion {
   readonly hole: MeasuredHole;
   readonly units: LengthUnit;
-  readonly words: FigureWords;
   readonly target: PlacedFeature | undefined;
   readonly other: PlacedFeature | undefined;
   readonly options: Readonly<Record<string, string>>;
@@ -49,13 +51,22 @@ export interface FigureDefinition {
 }
 
 const none = (why: string): FigureValue => ({ type: "none", why });
-const length = (metres: number, meaning: string, rounding: Rounding = "nearest"): FigureValue =>
+const length = (metres: number, meaning: Meaning, rounding: Rounding = "nearest"): FigureValue =>
   ({ type: "length", metres, meaning, rounding });
 
-/** A feature's name, or what one without is called. */
-export const featureName = ({ feature }: PlacedFeature, words: FigureWords): string => feature.name ?? words.unnamed(feature.id, feature.kind);
+/** An id as it is read. */
+const readable = (id: string): string => id.replaceAll("-", " ");
 
-const say = ({ units, words }: FigureQuestion, metres: number): string => formatLength(metres, units, words.units).text;
+/** A feature's name, or what one without is called. */
+const featureName = ({ feature }: PlacedFeature, words: FigureWords): string =>
+  feature.name ?? words.unnamed({ kind: feature.kind.replaceAll("-", "_"), id: readable(feature.id) });
+
+/** A length in a meaning. */
+const told = ({ units }: FigureQuestion, metres: number, words: FigureWords): string => formatLength(metres, units, words.units).text;
+
+/** A length and a feature in what is said to who writes the tip. */
+const say = ({ units }: FigureQuestion, metres: number): string => `${Math.round(inUnit(metres, units))}\u00a0${units === "yards" ? "yd" : "m"}`;
+const nameOf = ({ feature }: PlacedFeature): string => feature.name ?? readable(feature.id);
 
 /** An option that is a length; the reader of options has made sure it is a number. */
 function metresOf({ options, units }: FigureQuestion, name: string): number | undefined {
@@ -70,14 +81,14 @@ function hazardOf(tee: TeeFigures, question: FigureQuestion): HazardFigures | Fi
   const target = question.target!;
   const listed = tee.hazards.filter(({ id }) => id === target.feature.id);
   const all = listed.length > 0 ? listed : hazardFigures(target, tee, question.hole.corridorMetres);
-  if (all.length === 0) return none(`${featureName(target, question.words)} has no outline to reach or carry; use :aim or :leaves for a point`);
+  if (all.length === 0) return none(`${nameOf(target)} has no outline to reach or carry; use :aim or :leaves for a point`);
   const wanted = nth(question);
-  return all.find(({ stretch }) => stretch === wanted) ?? none(`${featureName(target, question.words)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
+  return all.find(({ stretch }) => stretch === wanted) ?? none(`${nameOf(target)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
 }
 
 const isNone = (value: HazardFigures | FigureValue): value is FigureValue => "type" in value;
 
-const corridor = (question: FigureQuestion): string => say(question, question.hole.corridorMetres);
+const corridor = (question: FigureQuestion, words: FigureWords): string => told(question, question.hole.corridorMetres, words);
 
 /** The figure as it must be written to ask for another of the same stretch. */
 const written = (name: string, { target, options }: FigureQuestion, more = ""): string => {
@@ -109,16 +120,16 @@ function noCarryOnLine(hazard: HazardFigures, name: string, question: FigureQues
 }
 
 /** What is left along the line of play; nothing is left beyond the middle of the green. */
-const leaves = (metres: number, meaning: string, question: FigureQuestion): FigureValue =>
+const leaves = (metres: number, meaning: Meaning, question: FigureQuestion): FigureValue =>
   metres > 0
     ? length(metres, meaning)
-    : none(`${featureName(question.target!, question.words)} ends past the middle of the green, so it leaves nothing; use :reach or :carry`);
+    : none(`${nameOf(question.target!)} ends past the middle of the green, so it leaves nothing; use :reach or :carry`);
 
 const greenLength = (key: "frontMetres" | "middleMetres" | "backMetres" | "depthMetres" | "widthMetres", word: "front" | "middle" | "back" | "depth" | "width"): FigureDefinition => ({
   target: "none",
   options: {},
   required: [],
-  from: (tee, { words }) => length(tee.green[key], words.meaning[word]),
+  from: (tee) => length(tee.green[key], (words) => words.meaning[word]),
 });
 
 /** Every figure by its name in a tip. */
@@ -127,7 +138,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     target: "none",
     options: {},
     required: [],
-    from: (tee, { words }) => length(tee.lengthMetres, words.meaning.length),
+    from: (tee) => length(tee.lengthMetres, (words) => words.meaning.length),
   },
   reach: {
     target: "feature",
@@ -135,7 +146,8 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     required: [],
     from: (tee, question) => {
       const hazard = hazardOf(tee, question);
-      return isNone(hazard) ? hazard : length(hazard.reachMetres, question.words.meaning.reach(featureName(question.target!, question.words), corridor(question)), "down");
+      if (isNone(hazard)) return hazard;
+      return length(hazard.reachMetres, (words) => words.meaning.reach({ feature: featureName(question.target!, words), corridor: corridor(question, words) }), "down");
     },
   },
   carry: {
@@ -145,16 +157,14 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const hazard = hazardOf(tee, question);
       if (isNone(hazard)) return hazard;
-      const name = featureName(question.target!, question.words);
-      const { meaning } = question.words;
+      const target = question.target!;
       if (question.options["on"] !== undefined) {
         return hazard.carryOnLineMetres === undefined
-          ? none(noCarryOnLine(hazard, name, question))
-          : length(hazard.carryOnLineMetres, meaning.carryOnLine(name), "up");
+          ? none(noCarryOnLine(hazard, nameOf(target), question))
+          : length(hazard.carryOnLineMetres, (words) => words.meaning.carryOnLine({ feature: featureName(target, words) }), "up");
       }
-      return hazard.carryMetres === undefined
-        ? none(noCarry(hazard, tee, name, question))
-        : length(hazard.carryMetres, meaning.carry(name, corridor(question)), "up");
+      const meaning: Meaning = (words) => words.meaning.carry({ feature: featureName(target, words), corridor: corridor(question, words) });
+      return hazard.carryMetres === undefined ? none(noCarry(hazard, tee, nameOf(target), question)) : length(hazard.carryMetres, meaning, "up");
     },
   },
   leaves: {
@@ -163,7 +173,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     required: [],
     from: (tee, question) => {
       const target = question.target!;
-      const meaning = question.words.meaning.leaves(featureName(target, question.words));
+      const meaning: Meaning = (words) => words.meaning.leaves({ feature: featureName(target, words) });
       if (target.shape.type === "points") return leaves(tee.lengthMetres - locate(tee.line, target.shape.points[0]!).station, meaning, question);
       const hazard = hazardOf(tee, question);
       return isNone(hazard) ? hazard : leaves(hazard.leavesMetres, meaning, question);
@@ -179,9 +189,11 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
       const station = stationLeaving(tee.line, leave);
       if (station === undefined) return none(`the whole hole is shorter than ${say(question, leave)}`);
       if (station <= drive) return none(`a drive of ${say(question, drive)} is already inside ${say(question, leave)}`);
-      const { meaning } = question.words;
       const stroke = distanceMetres(pointAt(tee.line, drive), pointAt(tee.line, station));
-      return length(stroke, drive === 0 ? meaning.layup(say(question, leave)) : meaning.layupAfter(say(question, leave), say(question, drive)));
+      return length(stroke, (words) => {
+        const left = told(question, leave, words);
+        return drive === 0 ? words.meaning.layup({ leave: left }) : words.meaning.layupAfter({ leave: left, drive: told(question, drive, words) });
+      });
     },
   },
   fairway: {
@@ -192,7 +204,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
       const drive = metresOf(question, "drive")!;
       const { widthMetres } = fairwayAt(tee.line, drive, areasOfKind(question.hole.placed.values(), "fairway"));
       return widthMetres > 0
-        ? length(widthMetres, question.words.meaning.fairway(say(question, drive)))
+        ? length(widthMetres, (words) => words.meaning.fairway({ drive: told(question, drive, words) }))
         : none(`the line of play is not on a fairway ${say(question, drive)} from the ${tee.tee.name} tee`);
     },
   },
@@ -203,7 +215,7 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const drive = metresOf(question, "drive")!;
       return drive < tee.lengthMetres
-        ? length(tee.lengthMetres - drive, question.words.meaning.left(say(question, drive)))
+        ? length(tee.lengthMetres - drive, (words) => words.meaning.left({ drive: told(question, drive, words) }))
         : none(`a drive of ${say(question, drive)} is longer than the hole`);
     },
   },
@@ -214,15 +226,15 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const bend = tee.bends[nth(question) - 1];
       if (!bend) return none(`the line of play has ${tee.bends.length} turning points from the ${tee.tee.name} tee`);
-      return length(bend.stationMetres, question.words.meaning.bend(bend.side, `${Math.round(bend.angleDegrees)}°`));
+      return length(bend.stationMetres, (words) => words.meaning.bend({ side: bend.side, angle: `${Math.round(bend.angleDegrees)}°` }));
     },
   },
   span: {
     target: "feature",
     options: { to: "feature" },
     required: ["to"],
-    from: (_tee, { target, other, words }) =>
-      length(spanMetres(target!, other!), words.meaning.span(featureName(target!, words), featureName(other!, words))),
+    from: (_tee, { target, other }) =>
+      length(spanMetres(target!, other!), (words) => words.meaning.span({ from: featureName(target!, words), to: featureName(other!, words) })),
   },
   front: greenLength("frontMetres", "front"),
   middle: greenLength("middleMetres", "middle"),
@@ -233,22 +245,22 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     target: "none",
     options: {},
     required: [],
-    from: (tee, { words }) =>
+    from: (tee) =>
       tee.riseMetres === undefined
         ? none("no heights are known; give the tee markers and the green a third coordinate, or the course a height model")
-        : { type: "rise", metres: tee.riseMetres, meaning: words.meaning.rise },
+        : { type: "rise", metres: tee.riseMetres, meaning: (words) => words.meaning.rise },
   },
   aim: {
     target: "feature",
     options: {},
     required: [],
-    from: (tee, { target, words }) => {
+    from: (tee, { target }) => {
       if (target!.feature.name === undefined) return none(`the feature "${target!.feature.id}" has no name to print; give it one`);
       const name = target!.feature.name;
       const off = offLine(tee, target!);
-      const meaning = off === undefined || off.where === "on"
-        ? words.meaning.aimOnLine(name)
-        : words.meaning.aim(name, `${Math.abs(off.degrees)}°`, off.where);
+      const meaning: Meaning = ({ meaning: say }) => (off === undefined || off.where === "on"
+        ? say.aimOnLine({ feature: name })
+        : say.aim({ feature: name, angle: `${Math.abs(off.degrees)}°`, side: off.where }));
       return { type: "name", text: name, meaning };
     },
   },

@@ -1,5 +1,6 @@
 /** Numbers as people read them: whole yards or metres, feet or metres for heights. */
 import { feetFromMetres, wholeIn, type LengthUnit, type Rounding } from "../geo/units.ts";
+import type { UnitWords } from "../words/words.ts";
 
 /** A figure ready for a page, in one unit. */
 export interface Formatted {
@@ -13,25 +14,11 @@ export interface Formatted {
   readonly spoken: string;
 }
 
-/** What units are called in a language; the second of each pair is the plural. */
-export interface UnitWords {
-  readonly yards: { readonly symbol: string; readonly one: string; readonly many: string };
-  readonly metres: { readonly symbol: string; readonly one: string; readonly many: string };
-  readonly feet: { readonly symbol: string; readonly one: string; readonly many: string };
-}
-
-export const ENGLISH_UNITS: UnitWords = {
-  yards: { symbol: "yd", one: "yard", many: "yards" },
-  metres: { symbol: "m", one: "metre", many: "metres" },
-  feet: { symbol: "ft", one: "foot", many: "feet" },
-};
-
 function formatted(number: number, words: UnitWords[keyof UnitWords]): Formatted {
   // A figure that is not a number must never reach a page, whatever went wrong before.
   if (!Number.isFinite(number)) throw new RangeError(`A figure must be a finite number, not ${number}.`);
   const value = String(number);
-  const name = value === "1" || value === "-1" ? words.one : words.many;
-  return { value, unit: words.symbol, text: `${value}\u00a0${words.symbol}`, spoken: `${value} ${name}` };
+  return { value, unit: words.symbol, text: `${value}\u00a0${words.symbol}`, spoken: words.spoken({ number: value, count: number }) };
 }
 
 /**
@@ -43,12 +30,12 @@ function formatted(number: number, words: UnitWords[keyof UnitWords]): Formatted
 export const formatLength = (
   metres: number,
   unit: LengthUnit,
-  words: UnitWords = ENGLISH_UNITS,
+  words: UnitWords,
   rounding: Rounding = "nearest",
 ): Formatted => formatted(wholeIn(metres, unit, rounding), words[unit]);
 
 /** A height difference, without its sign: feet where lengths are in yards. */
-export const formatHeight = (metres: number, unit: LengthUnit, words: UnitWords = ENGLISH_UNITS): Formatted =>
+export const formatHeight = (metres: number, unit: LengthUnit, words: UnitWords): Formatted =>
   unit === "yards"
     ? formatted(Math.round(Math.abs(feetFromMetres(metres))), words.feet)
     : formatted(Math.round(Math.abs(metres)), words.metres);
@@ -57,7 +44,7 @@ export const formatHeight = (metres: number, unit: LengthUnit, words: UnitWords 
 export function spokenBoth(
   metres: number,
   unit: LengthUnit,
-  words: UnitWords = ENGLISH_UNITS,
+  words: UnitWords,
   rounding: Rounding = "nearest",
 ): string {
   const other: LengthUnit = unit === "yards" ? "metres" : "yards";

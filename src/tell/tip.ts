@@ -7,10 +7,10 @@ import type { Tip } from "../course/types.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { answer, type Answer } from "./answer.ts";
-import { ENGLISH_FIGURES, type FigureWords } from "./figure-words.ts";
 import { figureOf, figureSyntax, type FigureToken } from "./figure-rule.ts";
 import { formatHeight, formatLength, spokenBoth } from "./format.ts";
 import { createMarkdown } from "./markdown.ts";
+import type { FigureWords } from "../words/words.ts";
 
 export interface TipOptions {
   readonly units: LengthUnit;
@@ -18,7 +18,7 @@ export interface TipOptions {
   readonly idPrefix: string;
   /** Tee set whose figures are filled in; the course's default where left out. */
   readonly tee?: string;
-  readonly words?: FigureWords;
+  readonly words: FigureWords;
 }
 
 export interface RenderedTip {
@@ -48,7 +48,7 @@ export function figureText(figure: Answer, teeId: string, units: LengthUnit, wor
   if (metres === undefined) return "–";
   if (figure.type === "length") return formatLength(metres, units, words.units, figure.rounding).text;
   const height = formatHeight(metres, units, words.units);
-  return height.value === "0" ? words.level : metres > 0 ? words.up(height.text) : words.down(height.text);
+  return height.value === "0" ? words.level : metres > 0 ? words.up({ height: height.text }) : words.down({ height: height.text });
 }
 
 function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: MeasuredHole, options: Required<TipOptions>): string {
@@ -73,7 +73,7 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
       : `<span class="figure-tees">${hole.tees
           .map((one) => `<span ${attr.tee}="${escape(one.tee.id)}">${escape(one.tee.name)} <b>${escape(figureText(figure, one.tee.id, units, words))}</b></span>`)
           .join(" ")}</span>`;
-  const fromTee = (name: string): string => `, ${escape(words.fromTee(name))}`;
+  const fromTee = (name: string): string => `, ${escape(words.fromTee({ tee: name }))}`;
   // One phrase for each tee set, so that choosing another needs no words.
   const from =
     figure.type === "name"
@@ -85,7 +85,7 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
             .join("");
   return (
     `<button type="button" class="figure" popovertarget="${id}"${data}>${spoken}</button>` +
-    `<span popover class="figure-meaning" id="${id}"><span class="figure-definition">${escape(figure.meaning)}` +
+    `<span popover class="figure-meaning" id="${id}"><span class="figure-definition">${escape(figure.meaning(words))}` +
     `${from}.</span>${others}</span>`
   );
 }
@@ -123,7 +123,7 @@ const countWords = (text: string): number => text.split(/[\s–—]+/).filter((w
  * @throws Error when a figure has no answer; {@link checkTip} says so with its place first
  */
 export function renderTip(hole: MeasuredHole, given: TipOptions, tip: Tip = hole.hole.tip): RenderedTip {
-  const options: Required<TipOptions> = { words: ENGLISH_FIGURES, tee: hole.course.defaultTee, ...given };
+  const options: Required<TipOptions> = { tee: hole.course.defaultTee, ...given };
   const shown = shownTee(hole, options.tee);
   const tokens = parser.parse(tip.markdown, {});
   const answers = new Map<FigureToken, Answer>();
@@ -170,7 +170,7 @@ export function checkTip(hole: MeasuredHole, units: LengthUnit, tip: Tip = hole.
       if (!figure) continue;
       const { call, raw } = figure;
       const found = find(raw);
-      const answered = answer(call, hole, { units, words: ENGLISH_FIGURES, tee: hole.course.defaultTee });
+      const answered = answer(call, hole, { units, tee: hole.course.defaultTee });
       if (!("problem" in answered)) continue;
       diagnostics.push({
         severity: "error",

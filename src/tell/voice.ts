@@ -1,15 +1,20 @@
 /** How a page words its figures, and its script when it turns them to another tee or unit. */
 import type { Metres } from "../contract/values.ts";
 import { fromUnit, type LengthUnit, type Rounding } from "../geo/units.ts";
-import { formatHeight, formatLength, type Formatted, type UnitWords } from "./format.ts";
+import { speak } from "../words/speak.ts";
+import type { FigureWords, UnitWords } from "../words/words.ts";
+import { formatHeight, formatLength, type Formatted } from "./format.ts";
 
-/** Plain data: a page carries it in its own language. */
-export interface Voice {
-  readonly units: UnitWords;
-  /** Patterns of a rise with `{}` for the height, and the word for none. */
-  readonly up: string;
-  readonly down: string;
-  readonly level: string;
+/** A page carries it in its own language. */
+export type Voice = Pick<FigureWords, "units" | "up" | "down" | "level"> & {
+  /** By whose rules numbers are counted. */
+  readonly locale: string;
+};
+
+/** @param written as JSON by the build that made the page and this script */
+export function voiceIn(written: string): Voice {
+  const voice = JSON.parse(written) as { readonly locale: string };
+  return speak<Voice>({ ...voice }, voice.locale);
 }
 
 /**
@@ -25,5 +30,5 @@ export function wholeLength(metres: Metres, units: LengthUnit, words: UnitWords,
 /** A rise in words: "12 ft up". */
 export function riseText(metres: number, units: LengthUnit, voice: Voice): string {
   const height = formatHeight(metres, units, voice.units);
-  return height.value === "0" ? voice.level : (metres > 0 ? voice.up : voice.down).replace("{}", height.text);
+  return height.value === "0" ? voice.level : (metres > 0 ? voice.up : voice.down)({ height: height.text });
 }

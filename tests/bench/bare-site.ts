@@ -17,8 +17,8 @@ import { figuresIn, playDrawing } from "../../src/islands/map/hole-drawing.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "../../src/islands/map/patterns.ts";
 import { SOURCES } from "../../src/islands/map/sources.ts";
 import { mapStyle } from "../../src/islands/map/style.ts";
-import { islandWordsOf } from "../../src/site/files/island-words.ts";
 import { words } from "../../src/site/words.ts";
+import { islandWordsOf } from "../../src/words/island-words.ts";
 import type { BareMap } from "./bare-map/page.ts";
 
 /** What the guide's own map showed: its colours, font, size and camera. */

@@ -4,6 +4,7 @@ import { readContent } from "../../src/read/content.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import { checkTip, renderTip } from "../../src/tell/tip.ts";
 import { median, type BenchLine } from "./line.ts";
+import { words } from "../../src/site/words.ts";
 
 const RUNS = 31;
 
@@ -32,7 +33,7 @@ export async function measureBench(): Promise<BenchLine[]> {
       value: timed(() =>
         measured.holes.forEach((hole) => {
           checkTip(hole, club.units);
-          renderTip(hole, { units: club.units, idPrefix: "bench" });
+          renderTip(hole, { units: club.units, idPrefix: "bench", words: words("en").tell });
         }),
       ),
       unit: "ms",

@@ -4,8 +4,9 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
 import type { FilmData } from "../../src/contract/film-data.ts";
-import type { IslandWords } from "../../src/islands/island-words.ts";
 import { words } from "../../src/site/words.ts";
+import { readIslandWords } from "../../src/words/island-words.ts";
+import type { CompiledGroup } from "../../src/words/compiled.ts";
 import { foreign } from "../islands/speech.ts";
 import { connect, watchedPage } from "../support/browser.ts";
 import { slot, spoken, start } from "../support/live-map.ts";
@@ -30,8 +31,7 @@ async function open(path: string): Promise<Page> {
   onTestFinished(() => page.context().close());
   await page.route(/\/words-[\w-]+\.json$/, async (route) => {
     const response = await route.fetch();
-    const said = await response.json() as IslandWords;
-    await route.fulfill({ response, json: { ...foreign(said), locale: said.locale } });
+    await route.fulfill({ response, json: foreign(await response.json() as CompiledGroup) });
   });
   await page.route(/\/hole\.json$/, async (route) => {
     const response = await route.fetch();
@@ -72,7 +72,7 @@ test.each(inEachLanguage)("%s speaks its page's language", async (path) => {
   onTestFinished(() => page.context().close());
   await page.goto(`${origin}${base}${path}`);
   const language = (await page.locator("html").getAttribute("lang"))!;
-  const own = JSON.parse(readFileSync(join(folder, `words-${language}.json`), "utf8")) as IslandWords;
+  const own = readIslandWords(JSON.parse(readFileSync(join(folder, `words-${language}.json`), "utf8")) as { readonly locale: string });
   expect(await slot(page).getAttribute("data-loading")).toBe(own.liveMap.loading);
   await page.locator(".open-map").click();
   await page.locator(".live-map-tools").waitFor();

@@ -92,7 +92,7 @@ test.each(["en", "de"] as const)("the live map has the switch, in step with the 
   await page.locator(".open-map").click();
   await page.waitForFunction(() => document.getElementById("live-map")?.dataset["state"] === "ready");
   await tap(page, data.tees.find(({ id }) => id === data.defaultTee)!.green.middle.position);
-  const plays = words.liveMap.plays.still.split("{")[0]!;
+  const plays = words.liveMap.plays.still({ degrees: "°" }).split("°")[0]!;
   const told = (): Promise<string> => reading(page).innerText();
   await expect.poll(told).toContain(plays);
 

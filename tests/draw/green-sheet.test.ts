@@ -5,12 +5,13 @@ import { greenLie } from "../../src/measure/green-lie.ts";
 import { yardsFromMetres } from "../../src/geo/units.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 import { pathPoints, readSvg, type Tag } from "./read-svg.ts";
+import { words } from "../../src/site/words.ts";
 
 const sheetOf = (surface?: (east: number, north: number) => number) => {
   const course = hilly(PAR_FOUR, surface);
   const hole = course.holes[0]!;
   const [tee] = hole.tees;
-  return drawGreenSheet(hole, { idPrefix: "g", unit: "yards", ...(course.ground ? { ground: { grid: course.ground, lie: greenLie(hole, tee!, course.ground) } } : {}) });
+  return drawGreenSheet(hole, { idPrefix: "g", unit: "yards", words: words("en").drawGround, ...(course.ground ? { ground: { grid: course.ground, lie: greenLie(hole, tee!, course.ground) } } : {}) });
 };
 const slopesIn = (tags: readonly Tag[]): Tag[] => tags.filter(({ parents }) => parents.some(({ attributes }) => attributes["data-beyond-distance"] !== undefined));
 

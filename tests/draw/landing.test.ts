@@ -7,6 +7,7 @@ import { yardsFromMetres } from "../../src/geo/units.ts";
 import { DOGLEG, hilly, PAR_FOUR } from "../support/hilly-course.ts";
 import { HOSTILE } from "./fixture.ts";
 import { pathPoints, readSvg } from "./read-svg.ts";
+import { words } from "../../src/site/words.ts";
 
 function stripOf(features = PAR_FOUR) {
   const hole = hilly(features).holes[0]!;
@@ -14,7 +15,7 @@ function stripOf(features = PAR_FOUR) {
     const figures = landingAt(hole, hole.tees[0]!, player.driveMetres);
     return figures ? [{ player: player.id, figures }] : [];
   });
-  return { bars, strip: drawLanding(hole, bars, { idPrefix: "l", unit: "yards" })! };
+  return { bars, strip: drawLanding(hole, bars, { idPrefix: "l", unit: "yards", words: words("en").drawGround })! };
 }
 
 describe("the strip", () => {
@@ -64,7 +65,7 @@ describe("the strip", () => {
   });
 
   test("without a drive to show there is none", () => {
-    expect(drawLanding(hilly(PAR_FOUR).holes[0]!, [], { idPrefix: "l", unit: "yards" })).toBeUndefined();
+    expect(drawLanding(hilly(PAR_FOUR).holes[0]!, [], { idPrefix: "l", unit: "yards", words: words("en").drawGround })).toBeUndefined();
   });
 
   test("is repeatable and well-formed whatever things are called", () => {

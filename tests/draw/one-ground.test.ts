@@ -18,6 +18,7 @@ import { holeData } from "../../src/site/files/hole-data.ts";
 import { landingAt } from "../../src/measure/landing.ts";
 import { areaFeature, box, lineFeature, pointFeature } from "../support/flat-course.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
+import { words } from "../../src/site/words.ts";
 
 const bare = PAR_FOUR.filter(({ id }) => !["fairway", "burn", "pot"].includes(id));
 const holeWith = (...features: readonly Feature[]) => hilly([...bare, ...features], () => 20);
@@ -56,7 +57,7 @@ function opinions(measured: ReturnType<typeof holeWith>) {
   const [tee] = hole!.tees;
   const placed = hole!.placed.get("it")!;
   const scene = sceneOf(hole!.placed.values(), layHole(hole!, COMPOSITIONS.desk), COMPOSITIONS.desk.knots);
-  const landing = drawLanding(hole!, [{ player: "scratch-men", figures: landingAt(hole!, tee!, 215)! }], { idPrefix: "l", unit: "metres" })!.svg;
+  const landing = drawLanding(hole!, [{ player: "scratch-men", figures: landingAt(hole!, tee!, 215)! }], { idPrefix: "l", unit: "metres", words: words("en").drawGround })!.svg;
   const section = sectionAlong(hole!, measured.ground!, tee!.line, { behindMetres: 0, beyondMetres: 0, spacingMetres: 5 })!;
   return {
     cover: placed.cover,
@@ -134,7 +135,7 @@ describe("every kind is drawn", () => {
     ];
   };
   const plateOf = (measured: ReturnType<typeof holeWith>): string =>
-    drawPlate(measured.holes[0]!, { idPrefix: "p", composition: "desk", unit: "yards" }).svg;
+    drawPlate(measured.holes[0]!, { idPrefix: "p", composition: "desk", unit: "yards", words: words("en").draw }).svg;
   const plain = plateOf(holeWith());
   /** What only bounds a course, or is none of ours, is not drawn; what the hole has itself is drawn from its tees. */
   const kinds = ALL_KINDS.filter((kind) => !["line-of-play", "green", "tee-marker", "course", "other"].includes(kind));

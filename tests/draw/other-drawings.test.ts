@@ -6,12 +6,13 @@ import { drawHoleThumbnail } from "../../src/draw/thumbnail.ts";
 import { distanceMetres } from "../../src/geo/vector.ts";
 import { holeOf, HOSTILE, measured } from "./fixture.ts";
 import { readSvg } from "./read-svg.ts";
+import { words } from "../../src/site/words.ts";
 
 const course = measured();
 const renamed = measured((hole) => ({ ...hole, name: HOSTILE, features: hole.features.map((feature) => (feature.name ? { ...feature, name: HOSTILE } : feature)) }));
 
 describe("the course map", () => {
-  const drawn = drawCourse(course, { idPrefix: "map", unit: "yards", href: ({ hole }) => `./${hole.number}/?a=1&b=2` });
+  const drawn = drawCourse(course, { idPrefix: "map", unit: "yards", words: words("en").draw, href: ({ hole }) => `./${hole.number}/?a=1&b=2` });
   const tags = readSvg(drawn.svg);
 
   test("has north up", () => {
@@ -30,14 +31,14 @@ describe("the course map", () => {
   });
 
   test("without addresses is a picture", () => {
-    const plain = readSvg(drawCourse(course, { idPrefix: "map", unit: "yards" }).svg);
+    const plain = readSvg(drawCourse(course, { idPrefix: "map", unit: "yards", words: words("en").draw }).svg);
     expect(plain[0]!.attributes["role"]).toBe("img");
     expect(plain.some(({ name }) => name === "a")).toBe(false);
   });
 
   test.each(["desk", "phone"] as const)("is repeatable, escaped and free of styles: %s", (size) => {
     {
-      const options = { idPrefix: "m", unit: "metres", size } as const;
+      const options = { idPrefix: "m", unit: "metres", size, words: words("en").draw } as const;
       expect(drawCourse(course, options).svg).toBe(drawCourse(measured(), options).svg);
       const hostile = readSvg(drawCourse(renamed, { ...options, href: () => "x" }).svg);
       expect(hostile.some(({ attributes }) => attributes["aria-label"]?.includes(HOSTILE))).toBe(true);
@@ -103,7 +104,7 @@ describe("the palette", () => {
   test("has a rule for every mark a plate uses and fetches nothing", () => {
     const css = plateCss();
     expect(css).not.toMatch(/url\(|@import|expression/);
-    const marks = new Set(readSvg(drawPlate(holeOf(course, 7), { composition: "desk", idPrefix: "p", unit: "yards" }).svg)
+    const marks = new Set(readSvg(drawPlate(holeOf(course, 7), { composition: "desk", idPrefix: "p", unit: "yards", words: words("en").draw }).svg)
       .filter(({ attributes }) => attributes["fill"] !== undefined && attributes["class"] !== undefined)
       .map(({ attributes }) => attributes["class"]!));
     expect(marks.size).toBeGreaterThan(25);
@@ -115,7 +116,7 @@ describe("the palette", () => {
 
   test("writes a theme's own colours into a drawing", () => {
     expect(painter("dark")("fairway")["fill"]).toBe(PALETTE.dark.fairway);
-    const svg = drawPlate(holeOf(course, 12), { composition: "card", idPrefix: "p", unit: "yards", theme: "dark" }).svg;
+    const svg = drawPlate(holeOf(course, 12), { composition: "card", idPrefix: "p", unit: "yards", words: words("en").draw, theme: "dark" }).svg;
     expect(svg).toContain(PALETTE.dark.sea);
     expect(svg).not.toContain(PALETTE.light.ground);
   });

@@ -10,7 +10,6 @@ import { sheetOf } from "../../src/draw/sheet.ts";
 import { dotPath, escapeXml, num, polyPath, polyPaths, smoothPath } from "../../src/draw/svg.ts";
 import { textWidth } from "../../src/draw/text-width.ts";
 import { ribbon, waterLines } from "../../src/draw/water.ts";
-import { longDate } from "../../src/draw/words.ts";
 import type { Box } from "../../src/geo/box.ts";
 import type { Point } from "../../src/geo/position.ts";
 import { pathPoints } from "./read-svg.ts";
@@ -250,9 +249,4 @@ describe("labels", () => {
     expect(textWidth("é", 10)).toBeCloseTo(textWidth("e", 10), 9);
     expect(textWidth("ab", 10, "regular", 0.1)).toBeCloseTo(textWidth("ab", 10) + 2, 9);
   });
-});
-
-test("dates are said long", () => {
-  expect(longDate("2026-05-14")).toBe("14 May 2026");
-  expect(longDate("spring 2026")).toBe("spring 2026");
 });

@@ -11,13 +11,14 @@ import { directionTo, distanceMetres } from "../../src/geo/vector.ts";
 import type { MeasuredHole } from "../../src/measure/types.ts";
 import { holeOf, measured } from "./fixture.ts";
 import { readSvg } from "./read-svg.ts";
+import { words } from "../../src/site/words.ts";
 
 const plain = holeOf(measured(), 7);
 const place = { file: "fixture", line: 1, column: 1 };
 const photo = (taken: Partial<Viewpoint> | undefined): Photo =>
   ({ file: "p.jpg", alt: "A", caption: undefined, credit: undefined, focus: undefined, place, taken: taken && { at: undefined, from: undefined, towards: undefined, ...taken } });
 const withPhotos = (...taken: (Partial<Viewpoint> | undefined)[]): MeasuredHole => ({ ...plain, hole: { ...plain.hole, photos: taken.map(photo) } });
-const drawn = (hole: MeasuredHole, composition: "phone" | "desk" | "card" = "desk") => drawPlate(hole, { composition, idPrefix: "t", unit: "yards" });
+const drawn = (hole: MeasuredHole, composition: "phone" | "desk" | "card" = "desk") => drawPlate(hole, { composition, idPrefix: "t", unit: "yards", words: words("en").draw });
 
 /** Middles of the eyes, and the arms of their cones, in sheet units. */
 function marksOf(svg: string): { eyes: Point[]; cones: (readonly [Point, Point])[]; letters: string[] } {

@@ -4,7 +4,7 @@ import { LabelPlacer } from "../../src/draw/labels.ts";
 import { LAYERS, layLayers, Room, type Layer, type PlateSetup } from "../../src/draw/plate-layers.ts";
 import { layHole } from "../../src/draw/sheet.ts";
 import { layCover, stageOf, teePlates } from "../../src/draw/stage.ts";
-import { ENGLISH } from "../../src/draw/words.ts";
+import { words } from "../../src/site/words.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 
 const measured = hilly(PAR_FOUR, () => 20).holes[0]!;
@@ -16,7 +16,7 @@ function setup(): PlateSetup {
   const plates = teePlates(context, measured);
   layCover(context, plates);
   return {
-    hole: measured, context, words: ENGLISH, ground: undefined, first: measured.tees[0]!, tees: measured.tees,
+    hole: measured, context, words: words("en").draw, ground: undefined, first: measured.tees[0]!, tees: measured.tees,
     unit: "yards", units: ["yards", "metres"], plates, room: new Room(new LabelPlacer(sheet.map, context.cover)),
   };
 }

@@ -11,11 +11,12 @@ import { bearingDegrees, distanceMetres, directionTo } from "../../src/geo/vecto
 import { contoursOf } from "../../src/terrain/contours.ts";
 import { ground, holeOf, HOSTILE, measured, TEES } from "./fixture.ts";
 import { pathPoints, readSvg, type Tag } from "./read-svg.ts";
+import { words } from "../../src/site/words.ts";
 
 const course = measured();
 const NAMES = Object.keys(COMPOSITIONS) as CompositionName[];
 const cases = NAMES.flatMap((composition) => [7, 12].map((number) => ({ composition, number })));
-const options = (composition: CompositionName, more: Partial<PlateOptions> = {}): PlateOptions => ({ composition, idPrefix: "t", unit: "yards", ...more });
+const options = (composition: CompositionName, more: Partial<PlateOptions> = {}): PlateOptions => ({ composition, idPrefix: "t", unit: "yards", words: words("en").draw, ...more });
 const groundOf = (number: number): NonNullable<PlateOptions["ground"]> => {
   const grid = ground(holeOf(course, number));
   return { grid, intervalMetres: 1, contours: contoursOf(grid, { intervalMetres: 1, toleranceMetres: 0.4, leastLengthMetres: 25 }) };

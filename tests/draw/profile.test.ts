@@ -7,11 +7,12 @@ import { areaFeature, box } from "../support/flat-course.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 import { HOSTILE } from "./fixture.ts";
 import { pathPoints, readSvg, type Tag } from "./read-svg.ts";
+import { words } from "../../src/site/words.ts";
 
 const up = (_east: number, north: number): number => 20 + north / 20;
 const drawn = (surface: (east: number, north: number) => number, driveMetres?: Record<string, number>) => {
   const course = hilly(PAR_FOUR, surface);
-  return drawProfile(course.holes[0]!, course.ground!, { idPrefix: "s", unit: "yards", ...(driveMetres ? { driveMetres } : {}) })!;
+  return drawProfile(course.holes[0]!, course.ground!, { idPrefix: "s", unit: "yards", words: words("en").drawGround, ...(driveMetres ? { driveMetres } : {}) })!;
 };
 const textsIn = (tags: readonly Tag[], data: Readonly<Record<string, string>>): string[] =>
   tags
@@ -82,14 +83,14 @@ describe("the section", () => {
   test("is the same for the same hole, and escapes what a club writes", () => {
     expect(drawn(up).svg).toBe(profile.svg);
     const hostile = hilly(PAR_FOUR.map((one) => (one.name ? { ...one, name: HOSTILE } : one)), up);
-    const read = readSvg(drawProfile(hostile.holes[0]!, hostile.ground!, { idPrefix: "s", unit: "yards" })!.svg);
+    const read = readSvg(drawProfile(hostile.holes[0]!, hostile.ground!, { idPrefix: "s", unit: "yards", words: words("en").drawGround })!.svg);
     expect(read.some(({ text }) => text.includes(HOSTILE))).toBe(true);
   });
 
   test("is not drawn where the ground is unknown at an end or over much of the way", () => {
     const unknown = (where: (north: number) => boolean) => hilly(PAR_FOUR, (_east, north) => (where(north) ? undefined : 10));
     for (const course of [unknown((north) => north > 390), unknown((north) => north > 100 && north < 250)]) {
-      expect(drawProfile(course.holes[0]!, course.ground!, { idPrefix: "s", unit: "yards" })).toBeUndefined();
+      expect(drawProfile(course.holes[0]!, course.ground!, { idPrefix: "s", unit: "yards", words: words("en").drawGround })).toBeUndefined();
     }
   });
 });

@@ -10,6 +10,7 @@ import { metresFromYards } from "../../src/geo/units.ts";
 import type { MeasuredCourse } from "../../src/measure/types.ts";
 import { loadGuide } from "../../src/site/load.ts";
 import { renderTip, shownTee } from "../../src/tell/tip.ts";
+import { words } from "../../src/site/words.ts";
 
 /** Flies it in small steps and says the first thing that would make somebody ill, or nothing. */
 function discomfort(flight: Flight): string[] {
@@ -93,7 +94,7 @@ describe("the demo's eighteen holes (invented ground)", () => {
     const { guide } = await loadGuide(fileURLToPath(new URL("../../content", import.meta.url)));
     course = guide!.courses[0]!;
     films = course.holes.map((hole) =>
-      holeFilm(hole, shownTee(hole, undefined), renderTip(hole, { units: "yards", idPrefix: "f" }).text, metresFromYards(220), course.ground),
+      holeFilm(hole, shownTee(hole, undefined), renderTip(hole, { units: "yards", idPrefix: "f", words: words("en").tell }).text, metresFromYards(220), course.ground),
     );
   });
 

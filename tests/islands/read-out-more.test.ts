@@ -8,7 +8,6 @@ import { readOut } from "../../src/islands/map/read-out.ts";
 import { farText, meOut, openingOut, shotsOut } from "../../src/islands/map/read-out-more.ts";
 import { shotChain } from "../../src/islands/map/shots.ts";
 import { whereabouts } from "../../src/islands/map/whereabouts.ts";
-import { fill } from "../../src/islands/map/words.ts";
 import { FRAME } from "../support/flat-course.ts";
 import { sample } from "./sample.ts";
 import { ENGLISH } from "./speech.ts";
@@ -101,8 +100,4 @@ describe("where the golfer is", () => {
     expect(farText(2500, "metres", ENGLISH)).toBe("2.5 km");
     expect(farText(1999, "metres", ENGLISH)).toBe("1999\u00a0m");
   });
-});
-
-test("a pattern keeps what it is given no value for", () => {
-  expect(fill("{a} of {b}", { a: 3 })).toBe("3 of {b}");
 });

@@ -13,18 +13,15 @@ import { featureWords, readOut } from "../../src/islands/map/read-out.ts";
 import { farText, meOut, openingOut, shotsOut } from "../../src/islands/map/read-out-more.ts";
 import { shotChain } from "../../src/islands/map/shots.ts";
 import { whereabouts } from "../../src/islands/map/whereabouts.ts";
-import { chained, type MapWords } from "../../src/islands/map/words.ts";
+import { chained } from "../../src/islands/map/words.ts";
 import type { Third } from "../../src/measure/third.ts";
-import { islandWordsOf } from "../../src/site/files/island-words.ts";
-import { english } from "../../src/site/words-english.ts";
-import { englishMap } from "../../src/site/words-map-english.ts";
-import { germanMap } from "../../src/site/words-map-german.ts";
+import { readIslandWords } from "../../src/words/island-words.ts";
 import { FRAME } from "../support/flat-course.ts";
 import { sample } from "./sample.ts";
-import { ENGLISH, foreign, speechOf, throughJson } from "./speech.ts";
+import { ENGLISH, foreign, speechIn, speechOf, writtenWords } from "./speech.ts";
 
 /** A language with no Latin letter in it, and a hole whose names have none either. */
-const SPEECH = { ...foreign(speechOf(throughJson(islandWordsOf(english)))), locale: "ru" };
+const SPEECH = speechOf(readIslandWords({ ...foreign(writtenWords("en")), locale: "ru" }));
 const built = holeData(sample().holes[0]!, "yards");
 const data: HoleData = {
   ...built,
@@ -82,46 +79,29 @@ describe("in a language with other letters, nothing is left of ours", () => {
   });
 });
 
-describe("what islands are given", () => {
-  test("is plain data: it is the same out of its JSON", () => {
-    const words = islandWordsOf(english);
-    expect(throughJson(words)).toStrictEqual(words);
-  });
-
-  const patterns = (value: unknown, path = ""): [string, string][] =>
-    typeof value === "string" ? [[path, value]] : Object.entries(value as object).flatMap(([key, one]) => patterns(one, `${path}.${key}`));
-  /** A language may turn a sentence as it needs, but not leave a figure out of it. */
-  const names = (words: MapWords): Record<string, readonly string[]> =>
-    Object.fromEntries(patterns(words).map(([path, text]) => [path, [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!).sort()]));
-
-  test("in German names the same figures as in English, and says every word", () => {
-    expect(names(germanMap)).toEqual(names(englishMap));
-    expect(patterns(germanMap).filter(([, text]) => text.trim() === "")).toEqual([]);
-  });
-});
-
 test("things told one after another are chained by the language's own pattern", () => {
-  expect(chained("{list} & {next}", ["a", "b", "c"])).toBe("a & b & c");
-  expect(chained("{list} & {next}", ["a"])).toBe("a");
+  const link = ({ list, next }: { readonly list: string; readonly next: string }): string => `${list} & ${next}`;
+  expect(chained(link, ["a", "b", "c"])).toBe("a & b & c");
+  expect(chained(link, ["a"])).toBe("a");
 });
 
 test("a decimal is written as the language writes it", () => {
   // 2.5 international miles of 1,609.344 m.
-  expect(farText(4023.36, "yards", { ...ENGLISH, say: germanMap, locale: "de-DE" }).replace("\u00a0", " ")).toBe("2,5 Meilen");
+  expect(farText(4023.36, "yards", speechIn("de")).replace("\u00a0", " ")).toBe("2,5 Meilen");
 });
 
 test("a kind after a name is worded for its place, not lower-cased", () => {
   const bunker = { id: "pot", kind: "bunker", name: "Topf" } as const;
-  expect(featureWords(bunker, germanMap)).toBe("Topf (Bunker)");
-  expect(featureWords(bunker, englishMap)).toBe("Topf (bunker)");
+  expect(featureWords(bunker, speechIn("de").say)).toBe("Topf (Bunker)");
+  expect(featureWords(bunker, ENGLISH.say)).toBe("Topf (bunker)");
 });
 
 describe("the source of islands", () => {
   const sources = globSync("src/islands/**/*.ts").map((file) =>
     [file, readFileSync(file, "utf8").replaceAll(/\/\*[^]*?\*\//g, "").replaceAll(/^\s*\/\/.*$/gm, "")] as const);
 
-  test("takes no dictionary and no English along", () => {
-    const taken = sources.flatMap(([file, text]) => (/\bENGLISH|\benglish[A-Z]|from "[./]*\/site\//.test(text) ? [file] : []));
+  test("takes no catalogue along", () => {
+    const taken = sources.flatMap(([file, text]) => (/from "[./]*\/site\/|from "[./]*\/words\/(?!speak|island-words|words|compiled)/.test(text) ? [file] : []));
     expect(sources.length).toBeGreaterThan(50);
     expect(taken).toEqual([]);
   });

@@ -1,7 +1,6 @@
 /** What a hole page says first: chosen from holes drawn in metres, so that each answer can be seen. */
 import { describe, expect, test } from "vitest";
 import { answer } from "../../src/tell/answer.ts";
-import { ENGLISH_FIGURES } from "../../src/tell/figure-words.ts";
 import { aimFrom, byTee, glance, hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows } from "../../src/components/hole-view.ts";
 import { defaultTee } from "../../src/measure/default-tee.ts";
 import { measureCourse } from "../../src/measure/course.ts";
@@ -93,8 +92,8 @@ describe("the aim", () => {
     for (const east of [0, 4, 8, 20, 40, -30]) {
       const of = measured([mark("a", [east, 900], "the cairn")], "Aim at :aim[a].");
       const { degrees, where } = aimFrom(of, tee(of, "back"), english)!;
-      const told = answer({ name: "aim", target: "a", options: {} }, of, { units: "yards", words: ENGLISH_FIGURES, tee: "back" });
-      const said = "meaning" in told ? told.meaning : "";
+      const told = answer({ name: "aim", target: "a", options: {} }, of, { units: "yards", tee: "back" });
+      const said = "meaning" in told ? told.meaning(english.tell) : "";
       expect(said).toBe(where === "on" ? "the cairn stands on the line of play" : `the cairn stands ${Math.abs(degrees)}° ${where} of the line of play`);
       expect(degrees).toBe(Math.round(Math.atan(east / 900) * 180 / Math.PI) + 0);
     }

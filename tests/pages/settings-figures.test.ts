@@ -3,10 +3,11 @@ import { expect, test } from "vitest";
 import { voiceOf } from "../../src/components/page-data.ts";
 import { metresFor } from "../../src/contract/values.ts";
 import { teeOn } from "../../src/islands/settings-figures.ts";
-import { riseText, wholeLength } from "../../src/tell/voice.ts";
-import { english } from "../../src/site/words-english.ts";
+import { riseText, voiceIn, wholeLength } from "../../src/tell/voice.ts";
+import { words } from "../../src/site/words.ts";
 
-const VOICE = voiceOf(english);
+/** As a page carries it. */
+const VOICE = voiceIn(JSON.stringify(voiceOf(words("en"))));
 
 test("a figure holds one number, or one for each tee", () => {
   expect(metresFor("182.9", "white")).toBe(182.9);

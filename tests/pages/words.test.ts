@@ -1,20 +1,7 @@
-/** Dates, cut texts, nines, totals and the choice of a dictionary. */
+/** Cut texts, nines and totals. */
 import { expect, test } from "vitest";
-import { longDate } from "../../src/components/dates.ts";
 import { firstParagraph, markdownHtml, shortened } from "../../src/components/markdown.ts";
 import { nines } from "../../src/components/nines.ts";
-import { words } from "../../src/site/words.ts";
-
-test("a language with a region finds its dictionary; one without any gets English", () => {
-  expect(words("en-IE").language).toBe("en");
-  expect(words("tlh").language).toBe("en");
-});
-
-test("a date is the day written, whatever the clock of the machine", () => {
-  expect(longDate("2026-05-01", "en-GB")).toBe("1 May 2026");
-  expect(longDate("2026-12-31T23:59:59Z", "en-GB")).toBe("31 December 2026");
-  expect(longDate("spring 2026", "en-GB")).toBe("spring 2026");
-});
 
 test("a text is cut at a word, with no stop before the dots", () => {
   expect(shortened("short")).toBe("short");

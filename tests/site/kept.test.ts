@@ -13,6 +13,7 @@ import { codeVersionOf, setCodeVersion } from "../../src/site/code-version.ts";
 import { drawnCourse, kept } from "../../src/site/kept.ts";
 import { keptCourse, keptPlate } from "../../src/site/kept-drawings.ts";
 import { ground, holeOf, measured } from "../draw/fixture.ts";
+import { words } from "../../src/site/words.ts";
 
 let folder = "";
 let count = 0;
@@ -29,7 +30,7 @@ afterAll(async () => {
   await rm(folder, { recursive: true });
 });
 
-const options: PlateOptions = { composition: "phone", idPrefix: "t", unit: "yards" };
+const options: PlateOptions = { composition: "phone", idPrefix: "t", unit: "yards", words: words("en").draw };
 const entries = async (): Promise<number> => (await readdir(process.env["MARRAM_CACHE"]!, { recursive: true, withFileTypes: true }).catch(() => [])).filter((entry) => entry.isFile()).length;
 
 /** The seventh hole of the fixture, changed and measured again. */
@@ -102,7 +103,7 @@ describe("a plate", () => {
 
 test("a course's map is the very drawing, and another under another address", async () => {
   const course = measured();
-  const at = (base: string) => ({ idPrefix: "m", unit: "yards" as const, size: "phone" as const, href: ({ hole }: MeasuredHole) => `${base}${hole.number}/` });
+  const at = (base: string) => ({ idPrefix: "m", unit: "yards" as const, words: words("en").draw, size: "phone" as const, href: ({ hole }: MeasuredHole) => `${base}${hole.number}/` });
   expect(keptCourse(course, at("/a/"), "/a/")).toEqual(drawCourse(course, at("/a/")));
   expect(keptCourse(course, at("/a/"), "/a/")).toEqual(drawCourse(course, at("/a/")));
   expect(keptCourse(course, at("/b/"), "/b/")).toEqual(drawCourse(course, at("/b/")));

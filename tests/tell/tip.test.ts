@@ -3,9 +3,9 @@ import type { Feature } from "../../src/course/types.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole } from "../../src/measure/types.ts";
 import { answer } from "../../src/tell/answer.ts";
-import { ENGLISH_FIGURES } from "../../src/tell/figure-words.ts";
 import { checkTip, renderTip } from "../../src/tell/tip.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
+import { words } from "../../src/site/words.ts";
 
 const FEATURES = [
   lineFeature("line", "line-of-play", [[0, 0], [0, 398]]),
@@ -26,7 +26,7 @@ const withTip = (markdown: string): MeasuredHole =>
   measureCourse(course([hole(FEATURES, { tip: { markdown, place: { file: "tarvay/holes/01-test.md", line: 12, column: 1 } } })])).holes[0]!;
 
 const text = (markdown: string, tee?: string): string =>
-  renderTip(withTip(markdown), { units: "yards", idPrefix: "f", ...(tee === undefined ? {} : { tee }) }).text;
+  renderTip(withTip(markdown), { units: "yards", idPrefix: "f", words: words("en").tell, ...(tee === undefined ? {} : { tee }) }).text;
 
 /** Yards of a length in metres, as printed; worked out here, not by the code under test. */
 const yd = (metres: number): string => `${Math.round(metres / 0.9144)}\u00a0yd`;
@@ -77,7 +77,7 @@ describe("each figure prints what the ground says", () => {
 });
 
 describe("the page holds more than the number", () => {
-  const { html } = renderTip(withTip("Carry :carry[pond]{on=line}, then aim at :aim[light]."), { units: "yards", idPrefix: "f" });
+  const { html } = renderTip(withTip("Carry :carry[pond]{on=line}, then aim at :aim[light]."), { units: "yards", idPrefix: "f", words: words("en").tell });
 
   test("both units are read aloud, one is seen", () => {
     expect(html).toContain('<span aria-hidden="true" data-shown>132\u00a0yd</span><span class="visually-hidden" data-spoken>132 yards, 120 metres</span>');
@@ -100,19 +100,19 @@ describe("the page holds more than the number", () => {
 
 describe("what a tip may hold", () => {
   test("raw HTML prints as text and never runs", () => {
-    const { html } = renderTip(withTip('A <b>bold</b> <img src=x onerror="alert(1)"> <script>alert(1)</script>'), { units: "yards", idPrefix: "f" });
+    const { html } = renderTip(withTip('A <b>bold</b> <img src=x onerror="alert(1)"> <script>alert(1)</script>'), { units: "yards", idPrefix: "f", words: words("en").tell });
     expect(html).not.toMatch(/<(?:b|img|script)\b/);
   });
 
   for (const url of ["javascript:alert(1)", "data:text/html,x", "vbscript:x", "JaVaScRiPt:alert(1)", "//elsewhere.example/x", "file:///etc/passwd"]) {
     test(`a link to ${url} is not made`, () => {
-      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f" }).html).not.toContain("<a ");
+      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f", words: words("en").tell }).html).not.toContain("<a ");
     });
   }
 
   for (const url of ["https://club.example/", "mailto:pro@club.example", "tel:+44123", "../2/", "/card/", "#plate", "map/"]) {
     test(`a link to ${url} is made`, () => {
-      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f" }).html).toContain("<a ");
+      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f", words: words("en").tell }).html).toContain("<a ");
     });
   }
 
@@ -171,7 +171,7 @@ describe("where nothing can be carried", () => {
     const [, target] = /\[([a-z-]+)\]/.exec(figure)!;
     const options = /on=line/.test(figure) ? { on: "line" } : {};
     const name = figure.slice(1, figure.indexOf("["));
-    const found = answer({ name, target, options }, of, { units: "yards", words: ENGLISH_FIGURES, tee: "back" });
+    const found = answer({ name, target, options }, of, { units: "yards", tee: "back" });
     return "problem" in found ? found.problem : `${found.type}`;
   };
 

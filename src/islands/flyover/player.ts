@@ -4,12 +4,11 @@ import type { Flight } from "../../flyover/types.ts";
 import { readCourseData } from "../../contract/course-data.ts";
 import type { MapFailure } from "../map/failure.ts";
 import type { Parts } from "./parts.ts";
-import type { FilmPlayerWords } from "./words.ts";
+import type { IslandWords } from "../../words/island-words.ts";
 import { readFilmData } from "../../contract/film-data.ts";
 import { begunBy, cueAt } from "../../flyover/chapters.ts";
 import { clockTime } from "../../flyover/clock-time.ts";
 import { flightOf } from "../../flyover/track.ts";
-import { fill } from "../map/words.ts";
 import { clock } from "./clock.ts";
 import { openFilmMap } from "./film-map.ts";
 
@@ -20,7 +19,7 @@ const STEP_BACK_SECONDS = 1.5;
 
 export interface PlayerInput {
   readonly parts: Parts;
-  readonly words: FilmPlayerWords;
+  readonly words: IslandWords["film"];
   /** As they came: the player reads them. */
   readonly film: unknown;
   readonly course: unknown;
@@ -70,7 +69,7 @@ export async function openPlayer({ parts, words, film: written, course, address,
     const caption = cue?.text ?? "";
     parts.place.value = String(seconds);
     parts.time.textContent = `${clockTime(seconds)} / ${clockTime(flight.seconds)}`;
-    parts.place.setAttribute("aria-valuetext", fill(words.placeIs, { time: clockTime(seconds), length: clockTime(flight.seconds), chapter }));
+    parts.place.setAttribute("aria-valuetext", words.placeIs({ time: clockTime(seconds), length: clockTime(flight.seconds), chapter }));
     if (parts.chapter.textContent !== chapter) parts.chapter.textContent = chapter;
     if (parts.caption.textContent !== caption) parts.caption.textContent = caption;
     for (const line of [parts.caption, parts.spoken]) {

@@ -4,7 +4,7 @@
  * before the golfer asks.
  */
 import * as attr from "../../contract/attributes.ts";
-import type { KeepWords } from "./words.ts";
+import type { IslandWords } from "../../words/island-words.ts";
 import { islandWords } from "../island-words.ts";
 import { bytesToFetch, EDITION_FILE, readEdition, type Edition } from "../../contract/edition.ts";
 import type { Order, Report } from "./messages.ts";
@@ -21,26 +21,27 @@ const supported = "serviceWorker" in navigator && "caches" in globalThis;
 const SILENCE_MILLISECONDS = 15_000;
 
 export async function offerKeeping(places: readonly HTMLElement[]): Promise<void> {
-  const { keep: words } = await islandWords();
+  const { keep: words, locale } = await islandWords();
   const show = (view: View): void => places.forEach((place) => showView(place, view));
   if (!supported) return show({ line: words.faults.unsupported, actions: [] });
-  const control = keeping(words, show);
+  const control = keeping(words, locale, show);
   await control.begin();
 }
 
-function keeping(words: KeepWords, show: (view: View) => void): { begin(): Promise<void> } {
+type KeepWords = IslandWords["keep"];
+
+function keeping(words: KeepWords, locale: string, show: (view: View) => void): { begin(): Promise<void> } {
   const shelf = openShelf(scope, caches);
   let watch: ReturnType<typeof setTimeout> | undefined;
   let waiting = false;
   let wantedBytes = Number(editionBytes);
 
-  const sized = (text: string, bytes: number, done = 0): string => {
-    const megabytes = (count: number): string => words.megabytes.replace("{number}", (count / 1e6).toLocaleString(document.documentElement.lang, { maximumFractionDigits: 1, minimumFractionDigits: 1 }));
-    return text.replace("{size}", megabytes(bytes)).replace("{done}", megabytes(done));
-  };
+  const millions = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, minimumFractionDigits: 1 });
+  const sized = (bytes: number): string => words.megabytes({ number: millions.format(bytes / 1e6) });
   const fail = (fault: keyof KeepWords["faults"]): void => {
     settle();
-    show({ line: sized(words.faults[fault], wantedBytes), actions: [{ text: words.again, strong: true, act: () => void keep() }] });
+    const line = words.faults[fault];
+    show({ line: typeof line === "string" ? line : line({ size: sized(wantedBytes) }), actions: [{ text: words.again, strong: true, act: () => void keep() }] });
   };
   const settle = (): void => {
     waiting = false;
@@ -85,7 +86,7 @@ function keeping(words: KeepWords, show: (view: View) => void): { begin(): Promi
     offer(words.removed);
   };
   const progress = (doneBytes: number, bytes: number): void => show({
-    line: sized(words.keeping, bytes, doneBytes),
+    line: words.keeping({ done: sized(doneBytes), size: sized(bytes) }),
     share: bytes === 0 ? 0 : doneBytes / bytes,
     actions: [{ text: words.stop, act: () => void stop() }],
   });
@@ -95,20 +96,20 @@ function keeping(words: KeepWords, show: (view: View) => void): { begin(): Promi
     await order({ type: "stop" });
     await showKept();
   };
-  const offer = (line: string): void => show({ line: sized(line, wantedBytes), actions: [{ text: words.keep, strong: true, act: () => void keep() }] });
+  const offer = (line: string): void => show({ line, actions: [{ text: words.keep, strong: true, act: () => void keep() }] });
   const removing = { text: words.remove, act: () => void remove() };
 
   /** What is kept, and whether the club has a newer edition: asked only here, where somebody looks. */
   const showKept = async (): Promise<void> => {
     const kept = await shelf.current();
-    if (kept === undefined) return offer(words.before);
+    if (kept === undefined) return offer(words.before({ size: sized(wantedBytes) }));
     const stale = ownEdition !== kept.edition;
     const reload = { text: words.reload, strong: true, act: () => location.reload() };
-    show(stale ? { line: words.stale, actions: [reload, removing] } : { line: sized(words.kept, kept.bytes), actions: [removing] });
+    show(stale ? { line: words.stale, actions: [reload, removing] } : { line: words.kept({ size: sized(kept.bytes) }), actions: [removing] });
     const newest = await present();
     if (newest === undefined || newest.edition === kept.edition || waiting) return;
     wantedBytes = bytesToFetch(newest, kept);
-    show({ line: sized(words.newer, wantedBytes), actions: [{ text: words.update, strong: true, act: () => void keep() }, removing] });
+    show({ line: words.newer({ size: sized(wantedBytes) }), actions: [{ text: words.update, strong: true, act: () => void keep() }, removing] });
   };
   const present = async (): Promise<Edition | undefined> => {
     const response = await fetch(scope + EDITION_FILE, { cache: "no-cache" }).catch(() => undefined);

@@ -12,7 +12,6 @@ import { keepsRelief, reliefTool } from "./relief-tool.ts";
 import { SOURCES } from "./sources.ts";
 import { mapStyle } from "./style.ts";
 import { tilesFrom } from "./tiles.ts";
-import { fill } from "./words.ts";
 
 /** A hole fills a phone from about here. */
 const BUNKERS_FROM_ZOOM = 16;
@@ -30,7 +29,7 @@ export async function openCourseMap({ slot, data: written, address, fonts, speec
   try {
     const map = await openBaseMap({
       panel,
-      title: fill(say.courseMap, { course: data.course.name }),
+      title: say.courseMap({ course: data.course.name }),
       words: say,
       playDegrees: undefined,
       camera: (view, pitch) => courseCamera(data.bounds, data.origin, view, pitch),

@@ -13,7 +13,6 @@ import type { MapWords, Speech } from "./words.ts";
 import { formatLength } from "../../tell/format.ts";
 import { area, collection, line, point } from "./geojson.ts";
 import { ringAbout } from "./whereabouts.ts";
-import { fill } from "./words.ts";
 
 /** A figure on the map: a number, without its unit. */
 export type Figures = (metres: number, rounding?: Rounding) => string;
@@ -55,7 +54,7 @@ function ownDrawing({ driveMetres, arc, fairwayArc, fairwayMetres, next }: OwnLa
   return [
     line(arc, { own: "corridor" }),
     ...(fairwayArc === undefined ? [] : [line(fairwayArc, { own: "fairway" })]),
-    point(arc[arc.length - 1]!, { ownLabel: fairwayMetres > 0 ? fill(label, { drive, width: figure(fairwayMetres) }) : fill(labelOff, { drive }) }),
+    point(arc[arc.length - 1]!, { ownLabel: fairwayMetres > 0 ? label({ drive, width: figure(fairwayMetres) }) : labelOff({ drive }) }),
     ...(next === undefined ? [] : ownDrawing(next, figure, say)),
   ];
 }

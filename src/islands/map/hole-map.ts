@@ -34,7 +34,7 @@ import { thirdPoint } from "../../measure/third.ts";
 import { mapStyle } from "./style.ts";
 import { tilesFrom } from "./tiles.ts";
 import { whereabouts } from "./whereabouts.ts";
-import { fill, type Tool } from "./words.ts";
+import type { Tool } from "./words.ts";
 
 /** @throws UnreadableData for data of another version, or damaged */
 export async function openHoleMap({ slot, data: written, address, golfer, speech, fonts, close, fail }: OpenMapInput): Promise<OpenMap> {
@@ -181,7 +181,7 @@ export async function openHoleMap({ slot, data: written, address, golfer, speech
   try {
     const map = await openBaseMap({
       panel,
-      title: fill(say.holeMap, { hole: data.hole.number, name: data.hole.name }),
+      title: say.holeMap({ hole: data.hole.number, name: data.hole.name }),
       words: say,
       playDegrees: data.bearingDegrees,
       camera: (view, pitch) => holeCamera(data, view, pitch),

@@ -8,10 +8,9 @@ import type { OwnLanding } from "./own-landing.ts";
 import type { Figure, ReadOut, Wording } from "./read-out.ts";
 import type { ShotChain } from "./shots.ts";
 import type { Whereabouts } from "./whereabouts.ts";
-import type { Speech } from "./words.ts";
+import type { MapWords, Speech } from "./words.ts";
 import { formatLength } from "../../tell/format.ts";
 import { aheadLine, greenFigures, greenSaid, isThere, wordings } from "./read-out.ts";
-import { fill } from "./words.ts";
 
 /** Before anything is tapped: what to do, what the tee shot meets, the golfer's own drive. */
 export function openingOut(ahead: readonly HazardAhead[], own: OwnLanding | undefined, third: Third, unit: LengthUnit, speech: Speech): ReadOut {
@@ -22,10 +21,10 @@ export function openingOut(ahead: readonly HazardAhead[], own: OwnLanding | unde
   return { figures: [], unit: speech.units[unit].symbol, lines: lines(short), spoken: lines(one).join(" ") };
 }
 
-type ByThird = Readonly<Record<Third, string>>;
+type ByThird = MapWords["own"]["said"];
 
 function ownLine({ driveMetres, fairwayMetres, leavesMetres }: OwnLanding, third: Third, said: ByThird, saidOff: ByThird, length: Wording): string {
-  return fill((fairwayMetres > 0 ? said : saidOff)[third], { drive: length(driveMetres), width: length(fairwayMetres), left: length(leavesMetres) });
+  return ((fairwayMetres > 0 ? said : saidOff)[third])({ drive: length(driveMetres), width: length(fairwayMetres), left: length(leavesMetres) });
 }
 
 export interface ShotsTold {
@@ -42,11 +41,11 @@ export function shotsOut({ chain: { legs, left }, tee, third, under, full }: Sho
   const { chain: say, read } = speech.say;
   const { value, both } = wordings(unit, speech);
   const last = legs[legs.length - 1];
-  const hint = fill(say.hint, { tee: tee.name });
-  const there = under === undefined ? undefined : fill(read.under, { what: under });
+  const hint = say.hint({ tee: tee.name });
+  const there = under === undefined ? undefined : read.under({ what: under });
   const most = full ? say.most : undefined;
   const figures: Figure[] = [
-    ...legs.map(({ metres }, i) => ({ label: fill(say.shot, { number: i + 1 }), value: value(metres) })),
+    ...legs.map(({ metres }, i) => ({ label: say.shot({ number: i + 1 }), value: value(metres) })),
     ...(left === undefined || last === undefined ? [] : [{ label: say.left, value: value(left.metres) }]),
   ];
   return {
@@ -56,9 +55,9 @@ export function shotsOut({ chain: { legs, left }, tee, third, under, full }: Sho
     spoken: last === undefined
       ? hint
       : [
-          fill(say.shotSaid, { number: legs.length, length: both(last.metres) }),
+          say.shotSaid({ number: legs.length, length: both(last.metres) }),
           there,
-          left === undefined ? say.onGreenSaid : fill(say.leftSaid[third], { length: both(left.metres) }),
+          left === undefined ? say.onGreenSaid : say.leftSaid[third]({ length: both(left.metres) }),
           most,
         ].filter(isThere).join(" "),
   };
@@ -72,13 +71,13 @@ export function meOut(where: Whereabouts, reading: Reading | undefined, plainTur
   if (where.state !== "on-course" || reading === undefined) {
     const far = (metres: number): string => farText(metres, unit, speech);
     const line = where.state === "outside"
-      ? fill(say.outside, { length: far(where.beyondMetres), accuracy: far(where.accuracyMetres) })
-      : fill(say.coarse, { length: far(where.accuracyMetres) });
+      ? say.outside({ length: far(where.beyondMetres), accuracy: far(where.accuracyMetres) })
+      : say.coarse({ length: far(where.accuracyMetres) });
     return { figures: [], unit: symbol, lines: [line], spoken: line };
   }
   const { short, one, both } = wordings(unit, speech);
   const lines = (length: Wording): string[] => [
-    fill(say.accuracy, { length: length(where.accuracyMetres) }),
+    say.accuracy({ length: length(where.accuracyMetres) }),
     aheadLine(read.ahead, reading.ahead, words, length),
     plainTurned ? say.plain : undefined,
   ].filter(isThere);
@@ -98,5 +97,5 @@ export function farText(metres: number, unit: LengthUnit, { say: { me }, units, 
   const far = metres / (unit === "yards" ? METRES_PER_MILE : 1000);
   const decimals = far < 10 ? 1 : 0;
   const number = new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(far);
-  return fill(unit === "yards" ? me.miles : me.kilometres, { number });
+  return (unit === "yards" ? me.miles : me.kilometres)({ number });
 }

@@ -7,7 +7,7 @@ import type { Reading } from "./measure-tap.ts";
 import type { LegPlay, Plays } from "./plays.ts";
 import type { KindWords, MapWords, SaidKind, Speech } from "./words.ts";
 import { formatHeight, formatLength, spokenBoth } from "../../tell/format.ts";
-import { chained, fill } from "./words.ts";
+import { chained } from "./words.ts";
 
 export interface ReadOut {
   /** Figures to show large, in order. */
@@ -49,15 +49,15 @@ export function readOut(reading: Reading, unit: LengthUnit, speech: Speech, play
   const { say, units } = speech;
   const { value, short, one, both } = wordings(unit, speech);
   const noted = (leg: LegPlay | undefined): Pick<Figure, "note"> =>
-    leg?.plays === undefined ? {} : { note: fill(say.plays.figure, playing(leg.plays, unit, speech)) };
+    leg?.plays === undefined ? {} : { note: say.plays.figure(playing(leg.plays, unit, speech)) };
   const [there, on] = plays?.legs ?? [];
-  const start: Figure = { label: fromMe ? say.read.fromMe : fill(say.read.tee, { tee: tee.name }), value: value(startMetres), ...noted(there) };
+  const start: Figure = { label: fromMe ? say.read.fromMe : say.read.tee({ tee: tee.name }), value: value(startMetres), ...noted(there) };
   return {
     figures: [start, ...greenFigures(reading, unit, speech).map((figure) => (figure.counts ? { ...figure, ...noted(reading.toFrontMetres === undefined ? undefined : on) } : figure))],
     unit: units[unit].symbol,
     lines: [underLine(reading, say, short), aheadLine(say.read.ahead, ahead, say, short), playsLine(plays, third, unit, speech, short)].filter(isThere),
     spoken: [
-      fill(fromMe ? say.read.fromMeSaid : say.read.fromTeeSaid, { tee: tee.name, length: both(startMetres) }),
+      (fromMe ? say.read.fromMeSaid : say.read.fromTeeSaid)({ tee: tee.name, length: both(startMetres) }),
       greenSaid(reading, say, both),
       underLine(reading, say, both),
       aheadLine(say.read.ahead, ahead, say, one),
@@ -80,8 +80,8 @@ export function greenFigures({ toFrontMetres, toHoleMetres, toBackMetres, third 
 
 export const greenSaid = ({ toFrontMetres, toHoleMetres, toBackMetres, third }: Reading, { read }: MapWords, length: Wording): string =>
   toFrontMetres === undefined || toBackMetres === undefined
-    ? fill(read.onGreenSaid[third], { length: length(toHoleMetres) })
-    : fill(read.greenSaid[third], { front: length(toFrontMetres), hole: length(toHoleMetres), back: length(toBackMetres) });
+    ? read.onGreenSaid[third]({ length: length(toHoleMetres) })
+    : read.greenSaid[third]({ front: length(toFrontMetres), hole: length(toHoleMetres), back: length(toBackMetres) });
 
 const kindWords = (kind: MapFeatureProperties["kind"], { read: { kinds } }: MapWords): KindWords | undefined =>
   Object.hasOwn(kinds, kind) ? kinds[kind as SaidKind] : undefined;
@@ -91,23 +91,23 @@ export const hazardName = ({ name, kind, position }: HazardAhead, say: MapWords)
   name ?? (kindWords(kind, say) ?? say.read.hazard)[position === "beyond" ? "across" : position];
 
 /** "Ahead: The Gully 80 yd to reach, 110 yd to carry." */
-export function aheadLine(pattern: string, ahead: readonly HazardAhead[], say: MapWords, length: Wording): string | undefined {
+export function aheadLine(line: (said: { readonly hazards: string }) => string, ahead: readonly HazardAhead[], say: MapWords, length: Wording): string | undefined {
   if (ahead.length === 0) return undefined;
   const { hazardAhead, and } = say.read;
-  return fill(pattern, {
-    hazards: chained(and, ahead.map((hazard) => fill(hazardAhead, { hazard: hazardName(hazard, say), figures: reachCarry(hazard, say, length) }))),
+  return line({
+    hazards: chained(and, ahead.map((hazard) => hazardAhead({ hazard: hazardName(hazard, say), figures: reachCarry(hazard, say, length) }))),
   });
 }
 
 const reachCarry = ({ reach, carry }: Pick<HazardAhead, "reach"> & { readonly carry?: HazardAhead["carry"] }, { read }: MapWords, length: Wording): string =>
   carry === undefined
-    ? fill(read.reach, { reach: length(reach.metres, "down") })
-    : fill(read.reachCarry, { reach: length(reach.metres, "down"), carry: length(carry.metres, "up") });
+    ? read.reach({ reach: length(reach.metres, "down") })
+    : read.reachCarry({ reach: length(reach.metres, "down"), carry: length(carry.metres, "up") });
 
 /** What a feature is called where one stands on it: its name, its kind, or both. */
 export function featureWords({ name, kind }: MapFeatureProperties, say: MapWords): string | undefined {
   const words = kindWords(kind, say);
-  return name === undefined ? words?.alone : words === undefined ? name : fill(say.read.named, { name, kind: words.bracketed });
+  return name === undefined ? words?.alone : words === undefined ? name : say.read.named({ name, kind: words.bracketed });
 }
 
 function underLine({ under }: Reading, say: MapWords, length: Wording): string | undefined {
@@ -116,8 +116,8 @@ function underLine({ under }: Reading, say: MapWords, length: Wording): string |
   const { read } = say;
   const { hazards } = under;
   return hazards.length === 0
-    ? fill(read.under, { what })
-    : fill(read.underHazard, { what, figures: chained(read.then, hazards.map((hazard) => reachCarry(hazard, say, length))) });
+    ? read.under({ what })
+    : read.underHazard({ what, figures: chained(read.then, hazards.map((hazard) => reachCarry(hazard, say, length))) });
 }
 
 type Playing = NonNullable<LegPlay["plays"]>;
@@ -137,18 +137,18 @@ function playsLine(plays: Plays | undefined, third: Third, unit: LengthUnit, spe
   const leg = ({ riseMetres, plays: played }: LegPlay): string | undefined => {
     if (played === undefined) return undefined;
     const height = formatHeight(riseMetres, unit, speech.units);
-    const rise = height.value === "0" ? say.level : fill(riseMetres > 0 ? say.up : say.down, { height: height.text });
+    const rise = height.value === "0" ? say.level : (riseMetres > 0 ? say.up : say.down)({ height: height.text });
     const { driftMetres } = played;
     const pattern = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? say.leg : driftMetres < 0 ? say.legDriftLeft : say.legDriftRight;
-    return fill(pattern, { rise, drift: length(Math.abs(driftMetres)), ...playing(played, unit, speech) });
+    return pattern({ rise, drift: length(Math.abs(driftMetres)), ...playing(played, unit, speech) });
   };
   const [there, on] = plays.legs.map(leg);
   if (there === undefined && on === undefined) return undefined;
   const degrees = String(Math.round(plays.temperatureCelsius)).replace("-", "\u2212");
   return [
-    there && fill(say.there, { leg: there }),
-    on && fill(say.on[third], { leg: on }),
-    fill(plays.wind ? say.wind : say.still, { degrees }),
+    there && say.there({ leg: there }),
+    on && say.on[third]({ leg: on }),
+    (plays.wind ? say.wind : say.still)({ degrees }),
     plays.legs.some((one) => one.plays?.indication) ? say.indication : undefined,
   ].filter(isThere).join(" ");
 }

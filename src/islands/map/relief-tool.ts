@@ -3,7 +3,7 @@ import type { BaseMap } from "./base-map.ts";
 import type { Panel } from "./panel.ts";
 import { store, stored } from "../settings-store.ts";
 import { EXAGGERATION } from "./relief.ts";
-import { fill, type MapWords } from "./words.ts";
+import type { MapWords } from "./words.ts";
 
 const RELIEF_KEY = "marram.relief";
 
@@ -16,7 +16,7 @@ export function reliefTool(panel: Panel, map: BaseMap, possible: boolean, words:
   const times = String(EXAGGERATION);
   const show = (): void => {
     panel.press("relief", on);
-    panel.note(on ? fill(words.reliefNote, { times }) : undefined);
+    panel.note(on ? words.reliefNote({ times }) : undefined);
   };
   show();
   panel.onTool("relief", () => {
@@ -24,6 +24,6 @@ export function reliefTool(panel: Panel, map: BaseMap, possible: boolean, words:
     store(RELIEF_KEY, on ? "yes" : undefined);
     map.setRelief(on);
     show();
-    panel.say(on ? fill(words.reliefOn, { times }) : words.reliefOff);
+    panel.say(on ? words.reliefOn({ times }) : words.reliefOff);
   });
 }

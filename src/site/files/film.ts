@@ -79,7 +79,7 @@ function makeRound(club: Club, course: MeasuredCourse): RoundFlyover {
   const openings = course.holes.map((measured) => {
     const { number, name, par } = measured.hole;
     const length = formatLength(shownTee(measured, undefined).lengthMetres, club.units, words.tell.units).text;
-    return words.film.holeBegins(number, name, par.men === par.women ? `${par.men}` : `${par.men}/${par.women}`, length);
+    return words.film.holeBegins({ hole: number, name, par: par.men === par.women ? par.men : `${par.men}/${par.women}`, length });
   });
   const texts = course.holes.map((measured, i) => `${openings[i]!}\n${tipText(club, measured)}`);
   const tour = tourOf(course.holes.map((measured, i) => filmed(course, measured, texts[i]!).flight), groundOf(course.ground));
@@ -89,7 +89,7 @@ function makeRound(club: Club, course: MeasuredCourse): RoundFlyover {
       version: FILM_VERSION,
       origin: course.frame.origin,
       track: trackOf(tour, TOUR_STEP_SECONDS),
-      chapters: course.holes.map(({ hole }, i): FilmChapter => ({ kind: "hole", seconds: hundredths(starts[i]!), title: words.holeTitle(hole.number, hole.name) })),
+      chapters: course.holes.map(({ hole }, i): FilmChapter => ({ kind: "hole", seconds: hundredths(starts[i]!), title: words.holeTitle({ hole: hole.number, name: hole.name }) })),
       cues: course.holes.flatMap(({ hole }, i) => {
         // A line of the text is a caption of its own, so the opening's are the first.
         const opening = cuesOf(openings[i]!).length;

@@ -32,7 +32,7 @@ export const shotNumbers = ({ distanceMetres, riseMetres, bearingDegrees }: Pick
 
 export function groundData(course: MeasuredCourse, hole: MeasuredHole, unit: LengthUnit, words: Words): GroundData {
   const drivesMetres = driveLengths(unit);
-  return kept("ground-data", [drawnHole(hole), course.ground, drivesMetres, words.language], () => ({
+  return kept("ground-data", [drawnHole(hole), course.ground, drivesMetres, words.kinds, words.unnamedHazard, words.stretch], () => ({
     version: GROUND_DATA_VERSION,
     drivesMetres: drivesMetres.map((metres) => rounded(metres, 3)),
     tees: Object.fromEntries(
@@ -73,7 +73,7 @@ function aheadHazard({ ground }: MeasuredCourse, hole: MeasuredHole, tee: TeeFig
   const name = featureName(hole, id, words);
   const past = carried && pastShot(marker, carried, ground);
   return [{
-    name: stretches > 1 ? words.stretch(name, stretch) : name,
+    name: stretches > 1 ? words.stretch({ name, time: stretch }) : name,
     reach: shotNumbers({ distanceMetres: distanceMetres(marker, reachPoint), riseMetres, bearingDegrees: bearingDegrees(directionTo(marker, reachPoint)) }),
     across: position === "across",
     ...(past ? { past: shotNumbers(past) } : {}),
@@ -129,7 +129,7 @@ function nextHazards(hole: MeasuredHole, tee: TeeFigures, { point, driveMetres }
       const name = featureName(hole, id, words);
       const carried = carriedOver(hazard);
       return [
-        stretches > 1 ? words.stretch(name, stretch) : name,
+        stretches > 1 ? words.stretch({ name, time: stretch }) : name,
         rounded(reachMetres),
         carried ? rounded(carried.metres) : null,
         carryMetres !== undefined && leavesMetres > 0 ? rounded(leavesMetres) : null,

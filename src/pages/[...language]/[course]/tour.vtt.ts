@@ -8,6 +8,6 @@ import { words } from "../../../site/words.ts";
 export const getStaticPaths = coursePaths;
 
 export const GET: APIRoute<CourseProps> = ({ props: { club, course } }) =>
-  new Response(webVtt(roundFlyover(club, course).data.cues, words(club.language).film.tourTitle(course.course.name)), {
+  new Response(webVtt(roundFlyover(club, course).data.cues, words(club.language).film.tourTitle({ course: course.course.name })), {
     headers: { "Content-Type": "text/vtt; charset=utf-8" },
   });

@@ -1,11 +1,10 @@
-/** The fonts that pages and paper carry hold every character the dictionaries write, and lettering is not wider than it is taken to be. */
+/** The fonts that pages and paper carry hold every character the guide's words are written with, and lettering is not wider than it is taken to be. */
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { textWidth } from "../../src/draw/text-width.ts";
-import { LANGUAGES, words } from "../../src/site/words.ts";
-import { leavesOf } from "../support/dictionary.ts";
 import { advancesOf, charactersOf } from "../support/font-characters.ts";
+import { LANGUAGES, leavesOf } from "../support/messages.ts";
 import { PROJECT } from "../support/run.ts";
 
 interface Face {
@@ -37,7 +36,7 @@ function facesOf(stylesheet: string): Map<string, Face[]> {
 const ON_THE_KEYBOARD = "⌘";
 
 const used = (language: string): Set<string> => {
-  const characters = new Set(leavesOf(words(language)).map(({ text }) => text).join(""));
+  const characters = new Set(leavesOf(language).map(({ text }) => text).join(""));
   for (const character of [...ON_THE_KEYBOARD, "\n"]) characters.delete(character);
   return characters;
 };

@@ -1,2 +1,0 @@
-/** Dates as people read them. */
-export { longDate } from "../tell/dates.ts";
