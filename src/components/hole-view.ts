@@ -163,7 +163,7 @@ export const perGender = ({ men, women }: PerGender): string => (men === women ?
 /** Beyond this a road or a cliff is scenery. */
 const NEARBY_METRES = 60;
 
-/** Cautions for the ground a hole runs by, in the dictionary's order. */
+/** Cautions for the ground a hole runs by, in the order of their kinds. */
 export function nearbyCautions(measured: MeasuredHole): CautionKind[] {
   const line = measured.tees[0]?.line;
   if (!line) return [];

@@ -10,5 +10,5 @@ export const primarySubtag = (tag: string): string => tag.toLowerCase().split("-
 export const tagFor = (tags: readonly string[], wanted: string): string | undefined =>
   tags.find((tag) => tag.toLowerCase() === wanted.toLowerCase()) ?? tags.find((tag) => primarySubtag(tag) === primarySubtag(wanted));
 
-/** The dictionary that serves a tag; undefined where there is none. */
+/** The words that serve a tag; undefined where there is none. */
 export const guideLanguageOf = (tag: string): GuideLanguage | undefined => GUIDE_LANGUAGES.find((language) => language === primarySubtag(tag));

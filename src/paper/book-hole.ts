@@ -93,7 +93,7 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
     `<p class="hole-length"><b>${figure(shown.lengthMetres, unit, words)}</b> ${escape(symbolOf(unit, words))}<small>${swatch(shown.tee, 2.2, theme === "ink")} ${escape(say.fromTee({ tee: shown.tee.name }))}</small></p></header>` +
     `<figure class="book-plate">${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}</figure>` +
     `<div class="plate-foot">${bar}<span>${escape(say.scale({ denominator: denominator(1000 * PX_PER_MM / sheet.pxPerMetre, words.locale) }))}</span>` +
-    (cautions.length > 0 ? `<p class="care"><b>${escape(words.paper.care)}:</b> ${escape(cautions.map((kind) => words.paper.nearby[kind]).join(", "))}.</p>` : "") +
+    (cautions.length > 0 ? `<p class="care"><b>${escape(words.labelled({ label: words.paper.care }))}</b> ${escape(cautions.map((kind) => words.paper.nearby[kind]).join(", "))}.</p>` : "") +
     `</div>`
   );
 }
@@ -177,7 +177,7 @@ function troubleTable(measured: MeasuredHole, rows: readonly TroubleRow[], tees:
     return `<tr><th scope="row">${escape(hazardName(measured, hazard, words))} <small>${escape(side)}</small></th>${cells.join("")}</tr>`;
   });
   const head = tees.map((tee) => `<th scope="col">${teeHead(tee, ink)}</th>`).join("");
-  return `<table class="book-trouble"><caption class="visually-hidden">${escape(words.holePage.hazards)}: ${escape(words.holePage.reachToCarry)}</caption><thead><tr><th scope="col">${escape(words.holePage.hazards)} <small>${escape(words.holePage.reachToCarry)}</small></th>${head}</tr></thead><tbody>${body.join("")}</tbody></table>`;
+  return `<table class="book-trouble"><caption class="visually-hidden">${escape(words.labelled({ label: words.holePage.hazards }))} ${escape(words.holePage.reachToCarry)}</caption><thead><tr><th scope="col">${escape(words.holePage.hazards)} <small>${escape(words.holePage.reachToCarry)}</small></th>${head}</tr></thead><tbody>${body.join("")}</tbody></table>`;
 }
 
 function landingTable(measured: MeasuredHole, landings: readonly BookLanding[], unit: LengthUnit, words: Words, ink: boolean): string {

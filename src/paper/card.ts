@@ -146,7 +146,7 @@ function backPanel({ club, measured: { course }, tees, unit, words, theme }: Car
   return (
     `<div class="card-back">${CREST}<p class="club"><b>${escape(club.name)}</b></p>` +
     (rows.length > 0 ? `<table class="card-ratings"><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table><p class="fine">${escape(say.ratingsNote)}</p>` : "") +
-    `<div class="card-care"><p><b>${escape(words.cautions.lead)}</b></p><p>${escape([lightning, balls].map(({ title, text }) => `${title}: ${text}`).join(" "))}</p></div>` +
+    `<div class="card-care"><p><b>${escape(words.cautions.lead)}</b></p><p>${escape([lightning, balls].map(({ title, text }) => `${words.labelled({ label: title })} ${text}`).join(" "))}</p></div>` +
     `<p class="fine">${escape(say.intro({ unit: words.settings.inUnit[unit] }))} ${escape(say.measuredNote)} ${course.surveyed ? escape(words.figures.surveyed({ date: dayOf(course.surveyed) })) : ""} ${escape(club.invented ?? "")}</p></div>`
   );
 }

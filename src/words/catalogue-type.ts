@@ -8,6 +8,8 @@ type Text = string | number;
 
 export interface Catalogue {
   readonly locale: string;
+  readonly hyphens: string;
+  readonly labelled: (said: { readonly label: Text }) => string;
   readonly skip: string;
   readonly guide: string;
   readonly guideTo: (said: { readonly course: Text }) => string;
@@ -158,15 +160,12 @@ export interface Catalogue {
   readonly holePage: {
     readonly plate: string;
     readonly plateCaption: string;
-    readonly atAGlance: string;
     readonly fromTee: (said: { readonly tee: Text }) => string;
     readonly length: string;
     readonly card: string;
     readonly carry: string;
-    readonly carryOver: (said: { readonly name: Text }) => string;
     readonly reach: string;
     readonly leaves: string;
-    readonly inPlay: string;
     readonly noCarry: string;
     readonly aim: string;
     readonly aimOnLine: string;
@@ -207,23 +206,21 @@ export interface Catalogue {
     readonly bend: (said: { readonly angle: Text; readonly side: "left" | "right" }) => string;
     readonly cautionLine: string;
     readonly cautionLink: string;
-    readonly turnLeft: string;
     readonly definitions: string;
   };
   readonly notices: {
     readonly title: string;
+    readonly forHoles: (said: { readonly count: number }) => string;
     readonly until: (said: { readonly date: Date }) => string;
     readonly between: (said: { readonly from: Date; readonly until: Date }) => string;
-    readonly on: (said: { readonly date: Date }) => string;
+    readonly onDay: (said: { readonly date: Date }) => string;
   };
   readonly photos: {
     readonly marked: (said: { readonly letter: Text }) => string;
   };
   readonly cover: {
     readonly holes: string;
-    readonly theMap: string;
     readonly about: string;
-    readonly totals: string;
     readonly localRules: string;
     readonly contact: string;
     readonly email: string;
@@ -231,7 +228,6 @@ export interface Catalogue {
     readonly website: string;
     readonly address: string;
     readonly start: string;
-    readonly continueAt: (said: { readonly hole: Text }) => string;
     readonly holesCount: (said: { readonly count: number }) => string;
     readonly lengths: string;
     readonly out: string;
@@ -419,7 +415,6 @@ export interface Catalogue {
   };
   readonly club: {
     readonly courses: string;
-    readonly openGuide: string;
   };
   readonly notFound: {
     readonly title: string;
@@ -431,10 +426,6 @@ export interface Catalogue {
     readonly cautions: string;
     readonly figures: string;
     readonly measured: string;
-  };
-  readonly sheet: {
-    readonly north: string;
-    readonly surveyOf: string;
   };
   readonly ground: {
     readonly section: {
@@ -676,8 +667,7 @@ export interface Catalogue {
     };
     readonly heightModel: (said: { readonly step: Text }) => string;
     readonly plain: {
-      readonly on: string;
-      readonly off: string;
+      readonly turnOn: string;
       readonly state: string;
       readonly meaning: string;
       readonly tipNote: string;
@@ -711,7 +701,6 @@ export interface Catalogue {
     readonly profileDescription: string;
     readonly tee: string;
     readonly drive: (said: { readonly length: Text }) => string;
-    readonly unseen: string;
     readonly sides: {
       readonly left: string;
       readonly right: string;
@@ -752,7 +741,6 @@ export interface Catalogue {
       readonly approach: string;
       readonly green: string;
     };
-    readonly stillOf: (said: { readonly hole: Text; readonly chapter: "tee" | "landing" | "approach" | "green" }) => string;
     readonly transcript: string;
     readonly captionsFile: string;
     readonly holes: string;
@@ -944,7 +932,7 @@ export interface Catalogue {
       readonly level: string;
       readonly indication: string;
       readonly there: (said: { readonly leg: Text }) => string;
-      readonly on: {
+      readonly onward: {
         readonly front: (said: { readonly leg: Text }) => string;
         readonly middle: (said: { readonly leg: Text }) => string;
         readonly back: (said: { readonly leg: Text }) => string;

@@ -63,7 +63,7 @@ test("a tip that tells a rise has the switch; every tip says why it may stay, in
     const { plain } = wordsOf(languageOf(path)).ground;
     expect(plain.tipNote).toContain(RULE);
     const note = tip(page).getByText(plain.tipNote);
-    const own = tip(page).getByRole("button", { name: plain.on });
+    const own = tip(page).getByRole("button", { name: plain.turnOn });
     expect(await own.count()).toBe(path === level ? 0 : 1);
     expect(await note.isVisible()).toBe(false);
     await (path === level ? page.locator("[data-plain-switch]:visible").first() : own).click();
@@ -96,7 +96,7 @@ test.each(["en", "de"] as const)("the live map has the switch, in step with the 
   const told = (): Promise<string> => reading(page).innerText();
   await expect.poll(told).toContain(plays);
 
-  const own = tool(page, words.ground.plain.on);
+  const own = tool(page, words.ground.plain.turnOn);
   const pages = page.locator("[data-plain-switch]:visible").first();
   await isLargeEnough(own);
   expect(await pressed(own)).toBe("false");
@@ -135,7 +135,7 @@ describe("a flight", () => {
     const { plain } = wordsOf(languageOf(path)).ground;
     expect(plain.captionsNote).toContain(RULE);
     const { page, record } = await open(path);
-    const own = page.getByRole("button", { name: plain.on });
+    const own = page.getByRole("button", { name: plain.turnOn });
     const said = page.getByText(`${plain.state} ${plain.captionsNote}`);
     await isLargeEnough(own);
     expect([await pressed(own), await said.isVisible()]).toEqual(["false", false]);

@@ -42,7 +42,7 @@ export function leavesOf(language: string): Leaf[] {
   const walk = (group: Group, path: string): void => {
     for (const [name, { value }] of group) {
       const at = path === "" ? name : `${path}.${name}`;
-      if (at === "locale") continue;
+      if (at === "locale" || at === "hyphens") continue;
       if (isGroup(value)) walk(value, at);
       else {
         const { one } = speak<{ one: string | ((said: Said) => string) }>({ one: value.compiled }, locale);

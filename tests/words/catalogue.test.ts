@@ -37,7 +37,7 @@ describe("a catalogue", () => {
     ["locale: en\na: \"{n, spellout}\"", "en.yaml:2:1: a: a kind of argument is not known. Write plural, selectordinal, select, number or date."],
     ["locale: en\na: <b>bold</b>", "en.yaml:2:1: a: the tag <b> has no place in a guide's words. Leave it out."],
     ["locale: en\nnav:\n  main:", "en.yaml:3:3: nav.main says nothing. Write its words behind the colon."],
-    ["locale: en\nnav:\n  - Guide", "en.yaml:3:3: nav is a list. Write a group, each message behind a name: nav: ...."],
+    ["locale: en\nnav:\n  - Guide", "en.yaml:3:3: nav is a list. Write a group, each message behind a name: nav: ..."],
     ["locale: en\na: A\na: B", "en.yaml:3:1: This is no YAML: Map keys must be unique"],
     ["a: A", "en.yaml:1:1: locale is missing. Write a language tag whose numbers and dates are known, for example locale: en-GB."],
     ["locale: e_n\na: A", 'en.yaml:1:1: locale is "e_n". Write a language tag whose numbers and dates are known, for example locale: en-GB.'],

@@ -147,7 +147,7 @@ function playsLine(plays: Plays | undefined, third: Third, unit: LengthUnit, spe
   const degrees = String(Math.round(plays.temperatureCelsius)).replace("-", "\u2212");
   return [
     there && say.there({ leg: there }),
-    on && say.on[third]({ leg: on }),
+    on && say.onward[third]({ leg: on }),
     (plays.wind ? say.wind : say.still)({ degrees }),
     plays.legs.some((one) => one.plays?.indication) ? say.indication : undefined,
   ].filter(isThere).join(" ");
