@@ -1,6 +1,7 @@
 /** Writes what the golfer's full shots do on the hole, from the tee shown and in the day's air. */
 import * as attr from "../contract/attributes.ts";
 import type { DayConditions } from "../flight/effective.ts";
+import type { Rounding } from "../geo/units.ts";
 import type { KnownRung } from "../measure/ladder.ts";
 import { formatLength } from "../tell/format.ts";
 import type { IslandWords } from "../words/island-words.ts";
@@ -49,10 +50,10 @@ export class OwnShots {
 
   private told(answer: ShotAnswer, { units, third }: PageSettings): Told {
     const say = this.words;
-    const length = (metres: number): string => formatLength(metres, units, this.units).text;
+    const length = (metres: number, rounding?: Rounding): string => formatLength(metres, units, this.units, rounding).text;
     switch (answer.kind) {
       case "carry": {
-        const asked = say.toCarry({ name: answer.name, length: length(answer.distanceMetres) });
+        const asked = say.toCarry({ name: answer.name, length: length(answer.distanceMetres, "up") });
         if (answer.by === undefined) return { asked, shot: say.noneCarries, note: "" };
         const shot = say.shots[answer.by.id];
         return { asked, shot: answer.longest ? shot : say.orLonger({ shot }), note: say.spare({ length: length(answer.spareMetres) }) };
@@ -61,7 +62,7 @@ export class OwnShots {
         return answer.hazard === undefined
           ? { asked: say.longest({ shot: say.shots[answer.by.id] }), shot: say.endsClear, note: "" }
           : {
-              asked: say.toStayShort({ name: answer.hazard.name, length: length(answer.hazard.distanceMetres) }),
+              asked: say.toStayShort({ name: answer.hazard.name, length: length(answer.hazard.distanceMetres, "down") }),
               shot: say.shots[answer.by.id],
               note: say.lands({ length: length(answer.gapMetres) }),
             };

@@ -155,8 +155,13 @@ function teesTable(tees: readonly TeeFigures[], unit: LengthUnit, words: Words, 
   const carries = tees.some((tee) => mustCarryMetres(tee) !== undefined);
   const head = [say.tee, say.length, ...(carries ? [say.carry] : []), say.front, say.middle, say.back];
   const rows = tees.map((tee) => {
-    const values = [tee.lengthMetres, ...(carries ? [mustCarryMetres(tee)] : []), tee.green.frontMetres, tee.green.middleMetres, tee.green.backMetres];
-    return `<tr><th scope="row">${teeHead(tee, ink)}</th>${values.map((value, i) => `<td>${i === 0 ? "<b>" : ""}${figure(value, unit, words)}${i === 0 ? "</b>" : ""}</td>`).join("")}</tr>`;
+    const { frontMetres, middleMetres, backMetres } = tee.green;
+    const cells = [
+      `<b>${figure(tee.lengthMetres, unit, words)}</b>`,
+      ...(carries ? [figure(mustCarryMetres(tee), unit, words, "up")] : []),
+      ...[frontMetres, middleMetres, backMetres].map((metres) => figure(metres, unit, words)),
+    ];
+    return `<tr><th scope="row">${teeHead(tee, ink)}</th>${cells.map((cell) => `<td>${cell}</td>`).join("")}</tr>`;
   });
   return `<table class="book-tees"><caption class="visually-hidden">${escape(say.howFar)}</caption><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table>`;
 }
@@ -171,7 +176,7 @@ function troubleTable(measured: MeasuredHole, rows: readonly TroubleRow[], tees:
       // What no tee shot reaches is of use from where it is met.
       const met = later.get(id)!.find((one) => one.hazard.id === hazard.id && one.hazard.stretch === hazard.stretch)?.met[0];
       if (met) return `<td class="later">${escape(afterStrokes(met, unit))}</td>`;
-      return `<td>${figure(reach[id], unit, words)}${carry[id] === undefined ? "" : `–${figure(carry[id], unit, words)}`}</td>`;
+      return `<td>${figure(reach[id], unit, words, "down")}${carry[id] === undefined ? "" : `–${figure(carry[id], unit, words, "up")}`}</td>`;
     });
     const side = `${say.sides[hazard.position]}${hazard.inCorridor ? "" : `, ${words.holePage.wide}`}`;
     return `<tr><th scope="row">${escape(hazardName(measured, hazard, words))} <small>${escape(side)}</small></th>${cells.join("")}</tr>`;

@@ -1,7 +1,7 @@
 /** Markup that the sheets of paper share. */
 import { escapeXml } from "../draw/svg.ts";
 import { PX_PER_MM } from "../draw/paper-composition.ts";
-import type { LengthUnit } from "../geo/units.ts";
+import type { LengthUnit, Rounding } from "../geo/units.ts";
 import type { Metres } from "../contract/values.ts";
 import { wholeLength } from "../tell/voice.ts";
 import type { TeeSet } from "../course/types.ts";
@@ -13,8 +13,8 @@ export const escape = escapeXml;
 export const langAttribute = (language: string | undefined): string => (language === undefined ? "" : ` lang="${escape(language)}"`);
 
 /** A number as the guide's pages print it; a dash where there is none. */
-export const figure = (metres: Metres | undefined, unit: LengthUnit, words: Words): string =>
-  metres === undefined ? "–" : wholeLength(metres, unit, words.tell.units).value;
+export const figure = (metres: Metres | undefined, unit: LengthUnit, words: Words, rounding?: Rounding): string =>
+  metres === undefined ? "–" : wholeLength(metres, unit, words.tell.units, rounding).value;
 
 export const symbolOf = (unit: LengthUnit, words: Words): string => words.tell.units[unit].symbol;
 

@@ -6,6 +6,7 @@
  */
 import type { DayConditions, EffectiveLength } from "../flight/effective.ts";
 import { airFrom } from "../flight/air.ts";
+import { LONGEST_CARRY_METRES, STEPPED_OVER_METRES } from "../measure/carried.ts";
 import { cornerLines, type CornerLine, type Obstacle } from "../measure/corner.ts";
 import type { GreenLie } from "../measure/green-lie.ts";
 import { landingAt, type LandingFigures } from "../measure/landing.ts";
@@ -17,7 +18,6 @@ import { bearingDegrees, directionTo } from "../geo/vector.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { profileAlong } from "../terrain/profile.ts";
 import { heightAt } from "../terrain/sample.ts";
-import { LONGEST_CARRY_METRES, STEPPED_OVER_METRES } from "../measure/carried.ts";
 import { playerOfTee } from "./ground-players.ts";
 import { riseStory, type RiseStory } from "./ground-rise.ts";
 import { kept } from "./kept.ts";
@@ -135,7 +135,7 @@ function teeGround(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid | undef
     rise: grid && riseStory(profileAlong(grid, tee.line, 4)),
     plays: grid && day ? pageShots(hole, tee, grid, player.driveMetres).map((shot) => ({ shot, effective: answered(shot, day) })) : [],
     corners: cornerLines(hole, tee, grid)
-      .filter(({ obstacles, savesMetres }) => obstacles.length > 0 || savesMetres >= LEAST_SAVING_METRES)
+      .filter(({ obstacles, outOfBounds, savesMetres }) => obstacles.length > 0 || outOfBounds.length > 0 || savesMetres >= LEAST_SAVING_METRES)
       .map((line) => cornerOf(tee, line, grid, day)),
     sight: grid && kept("sight", [nameless(hole), tee.tee.id, grid, driveMetres], () => sightOf(nameless(hole), tee, grid, driveMetres)),
   };
@@ -157,7 +157,8 @@ function cornerOf(tee: TeeFigures, line: CornerLine, grid: HeightGrid | undefine
   const bearing = bearingDegrees(directionTo(tee.marker, line.target));
   let hardest = line.obstacles.reduce<Obstacle | undefined>((best, one) => (best && best.toMetres >= one.toMetres ? best : one), undefined);
   let clearing: PlaysRow | undefined;
-  for (const obstacle of line.obstacles) {
+  // Over a boundary the line is a risk, not a shot to work out.
+  for (const obstacle of line.outOfBounds.length > 0 ? [] : line.obstacles) {
     const shot = grid && overObstacle(obstacle, tee, bearing, grid);
     const effective = shot && day && answered(shot, day);
     if (!effective || (clearing?.effective && clearing.effective.lengthMetres >= effective.lengthMetres)) continue;

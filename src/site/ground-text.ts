@@ -1,5 +1,6 @@
 /** Sentences about the ground, from figures and the catalogue; one unit at a time. */
-import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
+import { fromUnit, inUnit, type LengthUnit, type Rounding } from "../geo/units.ts";
+import type { OutOfBounds } from "../measure/corner.ts";
 import type { GreenLie } from "../measure/green-lie.ts";
 import type { Lie } from "../measure/landing.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
@@ -30,7 +31,8 @@ export function roundLength(metres: number, unit: LengthUnit, words: Words): str
   return formatLength(fromUnit(Math.max(5, Math.round(inUnit(metres, unit) / 5) * 5), unit), unit, words.tell.units).text;
 }
 
-export const lengthText = (metres: number, unit: LengthUnit, words: Words): string => formatLength(metres, unit, words.tell.units).text;
+export const lengthText = (metres: number, unit: LengthUnit, words: Words, rounding?: Rounding): string =>
+  formatLength(metres, unit, words.tell.units, rounding).text;
 export const heightText = (metres: number, unit: LengthUnit, words: Words): string => formatHeight(metres, unit, words.tell.units).text;
 
 /**
@@ -141,7 +143,12 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
   const { side } = line.bend;
   const last = line.obstacles.reduce<(typeof line.obstacles)[number] | undefined>((best, one) => (best && best.toMetres >= one.toMetres ? best : one), undefined);
   const saves = say.saves({ length: lengthText(line.savesMetres, unit, words) });
-  if (!last) return { plain: [`${say.nothing({ side, length: lengthText(line.lengthMetres, unit, words) })}.`, saves], beyond: [], reach: [] };
+  const risks = line.outOfBounds.map((stay) => outOfBoundsSentence(stay, unit, words));
+  if (!last) {
+    return risks.length > 0
+      ? { plain: [say.outOfBounds], beyond: [], reach: [...risks, say.outOfBoundsRule] }
+      : { plain: [`${say.nothing({ side, length: lengthText(line.lengthMetres, unit, words) })}.`, saves], beyond: [], reach: [] };
+  }
   const beyond: string[] = [];
   if (hardest && clearing?.effective) {
     const { heightMetres } = hole.placed.get(hardest.id)?.feature ?? {};
@@ -154,9 +161,10 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
     const length = lengthText(clearing.effective.lengthMetres, unit, words);
     beyond.push(say.plays({ length: `${length} ${plusMinus(clearing.effective.plusMinusMetres, unit)}` }));
   }
-  const straight = say.straight({ side, carry: lengthText(line.carryMetres, unit, words), what: featureInSentence(hole, last.id, words) });
+  const straight = `${say.straight({ side, carry: lengthText(line.carryMetres, unit, words, "up"), what: featureInSentence(hole, last.id, words) })}.`;
+  if (risks.length > 0) return { plain: [say.outOfBounds], beyond: [], reach: [...risks, say.outOfBoundsRule, straight] };
   return {
-    plain: [`${straight}.`, saves],
+    plain: [straight, saves],
     beyond,
     reach: [
       reachableFor.length === 0
@@ -165,6 +173,13 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
       say.caution,
     ],
   };
+}
+
+/** "Out over it at 150 yd, back over it at 191 yd": the first rounded down and the second up, as a reach and a carry are. */
+function outOfBoundsSentence({ outMetres, backMetres }: OutOfBounds, unit: LengthUnit, words: Words): string {
+  const say = words.ground.corner;
+  const out = lengthText(outMetres, unit, words, "down");
+  return backMetres === undefined ? say.outAndNotBack({ out }) : say.outAndBack({ out, back: lengthText(backMetres, unit, words, "up") });
 }
 
 /** Never nothing: a spread that rounds away is still there. */

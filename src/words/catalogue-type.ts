@@ -291,8 +291,25 @@ export interface Catalogue {
       readonly carry: {
         readonly term: string;
         readonly meaning: string;
+        readonly formula: string;
+      };
+      readonly "dry-land": {
+        readonly term: string;
+        readonly meaning: string;
+      };
+      readonly "lay-up": {
+        readonly term: string;
+        readonly meaning: string;
+      };
+      readonly later: {
+        readonly term: string;
+        readonly meaning: string;
       };
       readonly leaves: {
+        readonly term: string;
+        readonly meaning: string;
+      };
+      readonly rounding: {
         readonly term: string;
         readonly meaning: string;
       };
@@ -532,6 +549,10 @@ export interface Catalogue {
       readonly none: string;
       readonly straight: (said: { readonly side: "left" | "right"; readonly carry: Text; readonly what: Text }) => string;
       readonly nothing: (said: { readonly side: "left" | "right"; readonly length: Text }) => string;
+      readonly outOfBounds: string;
+      readonly outAndBack: (said: { readonly out: Text; readonly back: Text }) => string;
+      readonly outAndNotBack: (said: { readonly out: Text }) => string;
+      readonly outOfBoundsRule: string;
       readonly topLevel: (said: { readonly what: Text }) => string;
       readonly top: (said: { readonly what: Text; readonly height: Text; readonly place: "above" | "below" }) => string;
       readonly plays: (said: { readonly length: Text }) => string;
@@ -858,6 +879,7 @@ export interface Catalogue {
       readonly then: (said: { readonly list: Text; readonly next: Text }) => string;
       readonly reach: (said: { readonly reach: Text }) => string;
       readonly reachCarry: (said: { readonly reach: Text; readonly carry: Text }) => string;
+      readonly reachCarryToGreen: (said: { readonly reach: Text; readonly carry: Text }) => string;
       readonly named: (said: { readonly name: Text; readonly kind: Text }) => string;
       readonly ahead: (said: { readonly hazards: Text }) => string;
       readonly aheadFromTee: (said: { readonly hazards: Text }) => string;

@@ -78,10 +78,11 @@ describe.each(LAID)("%s", (kind) => {
     expect(landingAt(beside, tee!, 200)!.right?.id === "it").toBe(kindFacts(kind).ball !== "played");
   });
 
-  test("stands in the way of a corner if it is a hazard or must be flown", () => {
+  test("stands in the way of a corner if it is a hazard or must be flown, and is a risk on it if it is a boundary", () => {
     const dogleg = hilly([...DOGLEG.filter(({ id }) => id !== "gorse" && id !== "fairway"), areaFeature("it", kind, box(10, 120, 100, 190))], flat).holes[0]!;
-    const obstacles = cornerLines(dogleg, dogleg.tees[0]!)[0]!.obstacles.map(({ id }) => id);
-    expect(obstacles.includes("it")).toBe(isHazard(kind) || kindFacts(kind).inTheWay);
+    const { obstacles, outOfBounds } = cornerLines(dogleg, dogleg.tees[0]!)[0]!;
+    expect(obstacles.some(({ id }) => id === "it")).toBe(!isBoundary(kind) && (isHazard(kind) || kindFacts(kind).inTheWay));
+    expect(outOfBounds.some(({ id }) => id === "it")).toBe(isBoundary(kind));
   });
 
   test("hides what lies behind it, where it is tall and of a kind that does", () => {

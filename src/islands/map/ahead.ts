@@ -19,6 +19,8 @@ export interface HazardAhead {
   readonly reach: MeasuredPlace;
   /** Absent where it has no far side to play to. */
   readonly carry: MeasuredPlace | undefined;
+  /** The carry is to the dry land the green lies on, not past all of it. */
+  readonly toGreen: boolean;
 }
 
 /** More would be a list, and the page has one. */
@@ -47,6 +49,7 @@ export function hazardsAhead(plane: HolePlane, standing: Point): readonly Hazard
       position: hazard.position,
       reach: place(hazard.reachPoint, hazard.reachMetres),
       carry: carried && place(carried.point, carried.metres),
+      toGreen: carried?.to === "green",
     }];
   });
   return thatMatter(all);
@@ -57,8 +60,8 @@ export function hazardsFromTee({ features }: HoleData, tee: TeeData): readonly H
   return thatMatter(tee.hazards.filter(({ inCorridor }) => inCorridor).flatMap((hazard): HazardAhead[] => {
     const properties = features.features.find(({ properties: { id } }) => id === hazard.id)?.properties;
     if (properties === undefined) return [];
-    const { id, position, reach, carry } = hazard;
-    return [{ id, name: properties.name, kind: properties.kind, position, reach, carry }];
+    const { id, position, reach, carry, toGreen = false } = hazard;
+    return [{ id, name: properties.name, kind: properties.kind, position, reach, carry, toGreen }];
   }));
 }
 

@@ -1,5 +1,6 @@
 /** A reading in words: what stands under the map, and what a screen reader says. */
 import { inUnit, type LengthUnit, type Rounding } from "../../geo/units.ts";
+import type { HazardData } from "../../contract/hole-data.ts";
 import type { MapFeatureProperties } from "../../contract/map-data.ts";
 import type { Third } from "../../measure/third.ts";
 import type { HazardAhead } from "./ahead.ts";
@@ -99,10 +100,11 @@ export function aheadLine(line: (said: { readonly hazards: string }) => string, 
   });
 }
 
-const reachCarry = ({ reach, carry }: Pick<HazardAhead, "reach"> & { readonly carry?: HazardAhead["carry"] }, { read }: MapWords, length: Wording): string =>
-  carry === undefined
-    ? read.reach({ reach: length(reach.metres, "down") })
-    : read.reachCarry({ reach: length(reach.metres, "down"), carry: length(carry.metres, "up") });
+/** How far a hazard is to reach, and what must be flown because of it: past it, or to the dry land the green lies on. */
+function reachCarry({ reach, carry, toGreen }: HazardData | HazardAhead, { read }: MapWords, length: Wording): string {
+  const told = { reach: length(reach.metres, "down") };
+  return carry === undefined ? read.reach(told) : (toGreen ? read.reachCarryToGreen : read.reachCarry)({ ...told, carry: length(carry.metres, "up") });
+}
 
 /** What a feature is called where one stands on it: its name, its kind, or both. */
 export function featureWords({ name, kind }: MapFeatureProperties, say: MapWords): string | undefined {
