@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { drawProfile, MOST_EXAGGERATION } from "../../src/draw/profile.ts";
 import { seenAlong, sectionAlong, stretchesOf } from "../../src/draw/profile-ground.ts";
+import { painter } from "../../src/draw/palette.ts";
 import { yardsFromMetres } from "../../src/geo/units.ts";
 import { areaFeature, box } from "../support/flat-course.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
@@ -130,4 +131,81 @@ test("broad water lies level at its lower shore, whatever the bed does; a burn k
   expect(pond.filter((height) => height === shore).length).toBeGreaterThan(pond.length * 0.6);
   const burn = sectionOver(150);
   expect(Math.max(...burn) - Math.min(...burn)).toBeGreaterThan(0.3);
+});
+
+describe("the section's scales", () => {
+  // Down 10 m to the middle of the hole, up 20 m from there: rules above and below the tee.
+  const valley = (_east: number, north: number): number => 20 + (north < 200 ? -north / 20 : (north - 200) / 10 - 10);
+  const course = hilly([...PAR_FOUR, areaFeature("cross", "bunker", box(-5, 300, 5, 310), { name: "Cross" })], valley);
+  const { svg, exaggeration } = drawProfile(course.holes[0]!, course.ground!, { idPrefix: "s", unit: "yards", driveMetres: { back: 182.88 } })!;
+  const tags = readSvg(svg);
+  const within = (tag: Tag, data: Readonly<Record<string, string>>): boolean => Object.entries(data).every(([key, value]) => tag.parents.some(({ attributes }) => attributes[key] === value));
+  const number = (tag: Tag, name: string): number => Number(tag.attributes[name]);
+  const lettering = (tee: string, unit: string): Tag[] => tags.filter((tag) => tag.name === "text" && within(tag, { "data-tee": tee, "data-unit": unit }));
+
+  /** Where a tee set's marker and flag stand: from those, what a metre of length and one of height are on the sheet. */
+  function scaleOf(tee: string, lengthMetres: number) {
+    const outline = pathPoints(tags.find(({ attributes }) => attributes["id"] === `s-${tee}`)!.attributes["d"]!)[0]!;
+    const marker = tags.find((tag) => tag.name === "circle" && tag.attributes["r"] === "3.200" && within(tag, { "data-tee": tee })) ?? tags.find((tag) => tag.name === "circle" && number(tag, "r") === 3.2 && within(tag, { "data-tee": tee }))!;
+    const flagX = Number(/translate\(([-\d.]+)/.exec(tags.find((tag) => tag.name === "g" && /^translate\(/.test(tag.attributes["transform"] ?? "") && within(tag, { "data-tee": tee }))!.attributes["transform"]!)![1]);
+    const teeX = number(marker, "cx");
+    const groundAt = (x: number): number => outline.reduce((best, point) => (Math.abs(point[0] - x) < Math.abs(best[0] - x) ? point : best))[1];
+    const perMetre = (flagX - teeX) / lengthMetres;
+    return { outline, marker, teeX, teeY: groundAt(teeX), groundAt, perMetre, perMetreUp: perMetre * exaggeration };
+  }
+
+  test.each([["back", 400], ["forward", 350]] as const)("of the %s tee: every rule stands as far above or below the tee as it says, in feet and in metres", (tee, length) => {
+    const { teeY, perMetreUp } = scaleOf(tee, length);
+    for (const [unit, metres, name] of [["yards", 0.3048, "ft"], ["metres", 1, "m"]] as const) {
+      const rules = lettering(tee, unit).flatMap((tag) => {
+        const match = /^([+\u2212]?)(\d+)$/.exec(tag.text);
+        return match && number(tag, "x") < 30 ? [{ height: (match[1] === "\u2212" ? -1 : 1) * Number(match[2]), signed: match[1] !== "", y: number(tag, "y") - 3.2 }] : [];
+      });
+      expect(rules.filter(({ height }) => height > 0).length).toBeGreaterThan(0);
+      expect(rules.filter(({ height }) => height < 0).length).toBeGreaterThan(0);
+      for (const { height, signed, y } of rules) {
+        expect(signed).toBe(height !== 0);
+        expect(Math.abs(y - (teeY - height * metres * perMetreUp)), `${height} ${name}`).toBeLessThan(1.5);
+      }
+      expect(lettering(tee, unit).some(({ text }) => text === name)).toBe(true);
+    }
+  });
+
+  test("the tee marker stands on the ground at the tee, and the foot counts from there", () => {
+    const { marker, teeX, teeY, perMetre } = scaleOf("back", 400);
+    expect(Math.abs(number(marker, "cy") - (teeY - 10))).toBeLessThan(1.5);
+    for (const [unit, metres] of [["yards", 0.9144], ["metres", 1]] as const) {
+      for (const count of [100, 200]) {
+        const tag = lettering("back", unit).find(({ text, attributes }) => text === String(count) && Number(attributes["x"]) > 40)!;
+        expect(number(tag, "x")).toBeCloseTo(teeX + count * metres * perMetre, 0);
+      }
+    }
+    const drive = lettering("back", "yards").find(({ text }) => text === "drive 200")!;
+    expect(number(drive, "x")).toBeCloseTo(teeX + 182.88 * perMetre, 0);
+  });
+
+  test.each([["water", "sea", 140, 150], ["fairway", "fairway", 170, 300], ["bunker", "bunker", 300, 310], ["green", "green", 385, 415]] as const)("a ribbon of %s is painted so, where it lies", (surface, mark, from, to) => {
+    const { teeX, perMetre } = scaleOf("back", 400);
+    const windows = pathPoints(tags.find((tag) => tag.name === "path" && tag.parents.some(({ attributes }) => attributes["id"] === `s-back-${surface}`))!.attributes["d"]!);
+    // The first window of each kind; half a sample at each edge.
+    expect(Math.abs(windows[0]![0]![0] - (teeX + from * perMetre))).toBeLessThan(4);
+    expect(Math.abs(windows[0]![1]![0] - (teeX + to * perMetre))).toBeLessThan(4);
+    const ribbon = tags.find((tag) => tag.name === "use" && tag.parents.some(({ attributes }) => attributes["clip-path"] === `url(#s-back-${surface})`))!;
+    expect(ribbon.attributes["fill"]).toBe(painter("light")(mark)["fill"]);
+  });
+
+  test("hatches what is not seen from the tee, and nothing that is", () => {
+    const ridge = hilly(PAR_FOUR, (_east, north) => 10 + 8 * Math.exp(-(((north - 100) / 12) ** 2)));
+    const read = readSvg(drawProfile(ridge.holes[0]!, ridge.ground!, { idPrefix: "s", unit: "yards" })!.svg);
+    const hatched = pathPoints(read.find((tag) => tag.name === "path" && tag.parents.some(({ attributes }) => attributes["id"] === "s-back-unseen"))!.attributes["d"]!);
+    const line = pathPoints(read.find(({ attributes }) => attributes["id"] === "s-back")!.attributes["d"]!)[0]!;
+    const crest = line.reduce((best, point) => (point[1] < best[1] ? point : best))[0];
+    expect(hatched.length).toBeGreaterThan(0);
+    for (const [[from], [to]] of hatched as [readonly [number, number], readonly [number, number]][]) {
+      expect(from).toBeGreaterThan(crest - 4);
+      expect(to).toBeGreaterThan(from);
+    }
+    // Just behind the crest is hidden.
+    expect(hatched.some(([from, to]) => from![0] < crest + 12 && to![0] > crest + 12)).toBe(true);
+  });
 });

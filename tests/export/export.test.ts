@@ -8,9 +8,10 @@ import type { Course } from "../../src/course/types.ts";
 import { readContent } from "../../src/read/content.ts";
 import { prepareBring, writeBring } from "../../src/bring/run.ts";
 import { courseGeoJson, writeGeoJson } from "../../src/tell/export/geojson.ts";
-import { courseGpx } from "../../src/tell/export/gpx.ts";
+import { courseGpx, waypointOf } from "../../src/tell/export/gpx.ts";
 import { courseKml } from "../../src/tell/export/kml.ts";
-import { courseYaml, oval, writeClub } from "../fixtures/club.ts";
+import { courseYaml, oval, position, writeClub } from "../fixtures/club.ts";
+import { areaFeature, box, course as flat, hole as flatHole, lineFeature, pointFeature } from "../support/flat-course.ts";
 import { placesOf, readByOgr } from "../bring/ground.ts";
 
 let content: string;
@@ -75,7 +76,73 @@ describe("KML", () => {
   });
 });
 
+describe("what a club writes", () => {
+  const HOSTILE = `<Tom & "Jerry's">`;
+  const at = (x: number, y: number) => ({ type: "Point" as const, coordinates: position(x, y) });
+  const hostile: Course = {
+    ...flat([flatHole([
+      lineFeature("line", "line-of-play", [[0, 0], [0, 300]]),
+      areaFeature("pond", "penalty-area-red", box(0, 0, 10, 10), { name: HOSTILE, tags: { golf: "lateral_water_hazard", name: HOSTILE, [`note${HOSTILE}`]: HOSTILE } }),
+    ], { name: HOSTILE })]),
+    name: HOSTILE,
+    features: [{ ...pointFeature("light", "landmark", [5, 5], { name: HOSTILE, tags: { name: HOSTILE } }), geometry: at(5, 5) }],
+  };
+  const parsed = (text: string) => new DOMParser({ onError: (level, message) => { throw new Error(`${level}: ${message}`); } }).parseFromString(text, "application/xml").documentElement!;
+  const textsOf = (root: ReturnType<typeof parsed>, tag: string): string[] => Array.from(root.getElementsByTagName(tag), ({ textContent }) => textContent ?? "");
+
+  it("comes back from KML as it was: names of course, holes, features and tags", () => {
+    const root = parsed(courseKml(hostile));
+    expect(textsOf(root, "name")).toEqual([HOSTILE, "Shared by the holes", HOSTILE, `Hole 1 ${HOSTILE}`, HOSTILE, HOSTILE]);
+    const names = Array.from(root.getElementsByTagName("Data"), (data) => data.getAttribute("name"));
+    expect(names).toContain(`note${HOSTILE}`);
+    expect(textsOf(root, "value").filter((text) => text === HOSTILE).length).toBeGreaterThanOrEqual(4);
+  });
+
+  it("comes back from GPX as it was", () => {
+    const names = textsOf(parsed(courseGpx(hostile)), "name");
+    expect(names).toEqual([HOSTILE, HOSTILE, `1 ${HOSTILE}`, `1 ${HOSTILE}`]);
+  });
+
+  it("is without the characters XML 1.0 does not allow, and keeps every other", () => {
+    // XML 1.0 (W3C), 2.2: tab, line feed, return, and from U+0020 on without surrogates, U+FFFE and U+FFFF.
+    const allowed = "\t é ü 火 \u{1f3cc} '";
+    const root = parsed(courseKml({ ...hostile, name: `a\u0000\u0007\ufffe\ud83c${allowed}\udfff z` }));
+    expect(textsOf(root, "name")[0]).toBe(`a${allowed} z`);
+  });
+
+  it("keeps the Rules' colours: yellow and red penalty areas, white boundaries", () => {
+    const kinds = [["penalty-area-yellow", [255, 215, 0]], ["penalty-area-red", [255, 0, 0]], ["out-of-bounds", [255, 255, 255]]] as const;
+    const root = parsed(courseKml({ ...hostile, features: kinds.map(([kind]) => areaFeature(kind, kind, box(0, 0, 9, 9))) }));
+    for (const [kind, colour] of kinds) {
+      const placemark = Array.from(root.getElementsByTagName("Placemark")).find((one) => one.getElementsByTagName("name")[0]!.textContent === kind)!;
+      const style = Array.from(root.getElementsByTagName("Style")).find((one) => `#${one.getAttribute("id")}` === placemark.getElementsByTagName("styleUrl")[0]!.textContent)!;
+      for (const { textContent } of Array.from(style.getElementsByTagName("color"))) {
+        // OGC 07-147r2, 16.1: aabbggrr.
+        const [, blue, green, red] = /^[0-9a-f]{2}([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/.exec(textContent ?? "")!.map((part) => Number.parseInt(part, 16));
+        expect([red, green, blue], kind).toEqual(colour);
+      }
+    }
+  });
+});
+
 describe("GPX", () => {
+  it("stands for several areas by a point in the largest, wherever it comes among them", () => {
+    const rings = (ring: ReturnType<typeof box>): number[][][] => [[...ring, ring[0]!].map(([x, y]) => position(x, y))];
+    const [small, large] = [rings(box(0, 0, 6, 6)), rings(box(100, 0, 160, 60))];
+    for (const coordinates of [[small, large], [large, small]]) {
+      const [longitude, latitude] = waypointOf({ ...areaFeature("whins", "scrub", box(0, 0, 1, 1)), geometry: { type: "MultiPolygon", coordinates } });
+      expect(longitude).toBeGreaterThan(position(100, 0)[0]);
+      expect(longitude).toBeLessThan(position(160, 0)[0]);
+      expect(latitude).toBeLessThan(position(0, 60)[1]);
+    }
+  });
+
+  it("writes the line of 180 degrees as the schema's -180", () => {
+    // GPX 1.1, longitudeType: from -180 on, below 180.
+    const edge = courseGpx({ ...course, features: [{ ...pointFeature("buoy", "landmark", [0, 0]), geometry: { type: "Point", coordinates: [180, 10] } }], holes: [] });
+    expect(edge).toContain('lat="10" lon="-180"');
+  });
+
   /** GPX 1.1 schema (topografix.com/GPX/1/1/gpx.xsd): the children of a point and of a route are sequences. */
   const POINT = ["ele", "time", "magvar", "geoidheight", "name", "cmt", "desc", "src", "link", "sym", "type"];
   const ROUTE = ["name", "cmt", "desc", "src", "link", "number", "type", "extensions", "rtept"];

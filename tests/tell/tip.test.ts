@@ -60,6 +60,15 @@ describe("each figure prints what the ground says", () => {
   ];
   for (const [figure, prints] of expected) test(`${figure} prints ${prints}`, () => expect(text(figure)).toBe(prints));
 
+  test("a rise is up to a higher green and down to a lower one, from each tee by its own height", () => {
+    // The green stands at 16 m, the back tee at 10 m, the forward tee at 20 m: 19.7 ft up and 13.1 ft down.
+    const uneven = FEATURES.map((one) => (one.id === "tee-forward" ? pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 20 }) : one))
+      .map((one) => (one.id === "line" ? lineFeature("line", "line-of-play", [[0, 0], [0, 398]], { heights: [10, 16] }) : one));
+    const rise = (tee: string): string => renderTip(
+      measureCourse(course([hole(uneven, { tip: { markdown: ":rise", place: { file: "t", line: 1, column: 1 } } })])).holes[0]!, { units: "yards", idPrefix: "f", tee }).text;
+    expect([rise("back"), rise("forward")]).toEqual(["20\u00a0ft up", "13\u00a0ft down"]);
+  });
+
   test("a bend that is not there, a rise without heights of the green, are problems, not numbers", () => {
     expect(() => text(":bend")).toThrow("0 turning points");
     expect(() => text(":rise")).toThrow("no heights are known");
