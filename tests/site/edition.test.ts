@@ -1,6 +1,6 @@
 /** The edition a built folder is given. */
 import { createHash } from "node:crypto";
-import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -46,6 +46,19 @@ test("is the same again, and another when a byte of any file changes", async () 
     names.add((await writeEdition(folder)).edition);
   }
   expect(names.size).toBe(4);
+});
+
+test("is another when two files change places, or one its name", async () => {
+  await writeFile(join(folder, "one.txt"), "1");
+  await writeFile(join(folder, "two.txt"), "2");
+  const names = new Set([(await writeEdition(folder)).edition]);
+  // The same contents in the same order of paths: only which path holds them differs.
+  await rename(join(folder, "two.txt"), join(folder, "two-2.txt"));
+  names.add((await writeEdition(folder)).edition);
+  await writeFile(join(folder, "one.txt"), "2");
+  await writeFile(join(folder, "two-2.txt"), "1");
+  names.add((await writeEdition(folder)).edition);
+  expect(names.size).toBe(3);
 });
 
 test("leaves out what no page shows", async () => {
