@@ -5,7 +5,7 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { newClub } from "../../src/bring/new/club.ts";
 import { shortReport } from "../../src/bring/report/report.ts";
 import { prepareBring, writeBring, writeFiles, type BringRequest, type Prepared } from "../../src/bring/run.ts";
@@ -16,8 +16,6 @@ import type { Course } from "../../src/course/types.ts";
 import { loadChecked } from "../../src/site/checked.ts";
 import { toDoOf } from "../../src/site/to-do.ts";
 import { asGdal, asGeoJson, asGermanTable, asOsm, asTagged, demoCourse, traced } from "./tracings.ts";
-
-vi.setConfig({ testTimeout: 600_000, hookTimeout: 600_000 });
 
 let demo: Course;
 let content: string;

@@ -5,10 +5,10 @@
  */
 
 /** For one thing awaited in a test: a page, a state, a child process's word. */
-export const WAIT_LIMIT_MS = 240_000;
+export const WAIT_LIMIT_MS = 600_000;
 
 /** For one test, and for what comes before or after tests. */
-const TEST_LIMIT_MS = 900_000;
+const TEST_LIMIT_MS = 1_800_000;
 
 /** What every project's settings begin with; a project does not take them from the root. */
 export const PATIENT = {
