@@ -137,7 +137,7 @@ describe("the section's scales", () => {
   // Down 10 m to the middle of the hole, up 20 m from there: rules above and below the tee.
   const valley = (_east: number, north: number): number => 20 + (north < 200 ? -north / 20 : (north - 200) / 10 - 10);
   const course = hilly([...PAR_FOUR, areaFeature("cross", "bunker", box(-5, 300, 5, 310), { name: "Cross" })], valley);
-  const { svg, exaggeration } = drawProfile(course.holes[0]!, course.ground!, { idPrefix: "s", unit: "yards", driveMetres: { back: 182.88 } })!;
+  const { svg, exaggeration } = drawProfile(course.holes[0]!, course.ground!, { idPrefix: "s", unit: "yards", words: words("en").drawGround, driveMetres: { back: 182.88 } })!;
   const tags = readSvg(svg);
   const within = (tag: Tag, data: Readonly<Record<string, string>>): boolean => Object.entries(data).every(([key, value]) => tag.parents.some(({ attributes }) => attributes[key] === value));
   const number = (tag: Tag, name: string): number => Number(tag.attributes[name]);
@@ -196,7 +196,7 @@ describe("the section's scales", () => {
 
   test("hatches what is not seen from the tee, and nothing that is", () => {
     const ridge = hilly(PAR_FOUR, (_east, north) => 10 + 8 * Math.exp(-(((north - 100) / 12) ** 2)));
-    const read = readSvg(drawProfile(ridge.holes[0]!, ridge.ground!, { idPrefix: "s", unit: "yards" })!.svg);
+    const read = readSvg(drawProfile(ridge.holes[0]!, ridge.ground!, { idPrefix: "s", unit: "yards", words: words("en").drawGround })!.svg);
     const hatched = pathPoints(read.find((tag) => tag.name === "path" && tag.parents.some(({ attributes }) => attributes["id"] === "s-back-unseen"))!.attributes["d"]!);
     const line = pathPoints(read.find(({ attributes }) => attributes["id"] === "s-back")!.attributes["d"]!)[0]!;
     const crest = line.reduce((best, point) => (point[1] < best[1] ? point : best))[0];

@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole } from "../../src/measure/types.ts";
+import { words } from "../../src/site/words.ts";
 import { renderTip } from "../../src/tell/tip.ts";
 import { HOSTILE } from "../draw/fixture.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";
@@ -21,7 +22,7 @@ function hostileHole(markdown: string): MeasuredHole {
   return measureCourse(course([hole(features, { tip: { markdown, place: { file: "test", line: 1, column: 1 } } })], { tees })).holes[0]!;
 }
 
-const rendered = (markdown: string, tee?: string): string => renderTip(hostileHole(markdown), { units: "yards", idPrefix: "f", ...(tee === undefined ? {} : { tee }) }).html;
+const rendered = (markdown: string, tee?: string): string => renderTip(hostileHole(markdown), { units: "yards", idPrefix: "f", words: words("en").tell, ...(tee === undefined ? {} : { tee }) }).html;
 
 /** Text between tags, as a reader sees it. */
 const textOf = (html: string): string => html

@@ -65,7 +65,7 @@ describe("each figure prints what the ground says", () => {
     const uneven = FEATURES.map((one) => (one.id === "tee-forward" ? pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 20 }) : one))
       .map((one) => (one.id === "line" ? lineFeature("line", "line-of-play", [[0, 0], [0, 398]], { heights: [10, 16] }) : one));
     const rise = (tee: string): string => renderTip(
-      measureCourse(course([hole(uneven, { tip: { markdown: ":rise", place: { file: "t", line: 1, column: 1 } } })])).holes[0]!, { units: "yards", idPrefix: "f", tee }).text;
+      measureCourse(course([hole(uneven, { tip: { markdown: ":rise", place: { file: "t", line: 1, column: 1 } } })])).holes[0]!, { units: "yards", idPrefix: "f", words: words("en").tell, tee }).text;
     expect([rise("back"), rise("forward")]).toEqual(["20\u00a0ft up", "13\u00a0ft down"]);
   });
 
