@@ -1,9 +1,10 @@
 /** Bringing files into a course folder: read, plan and, when asked, write. */
-import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
+import { readFile } from "node:fs/promises";
+import { basename, join } from "node:path";
 import { SLUG } from "../course/schema/fields.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { LARGEST_TEXT_BYTES } from "../read/text-file.ts";
+import { writeAll, type FileToWrite } from "../read/write-all.ts";
 import type { Brought } from "./sources/brought.ts";
 import { LEDGER_FILE, writeLedger } from "./pages/ledger.ts";
 import { checkCount, LIMITS, megabytes } from "./sources/limits.ts";
@@ -75,30 +76,17 @@ export async function prepareBring(request: BringRequest): Promise<Prepared> {
 
 const NOTHING_STATED: StatedSource = { text: undefined, licence: undefined, link: undefined };
 
-/** Beside the target and then in its place, so that a page is never half written. */
-async function replaceFile(path: string, text: string): Promise<void> {
-  await mkdir(dirname(path), { recursive: true });
-  const beside = `${path}.bringing`;
-  try {
-    await writeFile(beside, text);
-    await rename(beside, path);
-  } catch (error) {
-    await rm(beside, { force: true });
-    throw error;
-  }
-}
-
 /**
- * Writes files of a content folder.
+ * Writes files of a content folder: all of them or none, see {@link writeAll}.
  *
  * @throws BringError when one was changed meanwhile; nothing is written then
  */
-export async function writeFiles(content: string, files: Plan["files"]): Promise<void> {
+export async function writeFiles(content: string, files: Plan["files"], besides: readonly FileToWrite[] = []): Promise<void> {
   for (const { file, before } of files) {
     const now = await readFile(join(content, file), "utf8").catch(() => undefined);
     if (now?.replace(/^\ufeff/, "") !== before) throw new BringError(file, "was changed while bring was at work. Run the command again.");
   }
-  for (const { file, after } of files) await replaceFile(join(content, file), after);
+  await writeAll(content, [...files.map(({ file, after }) => ({ file, text: after })), ...besides]);
 }
 
 /**
@@ -107,6 +95,5 @@ export async function writeFiles(content: string, files: Plan["files"]): Promise
  * @throws BringError when a page was changed meanwhile; nothing is written then
  */
 export async function writeBring(content: string, course: string, { files, ledger }: Plan): Promise<void> {
-  await writeFiles(content, files);
-  await replaceFile(join(content, course, LEDGER_FILE), writeLedger(ledger));
+  await writeFiles(content, files, [{ file: `${course}/${LEDGER_FILE}`, text: writeLedger(ledger) }]);
 }

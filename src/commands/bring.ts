@@ -8,10 +8,11 @@ import { REACH_METRES } from "../bring/place/sort.ts";
 import { fullReport, reportJson, shortReport } from "../bring/report/report.ts";
 import { prepareBring, writeBring, writeFiles } from "../bring/run.ts";
 import { FORMATS } from "../bring/sources/open.ts";
+import { finishWriting } from "../read/write-all.ts";
 import { toDoLines, type ToDo } from "../check/to-do.ts";
 import { shownFolder } from "../site/integration.ts";
 import { toDoOf } from "../site/to-do.ts";
-import { CommandError, runCommand } from "./options.ts";
+import { CommandError, EXIT_CODES, runCommand } from "./options.ts";
 import { withFiles } from "./preview.ts";
 
 const USAGE = `Usage: npm run bring -- --course ID [options] FILE...
@@ -67,7 +68,7 @@ function toDoBelow(list: readonly ToDo[], whole: boolean): string[] {
 await runCommand(async () => {
   const { values, positionals } = readArguments();
   if (values.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const { course, lines, markers, around } = values;
@@ -75,6 +76,7 @@ await runCommand(async () => {
   if (course === undefined) throw new CommandError(`--course is missing: which course is it? Write --course tarvay, the name of its folder.\n\n${USAGE}`);
   const content = values.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(values.content);
   const written = values.write === true;
+  await finishWriting(content);
   if (values.confirm !== undefined) {
     const { files, count } = confirmed(await readPages(content, course), confirmables(values.confirm));
     if (written) await writeFiles(content, files);

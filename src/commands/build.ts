@@ -4,14 +4,15 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { unnamedSources } from "../course/draft.ts";
 import { readRecord } from "../site/build-record.ts";
+import { finishWriting } from "../read/write-all.ts";
 import { ContentError } from "../site/content-error.ts";
 import { setCurrentGuide } from "../site/guide.ts";
 import { CONTENT_VARIABLE, shownFolder } from "../site/integration.ts";
 import { loadChecked } from "../site/checked.ts";
 import { buildLines, summary } from "../site/report.ts";
 import { readBase, readSite } from "./address.ts";
-import { readOptions, runCommand } from "./options.ts";
-import { workFolder } from "./leftovers.ts";
+import { EXIT_CODES, readOptions, runCommand } from "./options.ts";
+import { workFolder } from "../read/leftovers.ts";
 import { refuseUnlessOurs } from "./staging.ts";
 import { swapIn } from "./swap.ts";
 
@@ -46,7 +47,7 @@ await runCommand(async () => {
     USAGE,
   );
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const content = options.content === undefined ? resolve(PROJECT, "content") : resolve(options.content);
@@ -55,6 +56,7 @@ await runCommand(async () => {
   const site = options.site === undefined ? undefined : readSite(options.site);
   await refuseUnlessOurs(out, content, { "Marram itself": PROJECT, "the folder you are in": process.cwd() });
 
+  await finishWriting(content);
   const { guide, diagnostics } = await loadChecked(content);
   const shownOut = shownFolder(out);
   for (const line of buildLines(diagnostics, shownFolder(content))) console.error(line);

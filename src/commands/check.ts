@@ -5,11 +5,12 @@ import { formatJson, formatRules } from "../check/format.ts";
 import { RULES } from "../check/registry.ts";
 import { toDoLines } from "../check/to-do.ts";
 import { loadChecked } from "../site/checked.ts";
+import { finishWriting } from "../read/write-all.ts";
 import { toDoOf } from "../site/to-do.ts";
 import { ContentError } from "../site/content-error.ts";
 import { shownFolder } from "../site/integration.ts";
 import { reportLines, summary } from "../site/report.ts";
-import { readOptions, runCommand } from "./options.ts";
+import { EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run check -- [options]
   --content DIR   folder with club.yaml and the courses (default: content)
@@ -24,7 +25,7 @@ await runCommand(async () => {
     USAGE,
   );
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   if (options.rules) {
@@ -32,6 +33,7 @@ await runCommand(async () => {
     return;
   }
   const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
+  await finishWriting(content);
   if (options["to-do"]) {
     const list = await toDoOf(content);
     if (options.json) console.log(JSON.stringify(list, null, 1));

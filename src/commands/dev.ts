@@ -2,7 +2,7 @@
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { CONTENT_VARIABLE } from "../site/integration.ts";
-import { readOptions, runCommand } from "./options.ts";
+import { EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run dev -- [options]
   --content DIR   folder with club.yaml and the courses (default: content)`;
@@ -10,7 +10,7 @@ const USAGE = `Usage: npm run dev -- [options]
 await runCommand(async () => {
   const options = readOptions(process.argv.slice(2), { content: { type: "string" }, help: { type: "boolean" } }, USAGE);
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   if (options.content !== undefined) process.env[CONTENT_VARIABLE] = resolve(options.content);

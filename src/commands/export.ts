@@ -4,13 +4,14 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Course } from "../course/types.ts";
 import { readContent } from "../read/content.ts";
+import { finishWriting } from "../read/write-all.ts";
 import { ContentError } from "../site/content-error.ts";
 import { shownFolder } from "../site/integration.ts";
 import { reportLines, summary } from "../site/report.ts";
 import { courseGeoJson, writeGeoJson } from "../tell/export/geojson.ts";
 import { courseGpx } from "../tell/export/gpx.ts";
 import { courseKml } from "../tell/export/kml.ts";
-import { CommandError, readOptions, runCommand } from "./options.ts";
+import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const WRITERS: Readonly<Record<string, (course: Course) => string>> = {
   geojson: (course) => writeGeoJson(courseGeoJson(course)),
@@ -31,7 +32,7 @@ await runCommand(async () => {
     USAGE,
   );
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const { format = "all", out } = options;
@@ -39,6 +40,7 @@ await runCommand(async () => {
   const formats = format === "all" ? Object.keys(WRITERS) : [format];
   if (!formats.every((name) => Object.hasOwn(WRITERS, name))) throw new CommandError(`--format is ${JSON.stringify(format)}: expected geojson, gpx, kml or all. Write --format gpx.`);
   const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
+  await finishWriting(content);
   const { club, diagnostics } = await readContent(content);
   if (club === undefined) {
     for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);

@@ -12,7 +12,7 @@ import { flyoverPath, holePath, coursePath, languageFolder, tourPath } from "../
 import { findOrInstallBrowser, SETTLE_BY_HAND } from "./browser/install-browser.ts";
 import { openCamera } from "./film/camera.ts";
 import { encodeTo, findOrInstallEncoder, type FilmFormat } from "./film/encoder.ts";
-import { CommandError, readOptions, runCommand } from "./options.ts";
+import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run film -- --hole N --out FILE [options]
        npm run film -- --round --out FILE [options]
@@ -91,7 +91,7 @@ await runCommand(async () => {
     USAGE,
   );
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const { hole, round = false, out } = options;

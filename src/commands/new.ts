@@ -1,11 +1,12 @@
 /** `npm run new`: a club's folder to begin with, which builds at once. */
-import { lstat, mkdir, readdir, writeFile } from "node:fs/promises";
-import { dirname, join, resolve } from "node:path";
+import { lstat, readdir } from "node:fs/promises";
+import { join, resolve } from "node:path";
 import { createInterface } from "node:readline/promises";
 import { AnswerError, askFor, checkAnswer, defaultAnswer, QUESTIONS, readAnswers, type Answers, type Question } from "../bring/new/answers.ts";
 import { courseFolder, newClub } from "../bring/new/club.ts";
+import { finishWriting, writeAll } from "../read/write-all.ts";
 import { shownFolder } from "../site/integration.ts";
-import { CommandError, readOptions, runCommand } from "./options.ts";
+import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run new -- --folder DIR [options]
   --folder DIR    folder to write, outside this one; made if it is not there, and it must be empty
@@ -63,11 +64,12 @@ await runCommand(async () => {
   const text = { type: "string" } as const;
   const options = readOptions(process.argv.slice(2), { folder: text, name: text, course: text, holes: text, tees: text, units: text, at: text, help: { type: "boolean" } }, USAGE);
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   if (options.folder === undefined || options.folder.trim() === "") throw new CommandError(`--folder is missing: where is the club's folder to be? Write --folder ../our-club.\n\n${USAGE}`);
   const folder = resolve(options.folder);
+  await finishWriting(folder);
   await refuseUnlessEmpty(folder);
   const given: Partial<Record<Question, string>> = {};
   try {
@@ -81,12 +83,7 @@ await runCommand(async () => {
     const onTerminal = process.stdin.isTTY && process.stdout.isTTY;
     const club = readAnswers(onTerminal ? await askOnTerminal(given) : fillIn(given));
     const files = newClub(club);
-    for (const { path, text: content } of files) {
-      const target = join(folder, path);
-      await mkdir(dirname(target), { recursive: true });
-      await writeFile(target, content, { flag: "wx" });
-    }
-    await mkdir(join(folder, courseFolder(club), "photos"));
+    await writeAll(folder, files.map(({ path, text: content }) => ({ file: path, text: content })), [join(courseFolder(club), "photos")]);
     const shown = shownFolder(folder);
     console.log(`${files.length} files written to ${shown}. The shapes of the holes are placeholders.`);
     console.log(`Look at it now:\n  npm run build -- --content ${shown} --out ${shown}-site\n  npm run serve -- --out ${shown}-site`);

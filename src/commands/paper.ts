@@ -12,6 +12,7 @@ import { composeCard } from "../paper/card.ts";
 import { paperDocument } from "../paper/document.ts";
 import { composeSigns } from "../paper/sign.ts";
 import { BLEED_MM, BOOK_PAGE, CARD_SHEET, SHEETS, turned, type Size } from "../paper/sizes.ts";
+import { finishWriting } from "../read/write-all.ts";
 import { ContentError } from "../site/content-error.ts";
 import { shownFolder } from "../site/integration.ts";
 import { loadGuide } from "../site/load.ts";
@@ -20,7 +21,7 @@ import { guideIn } from "../site/language-view.ts";
 import { holePath, languageFolder } from "../site/routes.ts";
 import type { Words } from "../site/words.ts";
 import { readBase, readSite } from "./address.ts";
-import { CommandError, readOptions, runCommand } from "./options.ts";
+import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
 import { finish, impose, onSheets, type Finish } from "./print/finish.ts";
 import { groundOfCourse, groundsOf } from "./print/pictures.ts";
 import { BOOKLET_SHEETS, readCourse, readPlayers, readSheet, readTees, readUnit, readWords, SIGN_SHEETS } from "./print/request.ts";
@@ -145,18 +146,19 @@ async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
 await runCommand(async () => {
   const [wanted = "", ...rest] = process.argv.slice(2);
   if (wanted === "--help") {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const kind = KINDS.find((name) => name === wanted);
   if (kind === undefined) throw new CommandError(`${wanted === "" || wanted.startsWith("-") ? "What is to be printed?" : `${JSON.stringify(wanted)} cannot be printed.`} Write book, card or signs first: npm run paper -- book --out book.pdf.\n\n${USAGE}`);
   const options = readOptions(rest, OPTIONS, USAGE);
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const out = await readOut(kind, options);
   const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
+  await finishWriting(content);
   const { guide, diagnostics } = await loadGuide(content);
   if (guide === undefined) {
     for (const line of reportLines(diagnostics, shownFolder(content))) console.error(line);

@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { readRecord } from "../site/build-record.ts";
 import { guideServer } from "./guide-server.ts";
 import { isLoopback, ownNames } from "./host-names.ts";
-import { CommandError, readOptions, runCommand } from "./options.ts";
+import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
 import { recover } from "./swap.ts";
 
 const USAGE = `Usage: npm run serve -- [options]
@@ -65,7 +65,7 @@ await runCommand(async () => {
     USAGE,
   );
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const out = options.out === undefined ? fileURLToPath(new URL("../../dist", import.meta.url)) : resolve(options.out);

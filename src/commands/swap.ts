@@ -14,7 +14,7 @@ import { access, constants, cp, mkdir, readdir, rename, rm, stat } from "node:fs
 import { basename, dirname, join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { RECORD_FILE } from "../site/build-record.ts";
-import { isLeftoverName, leftoverName, leftovers, renamedLeftover } from "./leftovers.ts";
+import { isLeftoverName, leftoverName, leftovers, renamedLeftover } from "../read/leftovers.ts";
 
 const codeOf = (error: unknown): string => (error instanceof Error && "code" in error ? String(error.code) : "");
 

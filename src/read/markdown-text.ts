@@ -78,8 +78,14 @@ function faultOf(token: Token): (Fault & { needle: string }) | undefined {
   return fault && { ...fault, needle: decodeSafely(href) };
 }
 
+/** Ten pages of print. What reads Markdown may take the square of its length. */
+const MOST_CHARACTERS = 20_000;
+
 /** Every such mistake in a Markdown text, with its place in the file. */
-export function checkMarkdown({ markdown: text, place }: Tip): Diagnostic[] {
+export function checkMarkdown({ markdown: text, place }: Pick<Tip, "markdown" | "place">): Diagnostic[] {
+  if (text.length > MOST_CHARACTERS) {
+    return [{ ...place, severity: "error", rule: "text-size", message: `The text has ${text.length} characters: expected at most ${MOST_CHARACTERS}. Shorten it.` }];
+  }
   // Most tips hold none of the characters all this is about.
   if (!/[<[]|&/.test(text)) return [];
   const diagnostics: Diagnostic[] = [];

@@ -14,6 +14,47 @@ import { yamlMessage } from "./yaml-errors.ts";
 /** Aliases that may be followed in one file; more is an attack or a mistake, not a golf course. */
 const MOST_ALIASES = 100;
 
+/** Fields of one group, ever so many times what any needs; each is looked for among the others. */
+const MOST_FIELDS = 1000;
+
+/** Mistakes of one file's form that are told in one run. */
+const MOST_PROBLEMS = 100;
+
+const MOST_DEPTH = 100;
+
+const DEPTH_MESSAGE = "Groups or lists are nested too deeply to read. Hole pages need about ten levels; look for brackets that are not closed.";
+
+/** Where brackets or dashes open more levels than a parser should go down; undefined where none do. */
+function tooDeep(text: string): number | undefined {
+  const dashes = /^[ ]*(?:[-?][ \t]+){32}/m.exec(text);
+  let depth = 0;
+  for (let i = 0; i < text.length; i++) {
+    const c = text.charCodeAt(i);
+    if (c === 0x5b || c === 0x7b) {
+      if (++depth > MOST_DEPTH) return i;
+    } else if ((c === 0x5d || c === 0x7d) && depth > 0) depth--;
+  }
+  return dashes?.index;
+}
+
+function tooLarge(document: Document.Parsed): { offset: number; message: string } | undefined {
+  let found: { offset: number; message: string } | undefined;
+  let aliases = 0;
+  visit(document, {
+    Map(_, map) {
+      if (map.items.length <= MOST_FIELDS) return undefined;
+      found = { offset: map.range?.[0] ?? 0, message: `This group has ${map.items.length} fields: expected at most ${MOST_FIELDS}. Remove what does not belong here.` };
+      return visit.BREAK;
+    },
+    Alias(_, alias) {
+      if (++aliases <= MOST_ALIASES) return undefined;
+      found = { offset: alias.range?.[0] ?? 0, message: `There are more than ${MOST_ALIASES} aliases (*name) in this file. Write the values out instead.` };
+      return visit.BREAK;
+    },
+  });
+  return found;
+}
+
 export interface YamlSource {
   readonly value: unknown;
   /** Where the field or value at a path is written; for a path that is not there, its nearest parent. */
@@ -79,9 +120,13 @@ export function parseYaml(source: SourceText, start = 0, end = source.text.lengt
   let document: Document.Parsed;
   let value: unknown;
   const second = secondDocument(text);
+  const deep = tooDeep(text);
+  if (deep !== undefined) return { ok: false, diagnostics: [say(deep, "yaml-depth", DEPTH_MESSAGE)] };
   if (second) return { ok: false, diagnostics: [say(second.offset, "yaml-document", second.message)] };
   try {
     document = whole ? parse(text) : parseQuickly(text);
+    const large = tooLarge(document);
+    if (large) return { ok: false, diagnostics: [say(large.offset, "yaml-size", large.message)] };
     const problems = [
       ...hiddenByEscapes(document, text).map(({ code, offset }) => say(offset, "control-character", hiddenMessage(code))),
       ...firstOfLine(text, [...document.errors, ...document.warnings]).map((error) => say(error.pos[0], "yaml", yamlMessage(error.code, error.message))),
@@ -90,14 +135,14 @@ export function parseYaml(source: SourceText, start = 0, end = source.text.lengt
       ...doubledFields(document).map(({ name, offset }) =>
         say(offset, "doubled-field", `The field ${JSON.stringify(name)} is written twice in this group. Keep one of them.`)),
     ];
-    if (problems.length > 0) return { ok: false, diagnostics: problems };
+    if (problems.length > 0) return { ok: false, diagnostics: problems.slice(0, MOST_PROBLEMS) };
     value = document.toJS({ maxAliasCount: MOST_ALIASES });
   } catch (error) {
     if (error instanceof ReferenceError) {
       return { ok: false, diagnostics: [say(0, "yaml-aliases", `Aliases (*name) multiply to more than ${MOST_ALIASES} copies. Write the values out instead.`)] };
     }
     if (error instanceof RangeError) {
-      return { ok: false, diagnostics: [say(0, "yaml-depth", "Groups or lists are nested too deeply to read. Hole pages need about ten levels; look for brackets that are not closed.")] };
+      return { ok: false, diagnostics: [say(0, "yaml-depth", DEPTH_MESSAGE)] };
     }
     throw error;
   }

@@ -5,6 +5,7 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { breakBring, breakNew } from "./folders.ts";
 import { damageHeightFiles } from "./height-files.ts";
 import { damagePictures } from "./pictures.ts";
 import { seeded } from "./random.ts";
@@ -23,6 +24,7 @@ const sum = (all: readonly Faults[]): Faults => ({ tried: all.reduce((tried, one
 const SUBJECTS: Readonly<Record<string, (folder: string, seed: number) => Promise<Faults>>> = {
   requests: (folder, seed) => attackServe(folder, 5000, seeded(seed)),
   swaps: async (folder) => sum([await breakSwaps(folder, "beside"), await breakSwaps(folder, "within")]),
+  folders: async (folder) => sum([await breakBring(folder), await breakNew(folder)]),
   heights: (folder, seed) => damageHeightFiles(folder, 10_000, seeded(seed)),
   pictures: (folder, seed) => damagePictures(folder, 5000, seeded(seed)),
 };

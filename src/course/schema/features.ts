@@ -65,6 +65,10 @@ export function checkFeatures(value: unknown, path: Path): CheckedFeatures {
     findings.push(errorAt([...path, "features"], "feature-collection", `features is ${shown(list)}: expected a list of features. Write - { type: Feature, id: ..., properties: ..., geometry: ... } for each.`));
     return { ...NONE, findings };
   }
+  if (list.length > MOST_FEATURES) {
+    findings.push(errorAt([...path, "features"], "feature-count", `There are ${list.length} features here: expected at most ${MOST_FEATURES}. Leave out what the hole does not need.`));
+    return { ...NONE, findings };
+  }
   const features: CheckedFeature[] = [];
   const written: WrittenFeature[] = [];
   list.forEach((entry: unknown, i) => {
@@ -75,6 +79,9 @@ export function checkFeatures(value: unknown, path: Path): CheckedFeatures {
   });
   return { listed: true, features, written, findings };
 }
+
+/** A hole drawn in every detail has a hundred. */
+const MOST_FEATURES = 2000;
 
 interface OneFeature {
   readonly feature: CheckedFeature | undefined;

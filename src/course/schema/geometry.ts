@@ -22,6 +22,14 @@ const DEPTH: Readonly<Record<GeometryType, number>> = { Point: 0, MultiPoint: 1,
 /** The lowest and highest ground, generously: the Dead Sea shore is at -430 m, no course above 6,000 m. */
 const HEIGHT_RANGE = [-500, 9000] as const;
 
+/** A coast of ten thousand vertices is drawn to the metre; twice that serves nothing and costs minutes. */
+const MOST_POSITIONS = 20_000;
+
+function countPositions(value: unknown, depth: number): number {
+  if (!Array.isArray(value)) return 0;
+  return depth <= 1 ? value.length * depth : value.reduce((sum: number, part: unknown) => sum + countPositions(part, depth - 1), 0);
+}
+
 /** Mistakes of one kind listed for one geometry; the rest are counted. */
 const MOST_LISTED = 10;
 
@@ -233,6 +241,10 @@ export function checkGeometry(value: unknown, path: Path, name: string): { geome
   if (coordinates === undefined) {
     findings.push(errorAt(path, "missing-field", `${name}: coordinates are missing. Write coordinates: and the positions as [longitude, latitude].`));
     return { geometry: undefined, findings };
+  }
+  const positions = countPositions(coordinates, DEPTH[type]);
+  if (positions > MOST_POSITIONS) {
+    return refuse(errorAt([...path, "coordinates"], "geometry-size", `${name} has ${positions} positions: expected at most ${MOST_POSITIONS}. Simplify it to a vertex every metre or two.`));
   }
   const check = new Check(name, type, [...path, "coordinates"]);
   if (checkPositions(coordinates, DEPTH[type], [], check)) {

@@ -61,6 +61,9 @@ function* flatten(data: unknown, issues: readonly Issue[], prefix: Path): Genera
 
 const isGroup = (value: unknown): boolean => value !== null && typeof value === "object" && !Array.isArray(value);
 
+/** Told of one file in one run. */
+const MOST_FINDINGS = 100;
+
 /**
  * One finding for each place a schema refused; several complaints about one value are one
  * mistake, and so is a misspelt field that leaves the right one missing.
@@ -70,6 +73,9 @@ export function findingsFromIssues(data: unknown, issues: readonly Issue[]): Fin
   for (const finding of flatten(data, issues, [])) {
     const key = JSON.stringify(finding.path);
     if (!seen.has(key)) seen.set(key, finding);
+    if (seen.size < MOST_FINDINGS) continue;
+    seen.set("more", errorAt([], "many-mistakes", "There are more mistakes in this file than are told here. Put these right first."));
+    break;
   }
   const findings = [...seen.values()];
   const strangers = findings.filter(({ rule }) => rule === "unknown-field");
