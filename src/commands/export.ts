@@ -1,5 +1,5 @@
 /** `npm run export`: a course's features in open formats, so that nothing is locked in. */
-import { mkdir, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Course } from "../course/types.ts";
@@ -12,6 +12,7 @@ import { courseGeoJson, writeGeoJson } from "../tell/export/geojson.ts";
 import { courseGpx } from "../tell/export/gpx.ts";
 import { courseKml } from "../tell/export/kml.ts";
 import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
+import { makeFolders } from "../read/make-folders.ts";
 
 const WRITERS: Readonly<Record<string, (course: Course) => string>> = {
   geojson: (course) => writeGeoJson(courseGeoJson(course)),
@@ -48,7 +49,7 @@ await runCommand(async () => {
   }
   const courses = options.course === undefined ? club.courses : club.courses.filter(({ id }) => id === options.course);
   if (courses.length === 0) throw new CommandError(`There is no course ${JSON.stringify(options.course)} in ${shownFolder(content)}. Write --course ${club.courses.map(({ id }) => id).join(" or --course ")}.`);
-  await mkdir(resolve(out), { recursive: true });
+  makeFolders(resolve(out));
   for (const course of courses) {
     for (const name of formats) {
       const file = join(out, `${course.id}.${name}`);

@@ -1,5 +1,5 @@
 /** `npm run paper`: pocket book, scorecard and tee signs as PDF files, from the same content as the guide. */
-import { mkdir, rename, rm, stat, writeFile } from "node:fs/promises";
+import { rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { tagFor } from "../course/guide-languages.ts";
@@ -26,6 +26,7 @@ import { finish, impose, onSheets, type Finish } from "./print/finish.ts";
 import { groundOfCourse, groundsOf } from "./print/pictures.ts";
 import { BOOKLET_SHEETS, readCourse, readPlayers, readSheet, readTees, readUnit, readWords, SIGN_SHEETS } from "./print/request.ts";
 import { paperCss, printDocuments } from "./print/to-pdf.ts";
+import { makeFolders } from "../read/make-folders.ts";
 
 const KINDS = ["book", "card", "signs"] as const;
 type Kind = (typeof KINDS)[number];
@@ -133,7 +134,7 @@ async function readOut(kind: Kind, options: Options): Promise<string> {
 
 /** Whole or not at all: a printer may be reading the last one. */
 async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
-  await mkdir(dirname(path), { recursive: true });
+  makeFolders(dirname(path));
   const beside = `${path}.${process.pid}`;
   try {
     await writeFile(beside, bytes);

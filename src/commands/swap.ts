@@ -15,6 +15,7 @@ import { basename, dirname, join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { RECORD_FILE } from "../site/build-record.ts";
 import { isLeftoverName, leftoverName, leftovers, renamedLeftover } from "../read/leftovers.ts";
+import { makeFolders } from "../read/make-folders.ts";
 
 const codeOf = (error: unknown): string => (error instanceof Error && "code" in error ? String(error.code) : "");
 
@@ -36,7 +37,7 @@ async function placeFor(path: string): Promise<Where> {
  */
 export async function swapIn(target: string, fill: (staging: string) => Promise<void>, where?: Where): Promise<void> {
   const path = resolve(target);
-  await mkdir(dirname(path), { recursive: true });
+  makeFolders(dirname(path));
   await recover(path);
   const how = where ?? (await placeFor(path));
   const beside = how === "beside";
@@ -122,7 +123,7 @@ async function replaceEntries(path: string, ready: string): Promise<void> {
     rename(join(path, name), join(replaced, name)).catch((error: unknown) => {
       if (codeOf(error) !== "ENOENT") throw error;
     });
-  await mkdir(replaced, { recursive: true });
+  makeFolders(replaced);
   if (ready !== moving) {
     const names = new Set(await readdir(ready));
     for (const name of await readdir(path)) if (!names.has(name) && name !== "lost+found" && !isLeftoverName(name)) await aside(name);

@@ -5,6 +5,7 @@
 import { randomBytes } from "node:crypto";
 import { mkdir, readdir, rm, stat } from "node:fs/promises";
 import { join } from "node:path";
+import { makeFolders } from "./make-folders.ts";
 
 /** `.marram-ready-4711-0123456789ab`, behind what it is for. */
 const NAME = /\.marram-(building|ready|moving|replaced)-(\d+)-[0-9a-f]{12}$/;
@@ -52,7 +53,7 @@ export async function leftovers(folder: string, before = ""): Promise<Leftover[]
 
 /** A folder to work in, swept of those that killed processes left. */
 export async function workFolder(parent: string, kind: LeftoverKind): Promise<string> {
-  await mkdir(parent, { recursive: true });
+  makeFolders(parent);
   for (const { path } of await leftovers(parent)) await rm(path, { recursive: true, force: true });
   const path = join(parent, leftoverName(kind));
   await mkdir(path);

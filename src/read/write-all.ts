@@ -8,6 +8,7 @@
 import { copyFile, mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { leftoverName, leftovers, renamedLeftover } from "./leftovers.ts";
+import { makeFolders } from "./make-folders.ts";
 
 export interface FileToWrite {
   /** Below the folder, with forward slashes. */
@@ -25,7 +26,7 @@ interface List {
 
 /** @throws the system's error; then the folder is as it was, or {@link finishWriting} makes it as it was meant */
 export async function writeAll(folder: string, files: readonly FileToWrite[], folders: readonly string[] = []): Promise<void> {
-  const made = await mkdir(folder, { recursive: true });
+  const made = makeFolders(folder);
   const building = join(folder, leftoverName("building"));
   const ready = renamedLeftover(building, "ready");
   try {
@@ -56,7 +57,7 @@ async function moveAll(folder: string, ready: string): Promise<void> {
   const { files, folders } = JSON.parse(await readFile(join(ready, LIST), "utf8")) as List;
   for (const [i, file] of files.entries()) {
     const [from, to] = [join(ready, String(i)), join(folder, file)];
-    await mkdir(dirname(to), { recursive: true });
+    makeFolders(dirname(to));
     await rename(from, to).catch((error: unknown) => {
       // Moved before, by whoever was killed.
       if (isCode(error, "ENOENT")) return;
@@ -64,7 +65,7 @@ async function moveAll(folder: string, ready: string): Promise<void> {
       throw error;
     });
   }
-  for (const one of folders) await mkdir(join(folder, one), { recursive: true });
+  for (const one of folders) makeFolders(join(folder, one));
   await rm(ready, { recursive: true, force: true });
 }
 

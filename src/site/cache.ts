@@ -4,10 +4,11 @@
  * any time.
  */
 import { createHash, randomUUID, type BinaryLike } from "node:crypto";
-import { mkdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
-import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
+import { readdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { makeFolders } from "../read/make-folders.ts";
 
 /** Names the folder where it is another; the bundler moves this module, so a build names it always. */
 export const CACHE_VARIABLE = "MARRAM_CACHE";
@@ -74,7 +75,7 @@ export async function keep(key: string, bytes: Uint8Array): Promise<void> {
   const path = pathOf(key);
   const unfinished = `${path}.${randomUUID()}`;
   try {
-    await mkdir(dirname(path), { recursive: true });
+    makeFolders(dirname(path));
     await writeFile(unfinished, bytes);
     await rename(unfinished, path);
   } catch (error) {
@@ -92,7 +93,7 @@ export function keepSync(key: string, bytes: Uint8Array): void {
       writeFileSync(unfinished, bytes);
     } catch {
       // Only the first in its folder has to make it.
-      mkdirSync(dirname(path), { recursive: true });
+      makeFolders(dirname(path));
       writeFileSync(unfinished, bytes);
     }
     renameSync(unfinished, path);
