@@ -16,7 +16,7 @@ import {
   drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater, sandDots, shoreLines,
 } from "./ground.ts";
 import { drawGrowth, drawHachures } from "./growth.ts";
-import { LabelPlacer } from "./labels.ts";
+import type { LabelPlacer } from "./labels.ts";
 import { drawLineOfPlay, drawTeeMarkers, group } from "./line-of-play.ts";
 import { drawLandmarks, drawNames } from "./names.ts";
 import { drawPhotoMarks } from "./photo-marks.ts";
