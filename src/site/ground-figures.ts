@@ -21,7 +21,7 @@ import { heightAt } from "../terrain/sample.ts";
 import { playerOfTee } from "./ground-players.ts";
 import { riseStory, type RiseStory } from "./ground-rise.ts";
 import { kept } from "./kept.ts";
-import { keptGreenLie, keptLanding, nameless } from "./kept-figures.ts";
+import { keptGreenLie, keptLanding, withoutNames } from "./kept-figures.ts";
 
 /** Air that effective lengths are stated in: still, at the course's height, at this temperature. */
 export const STATED_TEMPERATURE_CELSIUS = 15;
@@ -137,7 +137,7 @@ function teeGround(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid | undef
     corners: cornerLines(hole, tee, grid)
       .filter(({ obstacles, outOfBounds, savesMetres }) => obstacles.length > 0 || outOfBounds.length > 0 || savesMetres >= LEAST_SAVING_METRES)
       .map((line) => cornerOf(tee, line, grid, day)),
-    sight: grid && kept("sight", [nameless(hole), tee.tee.id, grid, driveMetres], () => sightOf(nameless(hole), tee, grid, driveMetres)),
+    sight: grid && kept("sight", [withoutNames(hole), tee.tee.id, grid, driveMetres], () => sightOf(withoutNames(hole), tee, grid, driveMetres)),
   };
 }
 

@@ -10,12 +10,12 @@ import { drawnHole, kept } from "./kept.ts";
 import { originalHole } from "./language-view.ts";
 
 /** A hole as figures may see it: the same one in every language. */
-export const nameless = (hole: MeasuredHole): MeasuredHole => drawnHole(originalHole(hole));
+export const withoutNames = (hole: MeasuredHole): MeasuredHole => drawnHole(originalHole(hole));
 
 /** As greenLie. */
 export const keptGreenLie = (hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid): GreenLie | undefined =>
-  kept("green-lie", [nameless(hole), tee.tee.id, grid], () => greenLie(nameless(hole), tee, grid));
+  kept("green-lie", [withoutNames(hole), tee.tee.id, grid], () => greenLie(withoutNames(hole), tee, grid));
 
 /** As landingAt. */
 export const keptLanding = (hole: MeasuredHole, tee: TeeFigures, driveMetres: number, grid: HeightGrid | undefined): ReturnType<typeof landingAt> =>
-  kept("landing", [nameless(hole), tee.tee.id, driveMetres, grid], () => landingAt(nameless(hole), tee, driveMetres, grid));
+  kept("landing", [withoutNames(hole), tee.tee.id, driveMetres, grid], () => landingAt(withoutNames(hole), tee, driveMetres, grid));
