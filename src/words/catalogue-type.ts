@@ -275,6 +275,19 @@ export interface Catalogue {
     readonly surveyed: (said: { readonly date: Date }) => string;
     readonly notSurveyed: string;
     readonly corridor: (said: { readonly width: Text }) => string;
+    readonly drawing: {
+      readonly title: string;
+      readonly description: (said: { readonly reach: Text; readonly carry: Text }) => string;
+      readonly caption: string;
+      readonly tee: string;
+      readonly corridor: string;
+      readonly lineOfPlay: string;
+      readonly pond: string;
+      readonly bunker: string;
+      readonly dryLand: string;
+      readonly reach: (said: { readonly length: Text }) => string;
+      readonly carry: (said: { readonly length: Text }) => string;
+    };
     readonly sources: string;
     readonly noSources: string;
     readonly list: {
