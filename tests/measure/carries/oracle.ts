@@ -122,6 +122,16 @@ function runOf(rings: readonly XY[][], line: readonly XY[]): Expected {
   return { reachMetres: holdsOrigin(rings) ? 0 : reach, farMetres: far, stations: [from, to] };
 }
 
+/** The library gives up on a few crossings it cannot tell from none; `undefined` where it does. */
+export function unlessGivenUp<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Error && error.message.startsWith("Unable to complete output ring")) return undefined;
+    throw error;
+  }
+}
+
 /**
  * What is expected of a hazard in a corridor, in order of play; `undefined` where two runs
  * lie so near the limit for joining that sampled stations cannot settle it.
