@@ -40,6 +40,6 @@ function spoken(message: CompiledMessage, locale: string): (said: FormatValues<s
  */
 export function speak<Words>(group: CompiledGroup, locale: string): Words {
   const words = Object.entries(group).map(([name, value]) =>
-    [name, typeof value === "string" ? value : Array.isArray(value) ? spoken(value, locale) : speak<unknown>(value as CompiledGroup, locale)]);
+    [name, typeof value === "string" ? value : Array.isArray(value) ? spoken(value, locale) : speak<unknown>(value, locale)]);
   return Object.fromEntries(words) as Words;
 }

@@ -30,4 +30,4 @@ function turnedMessage(message: unknown): unknown {
 
 /** Words in a language of which no letter is English; numbers are written as they were. */
 export const foreign = (group: CompiledGroup): CompiledGroup => Object.fromEntries(Object.entries(group).map(([name, value]) =>
-  [name, name === "locale" ? value : typeof value === "string" || Array.isArray(value) ? turnedMessage(value) : foreign(value as CompiledGroup)])) as CompiledGroup;
+  [name, name === "locale" ? value : typeof value === "string" || Array.isArray(value) ? turnedMessage(value) : foreign(value)])) as CompiledGroup;
