@@ -147,7 +147,7 @@ describe("the section's scales", () => {
   function scaleOf(tee: string, lengthMetres: number) {
     const outline = pathPoints(tags.find(({ attributes }) => attributes["id"] === `s-${tee}`)!.attributes["d"]!)[0]!;
     const marker = tags.find((tag) => tag.name === "circle" && tag.attributes["r"] === "3.200" && within(tag, { "data-tee": tee })) ?? tags.find((tag) => tag.name === "circle" && number(tag, "r") === 3.2 && within(tag, { "data-tee": tee }))!;
-    const flagX = Number(/translate\(([-\d.]+)/.exec(tags.find((tag) => tag.name === "g" && /^translate\(/.test(tag.attributes["transform"] ?? "") && within(tag, { "data-tee": tee }))!.attributes["transform"]!)![1]);
+    const flagX = Number(/translate\(([-\d.]+)/.exec(tags.find((tag) => tag.name === "g" && tag.attributes["transform"]?.startsWith("translate(") && within(tag, { "data-tee": tee }))!.attributes["transform"]!)![1]);
     const teeX = number(marker, "cx");
     const groundAt = (x: number): number => outline.reduce((best, point) => (Math.abs(point[0] - x) < Math.abs(best[0] - x) ? point : best))[1];
     const perMetre = (flagX - teeX) / lengthMetres;
