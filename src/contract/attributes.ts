@@ -18,6 +18,8 @@ export const tee = "data-tee";
 export const units = "data-units";
 export const unit = "data-unit";
 export const third = "data-third";
+/** Whether a browser may break long words, by the rules of the page's language: `auto` or `manual`. */
+export const hyphens = "data-hyphens";
 /** Name of the edition a page belongs to, and how many bytes it has. */
 export const edition = "data-edition";
 export const editionBytes = "data-edition-bytes";
