@@ -12,7 +12,7 @@ export type ConditionsField = "speed" | "from" | "temperature" | "carry";
 export type Setting = "tee" | "units" | "third";
 
 /** What of the landing ground after the golfer's own drive stands in a place. */
-export type OwnValue = "fairway" | "leaves" | Side | "lie" | "view";
+export type OwnValue = "fairway" | "leaves" | Side | "next" | "lie" | "view";
 
 /** Attributes with a few values only. */
 interface Values {
