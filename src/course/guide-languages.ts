@@ -1,5 +1,5 @@
 /** Languages the guide's own words are written in, by primary language subtag (BCP 47). */
-export const GUIDE_LANGUAGES = ["en", "de"] as const;
+export const GUIDE_LANGUAGES = ["en", "de", "fr"] as const;
 
 export type GuideLanguage = (typeof GUIDE_LANGUAGES)[number];
 

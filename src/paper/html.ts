@@ -42,7 +42,8 @@ export const mmOf = (px: number): number => px / PX_PER_MM;
 /** `4,100` for a scale's denominator, rounded to two digits that mean something. */
 export function denominator(metresPerPaperMetre: number, locale: string): string {
   const step = metresPerPaperMetre >= 1000 ? 100 : 10;
-  return new Intl.NumberFormat(locale).format(Math.round(metresPerPaperMetre / step) * step);
+  // The guide's fonts have no narrow space, by which some languages part thousands.
+  return new Intl.NumberFormat(locale).format(Math.round(metresPerPaperMetre / step) * step).replaceAll("\u202f", "\u00a0");
 }
 
 /** Marram grass over two waves: the guide's own mark. */

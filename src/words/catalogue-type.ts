@@ -271,6 +271,7 @@ export interface Catalogue {
       readonly seasons: string;
       readonly air: string;
     };
+    readonly tipsNotChecked: string;
     readonly survey: string;
     readonly surveyed: (said: { readonly date: Date }) => string;
     readonly notSurveyed: string;

@@ -30,7 +30,8 @@ const OPTIONS: FormatOptions = {
 
 /** A message that asks for something; written as JSON it is its compiled form again. */
 function spoken(message: CompiledMessage, locale: string): (said: FormatValues<string>) => string {
-  const say = (said: FormatValues<string>): string => String(format(message, locale, said, OPTIONS));
+  // Some languages part thousands by a narrow space, which the guide's fonts do not have.
+  const say = (said: FormatValues<string>): string => String(format(message, locale, said, OPTIONS)).replaceAll("\u202f", "\u00a0");
   return Object.assign(say, { toJSON: () => message });
 }
 

@@ -56,7 +56,34 @@ describe.each(LANGUAGES)("%s", (language) => {
 });
 
 /** Golf's own words and symbols, the same in all languages. */
-const SHARED = /^(N|S|W|In|L|Out|R|Par|Par \{par\}|Bunker|Carry|Drive|Driver|Fairway|Hybrid|Score|Slope Rating|Course Rating|Bogey Rating|Name|Website|Yards|mph|m\/s|°|°C|yd|m|ft|Mast|1:\{denominator\}|\{times\}×|[Dd]rive \{length\}|\{percent\}\s%|\{wind\}, \{temperature\}\s°C\.|Carry, \{unit\}|\{number\}\skm)$/;
+const SHARED = /^(N|S|W|In|L|Out|R|Par|Par \{par\}|Bunker|Carry|Drive|Driver|Fairway|Hybrid|Score|Slope Rating|Course Rating|Bogey Rating|Name|Website|Yards|mph|m\/s|°|°C|yd|m|ft|Mast|1:\{denominator\}|\{times\}×|[Dd]rive \{length\}|\{percent\}\s%|\{wind\}, \{temperature\}\s°C\.|Carry, \{unit\}|Pitching wedge|\{number\} \{count, plural, one \{yard\} other \{yards\}\}|\{number\}\skm)$/;
+
+test("words of golf and symbols apart, no language has another's phrases", () => {
+  for (const [language, leaves] of Object.entries(said)) {
+    for (const [other, theirs] of Object.entries(said)) {
+      if (other === language) continue;
+      const same = leaves.filter((leaf, i) => leaf.message.text === theirs[i]!.message.text && /\p{L}{4}.*\s.*\p{L}{4}/u.test(own(leaf)) && !SHARED.test(leaf.message.text));
+      expect([language, other, same.map(({ path, message }) => `${path}: ${message.text}`)]).toEqual([language, other, []]);
+    }
+  }
+});
+
+describe("French", () => {
+  test("sets no-break spaces where French has them, and quotes and apostrophes of its own", () => {
+    for (const { path, message: { text } } of said["fr"]!) {
+      // Between braces stands the format, not the language.
+      const written = text.replace(/\{\w+, (?:plural|select|selectordinal|date),?/g, "");
+      expect([path, written.match(/[^\u00a0:](?:[:;!?»%](?=\s|$))|«(?!\u00a0)|["“”']/u)]).toEqual([path, null]);
+      expect([path, written.match(/[\d}] (?:m|cm|km|%|°C|Pa|Mo|m\/s|yards)(?![\p{L}])/u)]).toEqual([path, null]);
+      expect([path, written.replace(/4\.3a(?:\/1)?|(?:Règle|Règles de golf \()\s?\d+\.\d\w?/g, "").match(/\d\.\d/)]).toEqual([path, null]);
+    }
+  });
+
+  test("is singular for none and for one, and counts what comes again", () => {
+    expect([0, 1, 9].map((count) => words("fr").cover.holesCount({ count }))).toEqual(["0 trou", "1 trou", "9 trous"]);
+    expect([1, 2, 4].map((time) => words("fr").stretch({ name: "Ruisseau", time }))).toEqual(["Ruisseau, première fois", "Ruisseau, deuxième fois", "Ruisseau, 4e fois"]);
+  });
+});
 
 describe("German", () => {
   test("is not English, but for golf's own words", () => {
