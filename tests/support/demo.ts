@@ -1,5 +1,5 @@
 /**
- * The demo guide as a club would build it, for a path below a host's root: built once for
+ * The demo guide, or another club's, as a club would build it, for a path below a host's root: built once for
  * all tests that look at a built guide, and used again while neither code nor content
  * change. Whoever reads it leaves it as it is; who must change it takes a copy.
  */
@@ -18,7 +18,7 @@ const CONTENT_VARIABLE = "MARRAM_TEST_CONTENT";
 
 const KEPT = join(PROJECT, "node_modules/.cache/marram-demo");
 /** So many are kept: one switches between branches. */
-const MOST_KEPT = 3;
+const MOST_KEPT = 6;
 
 async function filesBelow(path: string): Promise<string[]> {
   if ((await stat(path)).isFile()) return [path];
@@ -48,7 +48,7 @@ const build = (content: string, folder: string): Promise<void> => new Promise((r
   child.on("error", reject);
   child.on("close", (code) => {
     if (code === 0) resolve();
-    else reject(new Error(`The demo guide could not be built for the tests.\n${said}`));
+    else reject(new Error(`The guide of ${content} could not be built for the tests.\n${said}`));
   });
 });
 
@@ -59,8 +59,10 @@ async function sweep(): Promise<void> {
 }
 
 /** The folder of the built demo. @throws Error with what the build said */
-export async function builtDemo(): Promise<string> {
-  const content = process.env[CONTENT_VARIABLE] ?? join(PROJECT, "content");
+export const builtDemo = (): Promise<string> => builtGuide(process.env[CONTENT_VARIABLE] ?? join(PROJECT, "content"));
+
+/** The folder of a content folder's built guide. @throws Error with what the build said */
+export async function builtGuide(content: string): Promise<string> {
   const folder = join(KEPT, await nameOf(content));
   if (!existsSync(folder)) {
     await mkdir(KEPT, { recursive: true });
