@@ -87,11 +87,15 @@ describe.each(["phone", "desk"] as const)("on the %s plate", (composition) => {
     const { eyes: [eye] } = marksOf(drawn(withPhotos({ from: "tee", towards: "green" }), composition).svg);
     const markers = plain.tees.map(({ marker }) => sheet.toSheet(marker));
     for (const marker of markers) expect(distanceMetres(marker, eye!)).toBeGreaterThan(7);
+    const green = sheet.toSheet(plain.tees[0]!.green.middle);
+    const own = sheet.toSheet(plain.tees.find(({ tee: { id } }) => id === plain.course.defaultTee)!.marker);
+    expect(distanceMetres(green, eye!)).toBeGreaterThan(distanceMetres(green, own));
   });
 
   test("two from one place do not lie on each other", () => {
-    const { eyes } = marksOf(drawn(withPhotos({ from: "tee", towards: "green" }, { from: "tee", towards: "green" }), composition).svg);
+    const { eyes, letters } = marksOf(drawn(withPhotos({ from: "tee", towards: "green" }, { from: "tee", towards: "green" }), composition).svg);
     expect(distanceMetres(eyes[0]!, eyes[1]!)).toBeGreaterThan(7);
+    expect(letters).toEqual(["A", "B"]);
   });
 
   test("one taken beyond the sheet waits at its edge", () => {
