@@ -5,6 +5,7 @@
  */
 import type { Diagnostic } from "../course/diagnostic.ts";
 import { draftOf, PLACEHOLDER_DESCRIPTION, unnamedSources, type HoleDraft } from "../course/draft.ts";
+import { numbersIn } from "../course/schema/wording.ts";
 import type { Course, Hole, MarkedField } from "../course/types.ts";
 
 export interface ToDo {
@@ -19,11 +20,12 @@ interface Drafted {
   readonly draft: HoleDraft;
 }
 
-/** `Hole 3`, `Holes 3, 4 and 9`. */
-const holesOf = (some: readonly Drafted[]): string => {
-  const numbers = some.map(({ hole }) => hole.number);
-  return `${numbers.length === 1 ? "Hole" : "Holes"} ${numbers.join(", ").replace(/, (\d+)$/, " and $1")}`;
-};
+/** `Hole 3`, `Holes 3, 4 and 9 to 18`. */
+const holesOf = (some: readonly Drafted[]): string => `${some.length === 1 ? "Hole" : "Holes"} ${numbersIn(some.map(({ hole }) => hole.number))}`;
+
+/** Pages by name, or where there are many the folder they are in. */
+const pagesOf = (course: Course, holes: readonly Hole[]): string =>
+  holes.length <= 3 ? holes.map(({ slug }) => `${course.id}/holes/${slug}.md`).join(", ") : `${course.id}/holes/, the pages of holes ${numbersIn(holes.map(({ number }) => number))}`;
 
 const FIELD_WORDS: Readonly<Record<MarkedField, string>> = { par: "par", strokeIndex: "stroke index", card: "printed card" };
 
@@ -65,7 +67,7 @@ function courseToDo(course: Course, folder: string, lengths: ReadonlyMap<string,
   if (markers.length > 0) list.push({ what: `${holesOf(markers)}: ${markerCount} tee marker${markerCount === 1 ? " was" : "s were"} proposed on tee grounds. Look at each, move what is wrong, then confirm.`, how: `${bring} --confirm markers --write` });
   for (const field of ["par", "strokeIndex"] as const) {
     const open = pick((draft) => draft.placeholderFields.includes(field));
-    if (open.length > 0) list.push({ what: `${holesOf(open)}: the ${FIELD_WORDS[field]} is a placeholder. Write ${field}: ___ and take ${field} out of placeholder.`, how: open.map(({ hole }) => page(hole)).join(", ") });
+    if (open.length > 0) list.push({ what: `${holesOf(open)}: the ${FIELD_WORDS[field]} is a placeholder. Write ${field}: ___ and take ${field} out of placeholder.`, how: pagesOf(course, open.map(({ hole }) => hole)) });
   }
   for (const { hole } of pick((draft) => draft.placeholderFields.includes("card"))) {
     const measured = lengths.get(`${course.id}/${hole.number}`) ?? {};
@@ -79,7 +81,7 @@ function courseToDo(course: Course, folder: string, lengths: ReadonlyMap<string,
   const card = pick((draft) => draft.proposedFields.includes("card"));
   if (card.length > 0) list.push({ what: `${holesOf(card)}: the card shows measured lengths, not the printed ones. Correct what differs, then confirm.`, how: `${bring} --confirm card --write` });
   const tips = course.holes.filter((hole) => hole.tip.markdown === "" || draftOf(hole)?.tip === true);
-  if (tips.length > 0) list.push({ what: `${tips.length} tip${tips.length === 1 ? " is" : "s are"} not written yet. Write how each hole is played, below the second line ---.`, how: tips.map(page).join(", ") });
+  if (tips.length > 0) list.push({ what: `${tips.length} tip${tips.length === 1 ? " is" : "s are"} not written yet. Write how each hole is played, below the second line ---.`, how: pagesOf(course, tips) });
   if (course.description === PLACEHOLDER_DESCRIPTION || course.description === "") list.push({ what: `${course.name} has no description yet. Write description: and what a visitor should know.`, how: `${course.id}/course.yaml` });
   const unnamed = unnamedSources(course);
   if (unnamed.length > 0) list.push({ what: `Nobody has said where ${unnamed.join(", ")} ${unnamed.length === 1 ? "comes" : "come"} from, and under what licence. Write text and licence in sources.`, how: `${course.id}/course.yaml: - { text: "___", licence: "___", files: [ ${unnamed.map((file) => JSON.stringify(file)).join(", ")} ] }` });

@@ -11,6 +11,7 @@ import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
 import { renderInlineMarkdown } from "../tell/markdown.ts";
 import { decimal } from "../tell/numbers.ts";
+import { computedFrom, creditText, draftLine } from "../site/draft-line.ts";
 import { otherLanguage } from "../site/language-view.ts";
 import type { Words } from "../site/words.ts";
 import { dayOf } from "../words/day.ts";
@@ -132,6 +133,10 @@ export function cardPage({ measured, tees, unit, words, theme }: BookMatter): st
 
 export const notesPage = ({ words }: BookMatter): string => notesBox(words.paper.book.notes, " whole");
 
+/** That it is a draft, and whose the shapes are. */
+const stateOf = (course: BookMatter["measured"]["course"], words: Words): string[] =>
+  [draftLine(course, words), creditText(course, words)].filter((line) => line !== undefined);
+
 export function backPage({ club, measured: { course }, words }: BookMatter): string {
   const survey = course.surveyed ? words.figures.surveyed({ date: dayOf(course.surveyed) }) : words.figures.notSurveyed;
   const { address, telephone, email, website } = club.contact;
@@ -139,7 +144,8 @@ export function backPage({ club, measured: { course }, words }: BookMatter): str
   return (
     `<div class="back">${CREST}<p class="club"><b>${escape(club.name)}</b>${club.place ? `<br>${escape(club.place)}` : ""}</p>` +
     (contact.length > 0 ? `<p>${contact.map(escape).join("<br>")}</p>` : "") +
-    `<div class="back-foot"><p>${escape(survey)} ${escape(words.footer.measured)}</p>` +
+    `<div class="back-foot"><p>${escape(survey)} ${escape(computedFrom(course, words))}</p>` +
+    stateOf(course, words).map((line) => `<p><b>${escape(line)}</b></p>`).join("") +
     (club.invented ? `<p><b>${escape(club.invented)}</b></p>` : "") +
     `<p>${escape(words.paper.careRule)}</p></div></div>`
   );

@@ -11,6 +11,7 @@ import { strokesOn, writtenHandicap } from "../measure/handicap.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import { nines } from "../components/nines.ts";
 import { lengthsFrom, parOf } from "../components/totals.ts";
+import { creditText, draftLine } from "../site/draft-line.ts";
 import type { Words } from "../site/words.ts";
 import { dayOf } from "../words/day.ts";
 import { decimal } from "../tell/numbers.ts";
@@ -147,6 +148,6 @@ function backPanel({ club, measured: { course }, tees, unit, words, theme }: Car
     `<div class="card-back">${CREST}<p class="club"><b>${escape(club.name)}</b></p>` +
     (rows.length > 0 ? `<table class="card-ratings"><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table><p class="fine">${escape(say.ratingsNote)}</p>` : "") +
     `<div class="card-care"><p><b>${escape(words.cautions.lead)}</b></p><p>${escape([lightning, balls].map(({ title, text }) => `${words.labelled({ label: title })} ${text}`).join(" "))}</p></div>` +
-    `<p class="fine">${escape(say.intro({ unit: words.settings.inUnit[unit] }))} ${escape(say.measuredNote)} ${course.surveyed ? escape(words.figures.surveyed({ date: dayOf(course.surveyed) })) : ""} ${escape(club.invented ?? "")}</p></div>`
+    `<p class="fine">${escape(say.intro({ unit: words.settings.inUnit[unit] }))} ${escape(say.measuredNote)} ${course.surveyed ? escape(words.figures.surveyed({ date: dayOf(course.surveyed) })) : ""} ${escape([club.invented, draftLine(course, words), creditText(course, words)].filter((line) => line !== undefined).join(" "))}</p></div>`
   );
 }

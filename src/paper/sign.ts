@@ -7,6 +7,7 @@ import type { PlateGround } from "../draw/relief.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
 import { nearbyCautions, perGender } from "../components/hole-view.ts";
+import { creditText, draftLine } from "../site/draft-line.ts";
 import type { Words } from "../site/words.ts";
 import { chosenTees, plateTee } from "./book-hole.ts";
 import { CREST, escape, figure, inOneInk, mmOf, sized, symbolOf } from "./html.ts";
@@ -77,7 +78,7 @@ function signLeaf({ club, teeIds, unit, words, theme, groundOf, addressOf, measu
     `<div class="sign-side"><div class="tee-bars">${tees.map((tee) => teeBar(tee, unit, words, theme === "ink")).join("")}</div><p class="sign-unit">${escape(words.settings[unit])}</p>` +
     (cautions.length > 0 ? `<div class="sign-care"><p><b>${escape(words.paper.care)}</b></p><ul>${cautions.map((kind) => `<li>${escape(words.paper.nearby[kind])}</li>`).join("")}</ul></div>` : "") +
     `<div class="sign-qr">${drawQr(address, { label: words.holeTitle({ hole: hole.number, name: hole.name }), sizeMm: SIGN_QR_MM })}<p><b>${escape(words.paper.sign.scan)}</b></p><p class="address">${escape(address.replace(/^https?:\/\//, ""))}</p></div></div></div>` +
-    `<footer class="sign-foot">${CREST}<p><b>${escape(course.name)}</b> ${escape(club.place ?? "")}</p><p class="rule">${escape(words.paper.careRule)}${club.invented ? ` ${escape(club.invented)}` : ""}</p></footer>` +
+    `<footer class="sign-foot">${CREST}<p><b>${escape(course.name)}</b> ${escape(club.place ?? "")}</p><p class="rule">${escape(words.paper.careRule)}${[club.invented, draftLine(course, words, [hole]), creditText(course, words)].flatMap((line) => (line === undefined ? [] : [` ${escape(line)}`])).join("")}</p></footer>` +
     `</div></section>`
   );
 }

@@ -458,6 +458,20 @@ export interface Catalogue {
     readonly figures: string;
     readonly measured: string;
   };
+  readonly draft: {
+    readonly line: (said: { readonly reasons: Text }) => string;
+    readonly label: string;
+    readonly shapes: string;
+    readonly proposed: string;
+    readonly figures: string;
+    readonly tip: string;
+    readonly sources: string;
+    readonly fromPlaceholders: string;
+    readonly fromSources: (said: { readonly sources: Text }) => string;
+    readonly fromClub: string;
+    readonly intro: string;
+    readonly mapData: (said: { readonly credits: Text }) => string;
+  };
   readonly ground: {
     readonly section: {
       readonly title: string;

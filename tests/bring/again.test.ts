@@ -143,6 +143,14 @@ describe("again", () => {
     expect((await bring(next)).changes.flatMap(({ kept }) => kept)).toEqual([]);
   });
 
+  it("knows a poorer drawing of what is there by its shape, adds nothing and takes no golf tag away", async () => {
+    const before = text(1);
+    const plan = await bring([polygon("s1", { natural: "sand" }, oval(-14.5, 200.5, 4.2, 3, 9)), polygon("b3", { natural: "sand", name: "The Cellar" }, oval(30, 170, 4, 3, 8)), polygon("s2", { natural: "sand" }, oval(-14, 120, 4, 3, 8)), polygon("s3", { golf: "bunker" }, oval(-14, 120, 4, 3, 9))]);
+    expect(brief(plan).sort()).toEqual(["changed ; 1/the-cellar ; natural: sand added ; surface: sand removed", "duplicate ; 1/bunker-left-2", "duplicate ; 1/bunker-left-3", "new ; 1/bunker-left-3"]);
+    await write(plan);
+    expect(text(1).match(/golf: bunker/g)!.length).toBe(before.match(/golf: bunker/g)!.length + 1);
+  });
+
   it("does not bring back what the club took out, and says so", async () => {
     rewrite(1, /\n.*id: the-cellar.*/, "");
     const plan = await bring(survey());

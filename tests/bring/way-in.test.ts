@@ -93,9 +93,9 @@ describe("ends in a guide that is sound", () => {
     await bring("tracing.geojson", asGeoJson(asTagged(all(), { par })), { cardFromGround: true, stated: { text: "Traced by the club", licence: "All rights with the club", link: undefined } });
     const left = await toDoOf(content, "our-club");
     expect(left.map(({ what }) => what.replace(/\d+ remarks?/, "N remarks"))).toEqual([
-      expect.stringMatching(/^Holes 1, .* and 18: 72 tee markers were proposed on tee grounds/),
-      expect.stringMatching(/^Holes 1, .* and 18: the stroke index is a placeholder/),
-      expect.stringMatching(/^Holes 1, .* and 18: the card shows measured lengths, not the printed ones/),
+      expect.stringMatching(/^Holes 1 to 18: 72 tee markers were proposed on tee grounds/),
+      expect.stringMatching(/^Holes 1 to 18: the stroke index is a placeholder/),
+      expect.stringMatching(/^Holes 1 to 18: the card shows measured lengths, not the printed ones/),
       "18 tips are not written yet. Write how each hole is played, below the second line ---.",
       "Our Links has no description yet. Write description: and what a visitor should know.",
       expect.stringMatching(/^The check has N remarks/),
@@ -117,7 +117,7 @@ describe("ends in a list that says what is missing", () => {
     const plan = await bring("parts.osm", asOsm(asTagged(all(), { lines: false })));
     expect(plan.files.map(({ file }) => file)).toEqual(["our-links/not-placed.geojson"]);
     const left = await toDoOf(content, "our-club");
-    expect(left[0]!).toEqual({ what: expect.stringMatching(/^Holes 1, 2, .* and 18: all shapes are placeholders/), how: "npm run bring -- --content our-club --course our-links FILE --write" });
+    expect(left[0]!).toEqual({ what: expect.stringMatching(/^Holes 1 to 18: all shapes are placeholders/), how: "npm run bring -- --content our-club --course our-links FILE --write" });
     expect(shortReport(plan, "our-links").join("\n")).toContain("18 greens: no line of play to place by");
   });
 

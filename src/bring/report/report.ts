@@ -1,5 +1,6 @@
 /** What bring did or would do, in lines for the terminal: at most a screen, golf first, or all of it. Pure. */
 import type { FeatureKind } from "../../course/types.ts";
+import { numbersIn } from "../../course/schema/wording.ts";
 import type { LeftOver } from "../left-over.ts";
 import type { Change } from "../merge/changes.ts";
 import type { Plan } from "../plan.ts";
@@ -14,19 +15,6 @@ function tally<T>(items: readonly T[], key: (item: T) => string): [key: string, 
   const groups = new Map<string, T[]>();
   for (const item of items) groups.set(key(item), [...(groups.get(key(item)) ?? []), item]);
   return [...groups].sort(([a, x], [b, y]) => y.length - x.length || (a < b ? -1 : 1));
-}
-
-/** `5, 7 to 9 and 12`. */
-export function numbersIn(numbers: readonly number[]): string {
-  const sorted = [...new Set(numbers)].sort((a, b) => a - b);
-  const runs: [number, number][] = [];
-  for (const n of sorted) {
-    const last = runs.at(-1);
-    if (last !== undefined && last[1] === n - 1) last[1] = n;
-    else runs.push([n, n]);
-  }
-  const words = runs.flatMap(([a, b]) => (b - a < 2 ? (a === b ? [`${a}`] : [`${a}`, `${b}`]) : [`${a} to ${b}`]));
-  return words.join(", ").replace(/, ([^,]*)$/, " and $1");
 }
 
 const ORDER: readonly FeatureKind[] = ["line-of-play", "green", "fairway", "teeing-ground", "tee-marker", "bunker", "penalty-area-yellow", "penalty-area-red", "water", "pin", "rough"];

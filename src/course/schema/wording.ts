@@ -32,3 +32,16 @@ export function insteadOf(typed: string, valid: readonly string[]): string {
 
 /** `1 position`, `2 positions`; `2 entries` where the plural is not made with an s. */
 export const count = (n: number, noun: string, plural = `${noun}s`): string => `${n} ${n === 1 ? noun : plural}`;
+
+/** `5, 7 to 9 and 12`. */
+export function numbersIn(numbers: readonly number[]): string {
+  const sorted = [...new Set(numbers)].sort((a, b) => a - b);
+  const runs: [number, number][] = [];
+  for (const n of sorted) {
+    const last = runs.at(-1);
+    if (last !== undefined && last[1] === n - 1) last[1] = n;
+    else runs.push([n, n]);
+  }
+  const words = runs.flatMap(([a, b]) => (b - a < 2 ? (a === b ? [`${a}`] : [`${a}`, `${b}`]) : [`${a} to ${b}`]));
+  return words.join(", ").replace(/, ([^,]*)$/, " and $1");
+}

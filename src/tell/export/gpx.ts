@@ -6,6 +6,7 @@
  */
 import type { Position } from "geojson";
 import { KIND_KEYS } from "../../course/schema/vocabulary.ts";
+import { creditLines } from "../../course/credits.ts";
 import type { Course, Feature } from "../../course/types.ts";
 import { areaSquareMetres, innerPoint } from "../../geo/area.ts";
 import { frameAt } from "../../geo/frame.ts";
@@ -86,10 +87,13 @@ export function courseGpx(course: Course): string {
       "  </rte>",
     ];
   });
+  const credits = creditLines(course);
+  const link = credits.find((credit) => credit.link !== undefined)?.link;
+  const copyright = credits.length === 0 ? "" : `<copyright author="${xml(credits.map(({ text }) => text).join("; "))}">${link === undefined ? "" : `<license>${xml(link)}</license>`}</copyright>`;
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     '<gpx xmlns="http://www.topografix.com/GPX/1/1" version="1.1" creator="Marram">',
-    `  <metadata><name>${xml(course.name)}</name></metadata>`,
+    `  <metadata><name>${xml(course.name)}</name>${copyright}</metadata>`,
     ...waypoints,
     ...routes,
     "</gpx>",

@@ -3,6 +3,7 @@
  * feature, its tags as extended data, so that nothing is lost on the way.
  */
 import type { Position } from "geojson";
+import { creditLines } from "../../course/credits.ts";
 import type { Course, Feature, FeatureKind } from "../../course/types.ts";
 import { exportFeatures, type ExportFeature } from "./features.ts";
 import { degreesText, xml } from "./xml.ts";
@@ -76,6 +77,7 @@ function placemark({ hole, feature, tags }: ExportFeature, indent: string): stri
 
 export function courseKml(course: Course): string {
   const features = exportFeatures(course);
+  const credits = creditLines(course).map(({ text }) => text).join("; ");
   const folder = (name: string, own: readonly ExportFeature[]): string[] =>
     own.length === 0 ? [] : [`    <Folder><name>${xml(name)}</name>`, ...own.map((one) => placemark(one, "      ")), "    </Folder>"];
   return [
@@ -83,6 +85,7 @@ export function courseKml(course: Course): string {
     '<kml xmlns="http://www.opengis.net/kml/2.2">',
     "  <Document>",
     `    <name>${xml(course.name)}</name>`,
+    ...(credits === "" ? [] : [`    <description>${xml(credits)}</description>`]),
     ...Object.entries(STYLES).map(([id, style]) => `    <Style id="${id}"><LineStyle><color>${style.line}</color><width>2</width></LineStyle><PolyStyle><color>${style.fill}</color></PolyStyle></Style>`),
     ...folder("Shared by the holes", features.filter(({ hole }) => hole === undefined)),
     ...course.holes.flatMap((hole) => folder(`Hole ${hole.number} ${hole.name}`, features.filter((one) => one.hole === hole.number))),
