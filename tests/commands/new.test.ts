@@ -38,6 +38,8 @@ test("a new club of nine holes is checked and built as it stands", async () => {
   const pages = await builtPages(out);
   for (let hole = 1; hole <= 9; hole++) expect(pages).toContain(`our-links/${hole}/`);
   expect(await readFile(join(out, "our-links/1/index.html"), "utf8")).toContain("This text stands for the tip");
+  // Placeholders are told on every page that shows them.
+  for (const page of ["1/", "1/flyover/", "card/", "map/", "figures/", ""]) expect(await readFile(join(out, `our-links/${page}index.html`), "utf8")).toMatch(/<aside class="draft"[^>]*><p><strong>Draft: shapes are placeholders/);
 });
 
 test("a folder that is not empty is left alone", async () => {
@@ -63,14 +65,14 @@ test("the options' own mistakes, and nothing is written", async () => {
     await told(),
     await told("--folder", none),
     await told("--folder", none, "--name", "Club"),
-    await told("--folder", none, ...GOOD.slice(0, -1), "56.5,-9"),
+    await told("--folder", none, ...GOOD.slice(0, -1), "somewhere"),
     await told("--folder", none, "--hole", "9"),
   ]).toMatchInlineSnapshot(`
     [
       "--folder is missing: where is the club's folder to be? Write --folder ../our-club.",
       "--name is missing. The club's name: write --name "Our Golf Club".",
-      "--at is missing. Where the first tee is (look it up on any map), as lat=56.5012, lon=-9.0123: write --at "lat=56.5012,lon=-9.0123".",
-      "The position is "56.5,-9", which does not say which number is the latitude. Write --at "lat=56.5012,lon=-9.0123", in decimal degrees, south and west with a minus.",
+      "--at is missing. Where the first tee is, as a map gives it (56.5012, -9.0123, or the map's share link): write --at "56.5012, -9.0123".",
+      "The position "somewhere" cannot be read. Write --at "56.5012, -9.0123", latitude first, south and west with a minus; degrees and minutes or a map's share link do too.",
       "Unknown option '--hole'.",
     ]
   `);
