@@ -90,7 +90,7 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     drawing: 1,
     tuftSpacing: 17,
     crownSpacing: 7.6,
-    knots: 6,
+    knots: 12,
     mostContour: 9000,
     mostHachures: 520,
     mostDots: 800,

@@ -56,7 +56,7 @@ export const PLATE_FAMILY = "Besley, Georgia, 'Times New Roman', serif";
 const UNITS: readonly LengthUnit[] = ["yards", "metres"];
 
 /** Characters a plate may have: some 23 KB once compressed; less for the one a hole's page holds itself. */
-const mostCharacters = ({ name }: Composition): number => (name === "phone" ? 76_000 : 92_000);
+const mostCharacters = ({ name }: Composition): number => (name === "phone" ? 67_000 : 92_000);
 /** Shares of its texture that a heavy plate is redrawn with until it is light enough. */
 const THINNING = [1, 0.85, 0.65, 0.4, 0.2] as const;
 

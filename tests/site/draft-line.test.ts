@@ -26,7 +26,7 @@ describe.each(GUIDE_LANGUAGES)("in %s", (tag) => {
   it("tells each reason for a draft apart", () => {
     const lines = [marked("placeholder", "green"), marked("proposed", "tee-marker"), plainCourse({ rest: { placeholder: ["card"] } }), { ...credited(), credits: [] }].map((course) => draftLine(course, language));
     expect(new Set(lines).size).toBe(4);
-    for (const line of lines) expect(line).toMatch(/^(Draft|Entwurf): .+\.$/);
+    for (const line of lines) expect(line).toMatch(/^(?:Draft|Entwurf|Brouillon\u00a0): .+\.$/);
   });
 
   it("claims a survey only where there is one", () => {
