@@ -13,9 +13,9 @@ function parsed(written: string): unknown {
 /** A length, or the lengths that a total is of. */
 export type Metres = number | readonly number[];
 
-/** Metres of a figure of a fixed tee, or by tee set, to the centimetre that figures are held to. */
+/** Metres of a figure of a fixed tee, or by tee set, to the millimetre: a coarser one could turn a whole unit. */
 export const writeMetres = (metres: Metres | Readonly<Record<string, Metres>>): string =>
-  JSON.stringify(metres, (_, value: unknown) => (typeof value === "number" ? Math.round(value * 100) / 100 : value));
+  JSON.stringify(metres, (_, value: unknown) => (typeof value === "number" ? Math.round(value * 1000) / 1000 : value));
 
 /** The metres written for a tee set, or of a fixed tee; undefined for a tee set that has no such figure. */
 export function metresFor(written: string, tee: string): Metres | undefined {

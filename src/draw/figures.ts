@@ -60,7 +60,7 @@ interface Told {
 }
 
 /** `250 + 142–220`: the strokes before it along the line of play, then reach and carry from there. */
-export const afterStrokes = ({ stationMetres, hazard }: MetAfter, unit: LengthUnit): string =>
+const afterStrokes = ({ stationMetres, hazard }: MetAfter, unit: LengthUnit): string =>
   `${whole(stationMetres, unit)} + ${reachAndCarry(hazard, unit)}`;
 
 /** Hazards met after the tee shot, from where the player with the longest drive meets them. */

@@ -4,8 +4,6 @@
  */
 import type { Club } from "../course/types.ts";
 import type { GreenSheet } from "../draw/green-sheet.ts";
-import { afterStrokes } from "../draw/figures.ts";
-import { laterHazards } from "../measure/later.ts";
 import { drawScale } from "../draw/furniture.ts";
 import { painter, type PlateTheme } from "../draw/palette.ts";
 import { BOOK_COMPOSITION, PX_PER_MM } from "../draw/paper-composition.ts";
@@ -169,13 +167,9 @@ function teesTable(tees: readonly TeeFigures[], unit: LengthUnit, words: Words, 
 function troubleTable(measured: MeasuredHole, rows: readonly TroubleRow[], tees: readonly TeeFigures[], unit: LengthUnit, words: Words, ink: boolean): string {
   if (rows.length === 0) return `<p class="no-trouble">${escape(words.paper.book.noTrouble)}</p>`;
   const say = words.paper.book;
-  const later = new Map(tees.map((tee) => [tee.tee.id, laterHazards(measured, tee)]));
   const body = rows.map(({ hazard, reach, carry }) => {
     const cells = tees.map(({ tee: { id } }) => {
       if (reach[id] === undefined) return "<td>–</td>";
-      // What no tee shot reaches is of use from where it is met.
-      const met = later.get(id)!.find((one) => one.hazard.id === hazard.id && one.hazard.stretch === hazard.stretch)?.met[0];
-      if (met) return `<td class="later">${escape(afterStrokes(met, unit))}</td>`;
       return `<td>${figure(reach[id], unit, words, "down")}${carry[id] === undefined ? "" : `–${figure(carry[id], unit, words, "up")}`}</td>`;
     });
     const side = `${say.sides[hazard.position]}${hazard.inCorridor ? "" : `, ${words.holePage.wide}`}`;

@@ -57,7 +57,7 @@ describe("an element's attributes", () => {
 describe("what is written is read as it was", () => {
   const six = [0.25, -0.1, 0.1, 0.25, 12.5, -40] as const;
 
-  test.each([[182.91], [0], [{ white: 182.91, red: 150 }], [{ white: [100.5, 200], red: 3 }], [[1, 2, 3]]])("metres of %j, to the centimetre", (metres) => {
+  test.each([[182.912], [0], [{ white: 182.912, red: 150 }], [{ white: [100.5, 200], red: 3 }], [[1, 2, 3]]])("metres of %j, to the millimetre", (metres) => {
     const read = metresFor(writeMetres(metres), "white");
     expect(read).toEqual(typeof metres === "object" && "white" in metres ? metres.white : metres);
     expect(metresFor(writeMetres({ white: 1.000_4 }), "white")).toBe(1);
