@@ -71,6 +71,7 @@ test("an unknown option", async () => {
 
     Usage: npm run check -- [options]
       --content DIR   folder with club.yaml and the courses (default: content)
+      --to-do         what is left until the guide can be published, as a list to work off
       --json          for programs: one JSON value on standard output
       --rules         list every rule by the name it is silenced with
     "
