@@ -10,71 +10,59 @@ import { partsOf, type Parts } from "./flyover/parts.ts";
 import { islandWords } from "./island-words.ts";
 import { MapFailure } from "./map/failure.ts";
 import { fetched, fontsOf } from "./map/page-side.ts";
+import { openable, type Turn } from "./openable.ts";
+import type { Opening } from "./opening.ts";
 
 const root = document.querySelector<HTMLElement>(`[${attr.film}]`);
 if (root !== null) offer(partsOf(root));
 
 function offer(parts: Parts): void {
+  const { root, start, firstWords } = parts;
   const stillness = matchMedia("(prefers-reduced-motion: reduce)").matches;
-  let player: Player | undefined;
   let words: IslandWords["film"] | undefined;
-  let wanted = 0;
 
-  const say = (state: "loading" | "ready" | "failed" | undefined, text: string): void => {
-    if (state === undefined) parts.root.removeAttribute(attr.state);
-    else parts.root.setAttribute(attr.state, state);
+  const say = (kind: Opening<never, never>["kind"], text: string): void => {
+    if (kind === "closed") root.removeAttribute(attr.state);
+    else root.setAttribute(attr.state, kind);
     parts.status.textContent = text;
-    parts.start.disabled = state === "loading";
+    start.disabled = kind === "loading";
     // The picture must have its place for the map to know its size.
-    parts.player.hidden = state !== "loading" && state !== "ready";
-    parts.start.hidden = state === "ready";
-  };
-  const end = (): void => {
-    player?.remove();
-    player = undefined;
-    wanted++;
-  };
-  const fail = (failure: MapFailure): void => {
-    end();
-    console.warn("Flyover:", failure.failure, failure.cause ?? "");
-    say("failed", words?.failed[failure.failure] ?? parts.firstWords.notLoaded);
-  };
-  const close = (): void => {
-    end();
-    say(undefined, "");
-    parts.start.focus({ preventScroll: true });
+    parts.player.hidden = kind !== "loading" && kind !== "ready";
+    start.hidden = kind === "ready";
   };
 
-  parts.root.hidden = false;
+  const player = openable<Player, MapFailure>({
+    load: (turn) => open(parts, islandWords().then(({ film }) => (words = film)), turn),
+    reasonOf: (cause) => (cause instanceof MapFailure ? cause : new MapFailure("data", cause)),
+    show(state) {
+      switch (state.kind) {
+        case "closed":
+          say("closed", "");
+          return start.focus({ preventScroll: true });
+        case "loading":
+          return say("loading", firstWords.loading);
+        case "failed":
+          console.warn("Flyover:", state.reason.failure, state.reason.cause ?? "");
+          return say("failed", words?.failed[state.reason.failure] ?? firstWords.notLoaded);
+        case "ready":
+          say("ready", "");
+          root.scrollIntoView({ block: "nearest", behavior: "instant" });
+          parts.place.focus({ preventScroll: true });
+          if (!stillness) state.thing.play();
+      }
+    },
+  });
+
+  root.hidden = false;
   // Who wants stillness meets the stills first, and the film by asking for it after them.
   const stills = document.querySelector(`[${attr.filmStills}]`);
-  if (stillness && stills !== null) stills.after(parts.root);
+  if (stillness && stills !== null) stills.after(root);
   if (!canDraw()) {
-    say("failed", parts.firstWords.notDrawn);
-    parts.start.hidden = true;
+    say("failed", firstWords.notDrawn);
+    start.hidden = true;
     return;
   }
-  parts.start.addEventListener("click", () => {
-    say("loading", parts.firstWords.loading);
-    const asked = ++wanted;
-    const speaking = islandWords().then(({ film }) => (words = film));
-    void open(parts, speaking, close, fail).then(
-      (opened) => {
-        if (asked !== wanted) {
-          opened.remove();
-          return;
-        }
-        player = opened;
-        say("ready", "");
-        parts.root.scrollIntoView({ block: "nearest", behavior: "instant" });
-        parts.place.focus({ preventScroll: true });
-        if (!stillness) opened.play();
-      },
-      (cause: unknown) => {
-        if (asked === wanted) fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause));
-      },
-    );
-  });
+  start.addEventListener("click", player.open);
 }
 
 /** Whether the device draws in three dimensions at all. */
@@ -84,13 +72,13 @@ function canDraw(): boolean {
   return context !== null;
 }
 
-async function open(parts: Parts, speaking: Promise<IslandWords["film"]>, close: () => void, fail: (failure: MapFailure) => void): Promise<Player> {
+async function open(parts: Parts, speaking: Promise<IslandWords["film"]>, { signal, close, fail }: Turn<MapFailure>): Promise<Player> {
   const address = new URL(parts.root.getAttribute(attr.courseData) ?? "", document.baseURI);
   const [{ openPlayer }, words, film, course] = await Promise.all([
     import("./flyover/player.ts"),
     speaking,
-    fetched(new URL(parts.root.getAttribute(attr.film) ?? "", document.baseURI)),
-    fetched(address),
+    fetched(new URL(parts.root.getAttribute(attr.film) ?? "", document.baseURI), signal),
+    fetched(address, signal),
   ]);
-  return openPlayer({ parts, words, film, course, address, fonts: fontsOf(parts.root), close, fail });
+  return openPlayer({ parts, words, film, course, address, fonts: fontsOf(parts.root), signal, close, fail });
 }

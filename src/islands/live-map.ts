@@ -17,6 +17,8 @@ import { MapFailure } from "./map/failure.ts";
 import { fetched, fontsOf } from "./map/page-side.ts";
 import { readGolfer, watchGolfer } from "./map/golfer.ts";
 import { stylesLoaded } from "./map/styles.ts";
+import { openable, type Turn } from "./openable.ts";
+import type { Opening } from "./opening.ts";
 
 const slot = document.getElementById("live-map");
 if (slot !== null) offer(slot);
@@ -27,62 +29,52 @@ function offer(slot: HTMLElement): void {
   const status = document.createElement("div");
   status.setAttribute("role", "status");
   opener.after(status);
-  let map: OpenMap | undefined;
   let speech: Speech | undefined;
 
-  const say = (state: "loading" | "ready" | "failed" | undefined, line: string): void => {
-    if (state === undefined) slot.removeAttribute(attr.state);
-    else slot.setAttribute(attr.state, state);
-    status.textContent = line;
-    opener.disabled = state === "loading";
-    opener.hidden = state === "ready";
-  };
-  const close = (): void => {
-    map?.remove();
-    map = undefined;
-    say(undefined, "");
-    opener.focus({ preventScroll: true });
-  };
-  const fail = ({ failure, cause }: MapFailure): void => {
-    map?.remove();
-    map = undefined;
-    console.warn("Live map:", failure, cause ?? "");
-    say("failed", speech?.say.failed[failure] ?? slot.getAttribute(attr.notLoaded) ?? "");
+  const said = (state: Opening<OpenMap, MapFailure>): string => {
+    const written = (name: string): string => slot.getAttribute(name) ?? "";
+    if (state.kind === "loading") return written(attr.loading);
+    return state.kind === "failed" ? speech?.say.failed[state.reason.failure] ?? written(attr.notLoaded) : "";
   };
 
-  const show = async (): Promise<void> => {
-    say("loading", slot.getAttribute(attr.loading) ?? "");
-    const speaking = islandWords().then(({ liveMap, units, thirds, locale }) => (speech = { say: liveMap, units, thirds, locale }));
-    try {
-      map = await open(slot, speaking, close, fail);
-      say("ready", "");
+  const map = openable<OpenMap, MapFailure>({
+    load(turn) {
+      const speaking = islandWords().then(({ liveMap, units, thirds, locale }) => (speech = { say: liveMap, units, thirds, locale }));
+      return open(slot, speaking, turn);
+    },
+    reasonOf: (cause) => (cause instanceof MapFailure ? cause : new MapFailure("data", cause)),
+    show(state) {
+      if (state.kind === "closed") slot.removeAttribute(attr.state);
+      else slot.setAttribute(attr.state, state.kind);
+      status.textContent = said(state);
+      opener.disabled = state.kind === "loading";
+      opener.hidden = state.kind === "ready";
+      if (state.kind === "closed") opener.focus({ preventScroll: true });
+      if (state.kind === "failed") console.warn("Live map:", state.reason.failure, state.reason.cause ?? "");
+      if (state.kind !== "ready") return;
       slot.scrollIntoView({ block: "start", behavior: "instant" });
-      map.focus();
-    } catch (cause) {
-      fail(cause instanceof MapFailure ? cause : new MapFailure("data", cause));
-    }
-  };
-  opener.addEventListener("click", () => {
-    if (slot.getAttribute(attr.state) !== "loading") void show();
+      state.thing.focus();
+    },
   });
+  opener.addEventListener("click", map.open);
   slot.addEventListener("keydown", (event) => {
-    if (event.key === "Escape" && map !== undefined) close();
+    if (event.key === "Escape") map.close();
   });
-  watchGolfer(slot, (golfer) => map?.setGolfer(golfer));
+  watchGolfer(slot, (golfer) => map.thing()?.setGolfer(golfer));
   opener.hidden = false;
 }
 
-async function open(slot: HTMLElement, speaking: Promise<Speech>, close: () => void, fail: (failure: MapFailure) => void): Promise<OpenMap> {
+async function open(slot: HTMLElement, speaking: Promise<Speech>, { signal, close, fail }: Turn<MapFailure>): Promise<OpenMap> {
   const isCourse = slot.getAttribute(attr.map) === "course";
   const address = new URL(slot.getAttribute(attr.source) ?? (isCourse ? "course.json" : "hole.json"), document.baseURI);
   // Before there is a panel, so that it is laid out once.
   const styled = stylesLoaded();
   // Read when all is there: the golfer may have chosen anew in the meantime.
-  const rest = (speech: Speech): Omit<OpenMapInput, "data"> => ({ slot, address, golfer: readGolfer(slot), speech, fonts: fontsOf(slot), close, fail });
+  const rest = (speech: Speech): Omit<OpenMapInput, "data"> => ({ slot, address, golfer: readGolfer(slot), speech, fonts: fontsOf(slot), signal, close, fail });
   if (isCourse) {
-    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched(address), speaking, styled]);
+    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched(address, signal), speaking, styled]);
     return openCourseMap({ ...rest(speech), data });
   }
-  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched(address), speaking, styled]);
+  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched(address, signal), speaking, styled]);
   return openHoleMap({ ...rest(speech), data });
 }

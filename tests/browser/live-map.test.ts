@@ -138,6 +138,69 @@ describe("on a phone", () => {
 
 });
 
+describe("closed", () => {
+  /** Counts, before any script of the page runs, what is listened to on document, window and media queries, and positions followed. */
+  const counted = (): void => {
+    const on = new Map<string, number>();
+    const count = (name: string, by: number): void => void on.set(name, (on.get(name) ?? 0) + by);
+    const isShared = (target: unknown): boolean => target === window || target === document || target instanceof MediaQueryList;
+    const { addEventListener, removeEventListener } = EventTarget.prototype;
+    EventTarget.prototype.addEventListener = function (this: EventTarget, type: string, ...rest: [EventListenerOrEventListenerObject | null, (AddEventListenerOptions | boolean)?]): void {
+      const options = rest[1];
+      if (isShared(this ?? window)) {
+        count(type, 1);
+        if (typeof options === "object") addEventListener.call(options.signal ?? new AbortController().signal, "abort", () => count(type, -1));
+      }
+      addEventListener.call(this ?? window, type, ...rest);
+    };
+    EventTarget.prototype.removeEventListener = function (this: EventTarget, type: string, ...rest: [EventListenerOrEventListenerObject | null, (EventListenerOptions | boolean)?]): void {
+      if (isShared(this ?? window)) count(type, -1);
+      removeEventListener.call(this ?? window, type, ...rest);
+    };
+    const { watchPosition, clearWatch } = Geolocation.prototype;
+    Geolocation.prototype.watchPosition = function (this: Geolocation, ...given: Parameters<Geolocation["watchPosition"]>): number {
+      count("position", 1);
+      return watchPosition.apply(this, given);
+    };
+    Geolocation.prototype.clearWatch = function (this: Geolocation, id: number): void {
+      count("position", -1);
+      clearWatch.call(this, id);
+    };
+    Object.assign(window, { listening: () => Object.fromEntries([...on].filter(([type, count]) => count !== 0 && ["position", "marram:plain", "marram:conditions", "change"].includes(type))) });
+  };
+  const listening = (page: Page): Promise<Record<string, number>> => page.evaluate(() => (window as unknown as { listening(): Record<string, number> }).listening());
+
+  test("or closed before it was there, it leaves nothing behind, and opens again", async () => {
+    const { page } = await watchedPage(browser, origin, { permissions: ["geolocation"], geolocation: { longitude: 0, latitude: 0 } });
+    onTestFinished(() => page.context().close());
+    await page.addInitScript(counted);
+    await page.goto(`${origin}${base}${holePages[0]}`, { waitUntil: "networkidle" });
+    const before = await listening(page);
+    for (let i = 0; i < 2; i++) {
+      expect(await start(page)).toBe("ready");
+      await page.getByRole("button", { name: "Where I am" }).click();
+      await page.locator(".live-map-actions button").first().click();
+      expect((await listening(page))["position"]).toBe(1);
+      expect((await listening(page))["marram:conditions"]).toBe((before["marram:conditions"] ?? 0) + 1);
+      await page.keyboard.press("Escape");
+      expect(await slot(page).getAttribute("data-state")).toBeNull();
+      expect(await listening(page)).toEqual(before);
+    }
+
+    // Nothing but its data is asked for while it loads: closed then, they are not waited for.
+    await page.route("**/hole.json", () => {});
+    const ended = page.waitForEvent("requestfailed", (request) => request.url().endsWith("hole.json"));
+    await opener(page).click();
+    expect(await slot(page).getAttribute("data-state")).toBe("loading");
+    await slot(page).dispatchEvent("keydown", { key: "Escape" });
+    expect(await slot(page).getAttribute("data-state")).toBeNull();
+    await ended;
+    await page.unroute("**/hole.json");
+    expect(await start(page)).toBe("ready");
+    expect(await page.locator(".live-map").count()).toBe(1);
+  });
+});
+
 describe("while it is open", () => {
   let page: Page;
   let record: WatchedPage["record"];

@@ -42,6 +42,8 @@ export interface FilmMapInput {
   readonly hole: number | undefined;
   readonly first: Pose;
   readonly fonts: readonly string[];
+  /** Ends the map. */
+  readonly signal: AbortSignal;
   readonly fail: (failure: MapFailure) => void;
 }
 
@@ -49,12 +51,12 @@ export interface FilmMap {
   show(pose: Pose): void;
   /** Settles when all there is to see is drawn. */
   settled(): Promise<void>;
-  remove(): void;
 }
 
 /** @throws MapFailure when there is no WebGL 2 or no picture comes */
-export async function openFilmMap({ view, title, course, address, hole, first, fonts, fail }: FilmMapInput): Promise<FilmMap> {
+export async function openFilmMap({ view, title, course, address, hole, first, fonts, signal, fail }: FilmMapInput): Promise<FilmMap> {
   await readyForMaps();
+  signal.throwIfAborted();
   const { colours, watch } = schemeOf(view);
   const ground = tilesFrom(course.ground, address);
   const frame = frameAt([course.origin[0], course.origin[1]]);
@@ -68,6 +70,7 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
     fadeDuration: 0,
     locale: { "Map.Title": title },
   });
+  signal.addEventListener("abort", () => map.remove());
   map.setVerticalFieldOfView(VIEW_DEGREES);
   map.setMissingStyleImageResolver((id) => {
     if (map.hasImage(id)) return;
@@ -91,29 +94,18 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
     map.setStyle(style(), { diff: false });
     map.once("style.load", fill);
   };
-  let unwatch = (): void => undefined;
-  const remove = (): void => {
-    unwatch();
-    map.remove();
-  };
 
   show(first);
-  try {
-    await firstPicture(map, { fill, drawn: "render", withinMilliseconds: READY_WITHIN_MS, additions: ADDED_SOURCES });
-  } catch (cause) {
-    remove();
-    throw cause;
-  }
+  await firstPicture(map, { fill, drawn: "render", withinMilliseconds: READY_WITHIN_MS, additions: ADDED_SOURCES, signal });
   show(first);
   map.on("webglcontextlost", () => fail(new MapFailure("lost", undefined)));
-  unwatch = watch(restyle);
+  watch(restyle, signal);
   return {
     show,
     settled: () => new Promise((resolve) => {
       map.once("idle", () => resolve());
       map.triggerRepaint();
     }),
-    remove,
   };
 }
 

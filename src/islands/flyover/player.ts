@@ -25,17 +25,17 @@ export interface PlayerInput {
   readonly course: unknown;
   readonly address: URL;
   readonly fonts: readonly string[];
+  readonly signal: AbortSignal;
   readonly close: () => void;
   readonly fail: (failure: MapFailure) => void;
 }
 
 export interface Player {
   play(): void;
-  remove(): void;
 }
 
 /** @throws UnreadableData for data of another version, or damaged */
-export async function openPlayer({ parts, words, film: written, course, address, fonts, close, fail }: PlayerInput): Promise<Player> {
+export async function openPlayer({ parts, words, film: written, course, address, fonts, signal, close, fail }: PlayerInput): Promise<Player> {
   const film = readFilmData(written);
   const flight: Flight = flightOf(film.track);
   const map = await openFilmMap({
@@ -46,10 +46,9 @@ export async function openPlayer({ parts, words, film: written, course, address,
     hole: film.hole,
     first: flight.poseAt(0),
     fonts,
+    signal,
     fail,
   });
-  const ended = new AbortController();
-  const { signal } = ended;
   const time = clock(flight.seconds, { request: (tick) => requestAnimationFrame(tick), cancel: (request) => cancelAnimationFrame(request) }, () => draw());
   let drawn: number | undefined;
   let spoken = "";
@@ -136,12 +135,6 @@ export async function openPlayer({ parts, words, film: written, course, address,
 
   time.setSpeed(Number(parts.speed.value));
   draw();
-  return {
-    play: () => time.play(),
-    remove() {
-      time.pause();
-      ended.abort();
-      map.remove();
-    },
-  };
+  signal.addEventListener("abort", () => time.pause());
+  return { play: () => time.play() };
 }

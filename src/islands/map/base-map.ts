@@ -44,6 +44,8 @@ export interface BaseMapInput {
   readonly fill: (map: BaseMap) => void;
   /** A tap, or Enter at the cross. */
   readonly choose: (position: LonLat, map: BaseMap) => void;
+  /** Ends the map. */
+  readonly signal: AbortSignal;
   readonly close: () => void;
   readonly fail: (failure: MapFailure) => void;
 }
@@ -58,7 +60,6 @@ export interface BaseMap {
   metresPerPixel(): number;
   /** Puts the keyboard on the map. */
   focus(): void;
-  remove(): void;
 }
 
 /**
@@ -67,8 +68,9 @@ export interface BaseMap {
  * @throws MapFailure when there is no WebGL 2 or no picture comes
  */
 export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
-  const { panel } = input;
+  const { panel, signal } = input;
   await readyForMaps();
+  signal.throwIfAborted();
   const { colours, watch } = schemeOf(panel.view);
   const drawn = new Map<string, GeoJSON.FeatureCollection>();
   const style = (): StyleSpecification => {
@@ -94,12 +96,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
     },
     metresPerPixel: () => metresPerPixel(map.getZoom(), map.getCenter().lat),
     focus: () => map.getCanvas().focus({ preventScroll: true }),
-    remove() {
-      unwatch();
-      made?.remove();
-    },
   };
-  let unwatch = (): void => undefined;
   input.fill(base);
   const camera = input.camera(panel.size(), 0);
   const map = made = makeMap(panel.view, {
@@ -119,6 +116,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
       "CooperativeGesturesHandler.MobileHelpText": input.words.touch,
     },
   });
+  signal.addEventListener("abort", () => map.remove());
   flatten(map);
   const relief = reliefView(map, input.ground);
   const opening = (): Camera => input.camera(panel.size(), relief.on ? RELIEF_PITCH_DEGREES : 0);
@@ -164,25 +162,21 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   panel.buttons.reset.addEventListener("click", () => map.easeTo(opening()));
   panel.buttons.close.addEventListener("click", input.close);
 
-  try {
-    await firstPicture(map, {
-      fill() {
-        if (input.relief && input.ground !== undefined) {
-          relief.turn(true);
-          map.jumpTo(opening());
-        }
-      },
-      drawn: "idle",
-      withinMilliseconds: READY_WITHIN_MS,
-      additions: ADDED_SOURCES,
-    });
-  } catch (cause) {
-    base.remove();
-    throw cause;
-  }
+  await firstPicture(map, {
+    fill() {
+      if (input.relief && input.ground !== undefined) {
+        relief.turn(true);
+        map.jumpTo(opening());
+      }
+    },
+    drawn: "idle",
+    withinMilliseconds: READY_WITHIN_MS,
+    additions: ADDED_SOURCES,
+    signal,
+  });
   told();
   map.on("webglcontextlost", () => input.fail(new MapFailure("lost", undefined)));
-  unwatch = watch(restyle);
+  watch(restyle, signal);
   return base;
 }
 

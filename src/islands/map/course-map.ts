@@ -20,47 +20,38 @@ const BUNKERS_FROM_ZOOM = 16;
 const TOUCH_PIXELS = 22;
 
 /** @throws UnreadableData for data of another version, or damaged */
-export async function openCourseMap({ slot, data: written, address, fonts, speech: { say }, close, fail }: OpenMapInput): Promise<OpenMap> {
+export async function openCourseMap({ slot, data: written, address, fonts, speech: { say }, signal, close, fail }: OpenMapInput): Promise<OpenMap> {
+  signal.throwIfAborted();
   const data = readCourseData(written);
   const ground = tilesFrom(data.ground, address);
   const photo = tilesFrom(data.photo, address);
   const air: PhotoState = { shown: false };
   const panel = makePanel(slot, say, { reset: say.resetCourse, keys: say.courseKeys, hint: say.courseHint, tools: [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const])] });
-  try {
-    const map = await openBaseMap({
-      panel,
-      title: say.courseMap({ course: data.course.name }),
-      words: say,
-      playDegrees: undefined,
-      camera: (view, pitch) => courseCamera(data.bounds, data.origin, view, pitch),
-      bounds: data.bounds,
-      ground,
-      relief: keepsRelief(),
-      style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: undefined, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground, photo: photo && { tiles: photo, ...air } }),
-      fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
-      choose(position, opened) {
-        const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());
-        if (hole === undefined) panel.showLine(say.noHole);
-        else window.location.assign(new URL(hole.path, address));
-      },
-      close,
-      fail,
-    });
-    reliefTool(panel, map, ground !== undefined, say);
-    photoTool(panel, map, air, say);
-    return {
-      remove() {
-        map.remove();
-        panel.remove();
-      },
-      // Lines and numbers are the same from every tee.
-      setGolfer: () => undefined,
-      focus: () => map.focus(),
-    };
-  } catch (cause) {
-    panel.remove();
-    throw cause;
-  }
+  signal.addEventListener("abort", () => panel.remove());
+  const map = await openBaseMap({
+    panel,
+    title: say.courseMap({ course: data.course.name }),
+    words: say,
+    playDegrees: undefined,
+    camera: (view, pitch) => courseCamera(data.bounds, data.origin, view, pitch),
+    bounds: data.bounds,
+    ground,
+    relief: keepsRelief(),
+    style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: undefined, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground, photo: photo && { tiles: photo, ...air } }),
+    fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
+    choose(position, opened) {
+      const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());
+      if (hole === undefined) panel.showLine(say.noHole);
+      else window.location.assign(new URL(hole.path, address));
+    },
+    signal,
+    close,
+    fail,
+  });
+  reliefTool(panel, map, ground !== undefined, say);
+  photoTool(panel, map, air, say);
+  // Lines and numbers are the same from every tee.
+  return { setGolfer: () => undefined, focus: map.focus };
 }
 
 /** Each hole's line, and its number where it starts. */

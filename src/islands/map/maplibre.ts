@@ -27,8 +27,8 @@ export function makeMap(view: HTMLElement, options: Omit<MapOptions, "container"
 export interface Scheme {
   /** As the page has them now, by day or by night. */
   colours(): MapColours;
-  /** Calls when the device turns from day to night or back, until the function it gives is called. */
-  watch(turned: () => void): () => void;
+  /** Calls when the device turns from day to night or back. */
+  watch(turned: () => void, signal: AbortSignal): void;
 }
 
 export function schemeOf(view: HTMLElement): Scheme {
@@ -38,10 +38,7 @@ export function schemeOf(view: HTMLElement): Scheme {
       const styles = getComputedStyle(view);
       return mapColours(dark.matches ? "dark" : "light", (name) => styles.getPropertyValue(name));
     },
-    watch(turned) {
-      dark.addEventListener("change", turned);
-      return () => dark.removeEventListener("change", turned);
-    },
+    watch: (turned, signal) => dark.addEventListener("change", turned, { signal }),
   };
 }
 
@@ -54,13 +51,15 @@ export interface FirstPicture {
   readonly withinMilliseconds: number;
   /** Sources that may fail to come: there is still a picture without them. */
   readonly additions: ReadonlySet<string>;
+  /** Nobody waits any more. */
+  readonly signal: AbortSignal;
 }
 
 /** Between frames asked for while the first picture is awaited. */
 const ASK_EVERY_MS = 1_000;
 
 /** @throws MapFailure when no picture comes */
-export function firstPicture(map: MapLibre, { fill, drawn, withinMilliseconds, additions }: FirstPicture): Promise<void> {
+export function firstPicture(map: MapLibre, { fill, drawn, withinMilliseconds, additions, signal }: FirstPicture): Promise<void> {
   return new Promise((resolve, reject) => {
     const late = setTimeout(() => reject(new MapFailure("data", new Error("no picture in time"))), withinMilliseconds);
     // Where the last tile awaited is one that is not there, the library asks for no frame, and only a frame says that all has come.
@@ -70,6 +69,7 @@ export function firstPicture(map: MapLibre, { fill, drawn, withinMilliseconds, a
       clearInterval(asking);
       act();
     };
+    signal.addEventListener("abort", () => settle(() => reject(signal.reason)));
     map.on("error", (event) => {
       if ("sourceId" in event && additions.has(String(event.sourceId))) return;
       settle(() => reject(new MapFailure("data", event.error)));

@@ -4,7 +4,6 @@ import type { MapFailure } from "./failure.ts";
 import type { Speech } from "./words.ts";
 
 export interface OpenMap {
-  remove(): void;
   /** The golfer changed tee or unit. */
   setGolfer(golfer: Golfer): void;
   /** Puts the keyboard on the map. */
@@ -21,6 +20,8 @@ export interface OpenMapInput {
   readonly speech: Speech;
   /** Families as CSS knows them, for names on the map. */
   readonly fonts: readonly string[];
+  /** Aborted when the map is not wanted any more, still loading or open: then all of it goes. */
+  readonly signal: AbortSignal;
   readonly close: () => void;
   readonly fail: (failure: MapFailure) => void;
 }

@@ -12,10 +12,10 @@ export class OwnDrives {
   private code: { readonly driven: Driven; readonly model: Model } | undefined;
   private asked = false;
 
-  /** @param arrived called when what was missing is there */
-  constructor(arrived: () => void) {
+  /** @param arrived called when what was missing is there, until the signal ends it */
+  constructor(arrived: () => void, signal: AbortSignal) {
     this.arrived = arrived;
-    this.ground = new GroundFile(arrived, () => {});
+    this.ground = new GroundFile(arrived, () => {}, signal);
   }
 
   /**

@@ -1,8 +1,8 @@
 /** What a page does for the maps it opens: fetches their data, and names the fonts their labels are set in. */
 
 /** @throws when it does not come, or is no JSON; what it holds is for its reader in contract/ */
-export async function fetched(address: URL): Promise<unknown> {
-  const response = await fetch(address);
+export async function fetched(address: URL, signal: AbortSignal): Promise<unknown> {
+  const response = await fetch(address, { signal });
   if (!response.ok) throw new Error(`${address.pathname} answered ${response.status}`);
   return await response.json();
 }

@@ -61,3 +61,22 @@ export function ringAbout(centre: Point, radiusMetres: number, toLonLat: (point:
   });
   return closedRing(ring);
 }
+
+/** What was last told of a place. */
+export interface Told {
+  readonly where: Whereabouts;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+}
+
+const NEWS_METRES = 10;
+const NEWS_MILLISECONDS = 15_000;
+const METRES_PER_DEGREE = 111_320;
+
+/** A walking golfer would else be talked to all the way. */
+export function isNews({ where: before, at }: Told, where: Whereabouts, now: number): boolean {
+  if (before.state !== where.state) return true;
+  const [lon, lat] = where.position;
+  const metres = METRES_PER_DEGREE * Math.hypot((lon - before.position[0]) * Math.cos((lat * Math.PI) / 180), lat - before.position[1]);
+  return now - at >= NEWS_MILLISECONDS && metres >= NEWS_METRES;
+}
