@@ -1,5 +1,5 @@
 import { defineConfig } from "astro/config";
-import marram from "./src/site/integration.ts";
+import marram from "./src/site/build/integration.ts";
 
 export default defineConfig({
   output: "static",

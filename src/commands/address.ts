@@ -1,5 +1,5 @@
 /** Where a guide is served, as somebody writes it at the keyboard. */
-import { tidyBase } from "../site/routes.ts";
+import { tidyBase } from "../site/addresses/routes.ts";
 import { CommandError } from "./options.ts";
 
 /** The path a guide lies under, one slash at each end. */

@@ -10,8 +10,8 @@ import { prepareBring, writeBring, writeFiles } from "../bring/run.ts";
 import { FORMATS } from "../bring/sources/open.ts";
 import { finishWriting } from "../read/write-all.ts";
 import { toDoLines, type ToDo } from "../check/to-do.ts";
-import { shownFolder } from "../site/integration.ts";
-import { toDoOf } from "../site/to-do.ts";
+import { shownFolder } from "../site/build/integration.ts";
+import { toDoOf } from "../site/load/to-do.ts";
 import { CommandError, EXIT_CODES, runCommand } from "./options.ts";
 import { withFiles } from "./preview.ts";
 

@@ -4,12 +4,12 @@ import { fileURLToPath } from "node:url";
 import { formatJson, formatRules } from "../check/format.ts";
 import { RULES } from "../check/registry.ts";
 import { toDoLines } from "../check/to-do.ts";
-import { loadChecked } from "../site/checked.ts";
+import { loadChecked } from "../site/load/checked.ts";
 import { finishWriting } from "../read/write-all.ts";
-import { toDoOf } from "../site/to-do.ts";
-import { ContentError } from "../site/content-error.ts";
-import { shownFolder } from "../site/integration.ts";
-import { reportLines, summary } from "../site/report.ts";
+import { toDoOf } from "../site/load/to-do.ts";
+import { ContentError } from "../site/load/content-error.ts";
+import { shownFolder } from "../site/build/integration.ts";
+import { reportLines, summary } from "../site/load/report.ts";
 import { EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run check -- [options]

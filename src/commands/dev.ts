@@ -1,7 +1,7 @@
 /** `npm run dev`: the guide as it is being written; content and pages are watched. */
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { CONTENT_VARIABLE } from "../site/integration.ts";
+import { CONTENT_VARIABLE } from "../site/build/integration.ts";
 import { EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run dev -- [options]

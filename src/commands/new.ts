@@ -5,7 +5,7 @@ import { createInterface } from "node:readline/promises";
 import { AnswerError, askFor, checkAnswer, defaultAnswer, QUESTIONS, readAnswers, type Answers, type Question } from "../bring/new/answers.ts";
 import { courseFolder, newClub } from "../bring/new/club.ts";
 import { finishWriting, writeAll } from "../read/write-all.ts";
-import { shownFolder } from "../site/integration.ts";
+import { shownFolder } from "../site/build/integration.ts";
 import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const USAGE = `Usage: npm run new -- --folder DIR [options]

@@ -4,7 +4,7 @@ import type { Server } from "node:http";
 import { networkInterfaces } from "node:os";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { readRecord } from "../site/build-record.ts";
+import { readRecord } from "../site/build/build-record.ts";
 import { guideServer } from "./guide-server.ts";
 import { isLoopback, ownNames } from "./host-names.ts";
 import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";

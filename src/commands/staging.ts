@@ -2,7 +2,7 @@
 import { lstat, readdir, realpath } from "node:fs/promises";
 import { homedir } from "node:os";
 import { basename, dirname, join, parse, relative, resolve, sep } from "node:path";
-import { readRecord } from "../site/build-record.ts";
+import { readRecord } from "../site/build/build-record.ts";
 import { isLeftoverName } from "../read/leftovers.ts";
 import { CommandError } from "./options.ts";
 

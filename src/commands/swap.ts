@@ -13,7 +13,7 @@ import { execFile } from "node:child_process";
 import { access, constants, cp, mkdir, readdir, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { promisify } from "node:util";
-import { RECORD_FILE } from "../site/build-record.ts";
+import { RECORD_FILE } from "../site/build/build-record.ts";
 import { isLeftoverName, leftoverName, leftovers, renamedLeftover } from "../read/leftovers.ts";
 import { makeFolders } from "../read/make-folders.ts";
 

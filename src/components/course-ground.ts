@@ -3,7 +3,7 @@ import sharp from "sharp";
 import type { PlateGround } from "../draw/relief.ts";
 import type { MeasuredCourse } from "../measure/types.ts";
 import { contoursOf } from "../terrain/contours.ts";
-import { kept, keptPicture } from "../site/kept.ts";
+import { kept, keptPicture } from "../site/cache/kept.ts";
 import { boundsOf, type HeightGrid } from "../terrain/grid.ts";
 import { reliefPixels, type ReliefLook } from "../terrain/relief-pixels.ts";
 

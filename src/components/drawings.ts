@@ -5,11 +5,11 @@ import type { Still, StillOf } from "../draw/stills.ts";
 import { drawHoleThumbnail } from "../draw/thumbnail.ts";
 import type { Club } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { keptCourse, keptPlate, keptStills } from "../site/kept-drawings.ts";
-import { plateGround } from "../site/plate-ground.ts";
-import { originalCourse, originalHole } from "../site/language-view.ts";
-import { coursePath, holePath, type Spoken } from "../site/routes.ts";
-import { words as wordsOf } from "../site/words.ts";
+import { keptCourse, keptPlate, keptStills } from "../site/cache/kept-drawings.ts";
+import { plateGround } from "../site/pictures/plate-ground.ts";
+import { originalCourse, originalHole } from "../site/language/language-view.ts";
+import { coursePath, holePath, type Spoken } from "../site/addresses/routes.ts";
+import { words as wordsOf } from "../site/language/words.ts";
 import { courseGround } from "./course-ground.ts";
 import { holeHref, href, pageHref } from "./links.ts";
 

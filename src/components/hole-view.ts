@@ -11,8 +11,8 @@ import { askOf, carriedOver, playersOf } from "../measure/carried.ts";
 import { laterHazards, type MetAfter } from "../measure/later.ts";
 import { REFERENCE_PLAYERS, type ReferencePlayer } from "../measure/players.ts";
 import type { Bend, HazardFigures, MeasuredHole, Shape, TeeFigures } from "../measure/types.ts";
-import { featureName } from "../site/ground-names.ts";
-import type { Words } from "../site/words.ts";
+import { featureName } from "../site/ground/names.ts";
+import type { Words } from "../site/language/words.ts";
 
 /** A hazard counts as a question for the tee shot up to here: 280 yards, a long drive (common practice, no source). */
 const TEE_SHOT_METRES = metresFromYards(280);

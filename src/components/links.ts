@@ -1,5 +1,5 @@
 /** Addresses of the guide's pages under the path it is served from. */
-import { bookPath, cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, languageFolder, mapPath, tourPath, type Spoken } from "../site/routes.ts";
+import { bookPath, cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, languageFolder, mapPath, tourPath, type Spoken } from "../site/addresses/routes.ts";
 
 /** An address within the guide, from the site's own root: `tarvay/7/` under the base path. */
 export function href(path: string): string {

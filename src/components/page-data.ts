@@ -2,7 +2,7 @@
 import { dataset } from "../contract/dataset.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { Voice } from "../tell/voice.ts";
-import { words as wordsOf, type Words } from "../site/words.ts";
+import { words as wordsOf, type Words } from "../site/language/words.ts";
 
 export const voiceOf = ({ locale, tell: { units, up, down, level } }: Pick<Words, "locale" | "tell">): Voice => ({ locale, units, up, down, level });
 

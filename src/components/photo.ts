@@ -1,5 +1,5 @@
 /** Photos as a page's markup names them. */
-import { PHOTO_FORMATS, type PhotoFormat, type PhotoVariant } from "../site/photos.ts";
+import { PHOTO_FORMATS, type PhotoFormat, type PhotoVariant } from "../site/pictures/photos.ts";
 
 export interface PhotoSource {
   /** For `<source>`, by format; a browser takes the first it knows. */

@@ -1,9 +1,9 @@
 /** What a page hands to those who link to it. */
 import type { Club } from "../course/types.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
-import { coverPath, holePath, mapPath } from "../site/routes.ts";
-import { SHARE_FILE } from "../site/share-size.ts";
-import type { Words } from "../site/words.ts";
+import { coverPath, holePath, mapPath } from "../site/addresses/routes.ts";
+import { SHARE_FILE } from "../site/pictures/share-size.ts";
+import type { Words } from "../site/language/words.ts";
 import { golfCourseData, jsonForScript } from "../tell/structured-data.ts";
 import { pageHref } from "./links.ts";
 import { firstParagraph } from "./markdown.ts";

@@ -1,6 +1,6 @@
 /** Icons for home screens, from the guide's crest. */
 import type { APIRoute, GetStaticPaths } from "astro";
-import { ICONS, iconPng, type Icon } from "../site/icons.ts";
+import { ICONS, iconPng, type Icon } from "../site/pictures/icons.ts";
 
 export const getStaticPaths = (() => ICONS.map((icon) => ({ params: { name: icon.name }, props: { icon } }))) satisfies GetStaticPaths;
 

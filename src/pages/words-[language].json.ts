@@ -1,7 +1,7 @@
 /** Words of the islands, fetched by the first of them that is opened. */
 import type { APIRoute, GetStaticPaths } from "astro";
-import { currentGuide } from "../site/guide.ts";
-import { words } from "../site/words.ts";
+import { currentGuide } from "../site/load/guide.ts";
+import { words } from "../site/language/words.ts";
 import { islandWordsOf } from "../words/island-words.ts";
 
 export const getStaticPaths = (() => {

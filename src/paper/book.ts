@@ -4,7 +4,7 @@ import type { PlateTheme } from "../draw/palette.ts";
 import type { PlateGround } from "../draw/relief.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
-import type { Words } from "../site/words.ts";
+import type { Words } from "../site/language/words.ts";
 import { holeOpening } from "./book-hole.ts";
 import { backPage, cardPage, cautionPages, coverPage, howToPage, localRulePages, notesPage, type BookMatter } from "./book-matter.ts";
 import { padding } from "./imposition.ts";

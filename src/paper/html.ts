@@ -5,7 +5,7 @@ import type { LengthUnit, Rounding } from "../geo/units.ts";
 import type { Metres } from "../contract/values.ts";
 import { wholeLength } from "../tell/voice.ts";
 import type { TeeSet } from "../course/types.ts";
-import type { Words } from "../site/words.ts";
+import type { Words } from "../site/language/words.ts";
 
 export const escape = escapeXml;
 

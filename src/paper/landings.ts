@@ -2,8 +2,8 @@
 import { landingAt, type LandingFigures } from "../measure/landing.ts";
 import { REFERENCE_PLAYERS, teeSetFor, type ReferencePlayer } from "../measure/players.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { reachedInOne } from "../site/ground-figures.ts";
-import { playerOfTee } from "../site/ground-players.ts";
+import { reachedInOne } from "../site/ground/figures.ts";
+import { playerOfTee } from "../site/ground/players.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 
 export interface BookLanding {

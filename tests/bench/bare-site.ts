@@ -17,7 +17,7 @@ import { figuresIn, playDrawing } from "../../src/islands/map/hole-drawing.ts";
 import { PATTERN_PIXEL_RATIO, patterns } from "../../src/islands/map/patterns.ts";
 import { SOURCES } from "../../src/islands/map/sources.ts";
 import { mapStyle } from "../../src/islands/map/style.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { islandWordsOf } from "../../src/words/island-words.ts";
 import type { BareMap } from "./bare-map/page.ts";
 

@@ -1,7 +1,7 @@
 /** Time to check the demo's 18 holes, and how well the matcher does on labelled sentences. */
 import { fileURLToPath } from "node:url";
 import { runChecks } from "../../src/check/check.ts";
-import { loadGuide } from "../../src/site/load.ts";
+import { loadGuide } from "../../src/site/load/load.ts";
 import { HELD_OUT, tuning } from "../check/corpus.ts";
 import { score } from "../check/scoring.ts";
 import { median, type BenchLine } from "./line.ts";

@@ -4,7 +4,7 @@ import { readContent } from "../../src/read/content.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import { checkTip, renderTip } from "../../src/tell/tip.ts";
 import { median, type BenchLine } from "./line.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const RUNS = 31;
 

@@ -8,8 +8,8 @@ import { cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises"
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { loadChecked } from "../../src/site/checked.ts";
-import { CACHE_VARIABLE } from "../../src/site/cache.ts";
+import { loadChecked } from "../../src/site/load/checked.ts";
+import { CACHE_VARIABLE } from "../../src/site/cache/cache.ts";
 import { median, type BenchLine } from "./line.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));

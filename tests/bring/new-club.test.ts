@@ -8,7 +8,7 @@ import { askFor, readAnswers, readPosition, readTees } from "../../src/bring/new
 import type { NewClub } from "../../src/bring/new/answers.ts";
 import { newClub } from "../../src/bring/new/club.ts";
 import { readContent } from "../../src/read/content.ts";
-import { loadChecked } from "../../src/site/checked.ts";
+import { loadChecked } from "../../src/site/load/checked.ts";
 import { linesOf } from "../fixtures/marked.ts";
 
 const said = (read: () => unknown): string => {

@@ -13,8 +13,8 @@ import { confirmed } from "../../src/bring/confirm.ts";
 import { readPages } from "../../src/bring/pages/pages.ts";
 import { draftOf, PLACEHOLDER_DESCRIPTION } from "../../src/course/draft.ts";
 import type { Course } from "../../src/course/types.ts";
-import { loadChecked } from "../../src/site/checked.ts";
-import { toDoOf } from "../../src/site/to-do.ts";
+import { loadChecked } from "../../src/site/load/checked.ts";
+import { toDoOf } from "../../src/site/load/to-do.ts";
 import { asGdal, asGeoJson, asGermanTable, asOsm, asTagged, demoCourse, traced } from "./tracings.ts";
 
 let demo: Course;

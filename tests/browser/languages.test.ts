@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import type { FilmData } from "../../src/contract/film-data.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { connect, settled, watchedPage } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";
 

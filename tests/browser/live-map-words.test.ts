@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
 import type { FilmData } from "../../src/contract/film-data.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { readIslandWords } from "../../src/words/island-words.ts";
 import type { CompiledGroup } from "../../src/words/compiled.ts";
 import { foreign } from "../islands/speech.ts";

@@ -10,7 +10,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, t
 import type { Browser, Page } from "playwright-core";
 import { guideListener } from "../../src/commands/guide-server.ts";
 import { EDITION_FILE, readEdition, type Edition } from "../../src/contract/edition.ts";
-import { writeEdition } from "../../src/site/edition.ts";
+import { writeEdition } from "../../src/site/build/edition.ts";
 import { connect, watchedPage } from "../support/browser.ts";
 import { pagesOf } from "../support/site.ts";
 

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
 import type { Browser, Locator, Page } from "playwright-core";
 import type { HoleData } from "../../src/contract/hole-data.ts";
-import { words as wordsOf } from "../../src/site/words.ts";
+import { words as wordsOf } from "../../src/site/language/words.ts";
 import { violations } from "../support/axe.ts";
 import { connect, PHONE, watchedPage, type WatchedPage } from "../support/browser.ts";
 import { reading, tap, tool } from "../support/live-map.ts";

@@ -3,8 +3,8 @@ import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
 import { runChecks } from "../../src/check/check.ts";
 import type { Diagnostic } from "../../src/course/diagnostic.ts";
-import type { Guide } from "../../src/site/guide.ts";
-import { loadGuide } from "../../src/site/load.ts";
+import type { Guide } from "../../src/site/load/guide.ts";
+import { loadGuide } from "../../src/site/load/load.ts";
 import { TODAY } from "./support.ts";
 
 let guide: Guide;

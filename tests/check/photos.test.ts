@@ -4,7 +4,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { loadChecked } from "../../src/site/checked.ts";
+import { loadChecked } from "../../src/site/load/checked.ts";
 import { hole, linesOf, placesOf, plant, withClub, writeInto } from "../fixtures/marked.ts";
 import { camera } from "../support/photos.ts";
 

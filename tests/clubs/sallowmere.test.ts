@@ -13,10 +13,10 @@ import { courseTees, lengthsFrom, parOf } from "../../src/components/totals.ts";
 import { everyTip } from "../../src/course/tips.ts";
 import type { Gender } from "../../src/course/types.ts";
 import type { MeasuredCourse, MeasuredHole } from "../../src/measure/types.ts";
-import type { Guide } from "../../src/site/guide.ts";
-import { loadGuide } from "../../src/site/load.ts";
+import type { Guide } from "../../src/site/load/guide.ts";
+import { loadGuide } from "../../src/site/load/load.ts";
 import { renderTip } from "../../src/tell/tip.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { TODAY } from "../check/support.ts";
 
 const CONTENT = fileURLToPath(new URL("sallowmere", import.meta.url));

@@ -3,8 +3,8 @@ import { mkdir, mkdtemp, readFile, readdir, rm, truncate, writeFile } from "node
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { RECORD_FILE } from "../../src/site/build-record.ts";
-import { builtPages } from "../../src/site/page-check.ts";
+import { RECORD_FILE } from "../../src/site/build/build-record.ts";
+import { builtPages } from "../../src/site/build/page-check.ts";
 import { writeClub } from "../fixtures/club.ts";
 import { hole, plant } from "../fixtures/marked.ts";
 import { fingerprint, run, type Ended } from "../support/run.ts";

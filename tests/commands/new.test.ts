@@ -3,7 +3,7 @@ import { mkdir, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promis
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { builtPages } from "../../src/site/page-check.ts";
+import { builtPages } from "../../src/site/build/page-check.ts";
 import { run } from "../support/run.ts";
 
 const NEW = "src/commands/new.ts";

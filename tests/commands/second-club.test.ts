@@ -2,7 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { builtPages } from "../../src/site/page-check.ts";
+import { builtPages } from "../../src/site/build/page-check.ts";
 import { builtGuide } from "../support/demo.ts";
 import { PROJECT } from "../support/run.ts";
 import { filesOf } from "../support/site.ts";

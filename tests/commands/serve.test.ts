@@ -6,7 +6,7 @@ import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { writeRecord } from "../../src/site/build-record.ts";
+import { writeRecord } from "../../src/site/build/build-record.ts";
 import { PROJECT, run } from "../support/run.ts";
 
 const SERVE = "src/commands/serve.ts";

@@ -4,7 +4,7 @@ import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { refuseUnlessOurs } from "../../src/commands/staging.ts";
 import { recover, swapIn } from "../../src/commands/swap.ts";
-import { writeRecord } from "../../src/site/build-record.ts";
+import { writeRecord } from "../../src/site/build/build-record.ts";
 
 let folder: string;
 let target: string;

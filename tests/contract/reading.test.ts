@@ -10,7 +10,7 @@ import { trackOf } from "../../src/flyover/track.ts";
 import { courseData } from "../../src/site/files/course-data.ts";
 import { groundData } from "../../src/site/files/ground-data.ts";
 import { holeData } from "../../src/site/files/hole-data.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { DOGLEG, hilly } from "../support/hilly-course.ts";
 import { sample } from "../islands/sample.ts";
 

@@ -5,7 +5,7 @@ import { greenLie } from "../../src/measure/green-lie.ts";
 import { yardsFromMetres } from "../../src/geo/units.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 import { pathPoints, readSvg, type Tag } from "./read-svg.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const sheetOf = (surface?: (east: number, north: number) => number) => {
   const course = hilly(PAR_FOUR, surface);

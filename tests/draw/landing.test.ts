@@ -7,7 +7,7 @@ import { yardsFromMetres } from "../../src/geo/units.ts";
 import { DOGLEG, hilly, PAR_FOUR } from "../support/hilly-course.ts";
 import { HOSTILE } from "./fixture.ts";
 import { pathPoints, readSvg } from "./read-svg.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 function stripOf(features = PAR_FOUR) {
   const hole = hilly(features).holes[0]!;

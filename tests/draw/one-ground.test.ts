@@ -18,7 +18,7 @@ import { holeData } from "../../src/site/files/hole-data.ts";
 import { landingAt } from "../../src/measure/landing.ts";
 import { areaFeature, box, lineFeature, pointFeature } from "../support/flat-course.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const bare = PAR_FOUR.filter(({ id }) => !["fairway", "burn", "pot"].includes(id));
 const holeWith = (...features: readonly Feature[]) => hilly([...bare, ...features], () => 20);

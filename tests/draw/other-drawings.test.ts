@@ -6,7 +6,7 @@ import { drawHoleThumbnail } from "../../src/draw/thumbnail.ts";
 import { distanceMetres } from "../../src/geo/vector.ts";
 import { holeOf, HOSTILE, measured } from "./fixture.ts";
 import { readSvg } from "./read-svg.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const course = measured();
 const renamed = measured((hole) => ({ ...hole, name: HOSTILE, features: hole.features.map((feature) => (feature.name ? { ...feature, name: HOSTILE } : feature)) }));

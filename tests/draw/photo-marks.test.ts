@@ -11,7 +11,7 @@ import { directionTo, distanceMetres } from "../../src/geo/vector.ts";
 import type { MeasuredHole } from "../../src/measure/types.ts";
 import { holeOf, measured } from "./fixture.ts";
 import { readSvg } from "./read-svg.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const plain = holeOf(measured(), 7);
 const place = { file: "fixture", line: 1, column: 1 };

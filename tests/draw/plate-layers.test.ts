@@ -4,7 +4,7 @@ import { LabelPlacer } from "../../src/draw/labels.ts";
 import { LAYERS, layLayers, Room, type Layer, type PlateSetup } from "../../src/draw/plate-layers.ts";
 import { layHole } from "../../src/draw/sheet.ts";
 import { layCover, stageOf, teePlates } from "../../src/draw/stage.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 
 const measured = hilly(PAR_FOUR, () => 20).holes[0]!;

@@ -11,7 +11,7 @@ import { bearingDegrees, distanceMetres, directionTo } from "../../src/geo/vecto
 import { contoursOf } from "../../src/terrain/contours.ts";
 import { ground, holeOf, HOSTILE, measured, TEES } from "./fixture.ts";
 import { pathPoints, readSvg, type Tag } from "./read-svg.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const course = measured();
 const NAMES = Object.keys(COMPOSITIONS) as CompositionName[];

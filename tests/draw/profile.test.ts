@@ -8,7 +8,7 @@ import { areaFeature, box } from "../support/flat-course.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 import { HOSTILE } from "./fixture.ts";
 import { pathPoints, readSvg, type Tag } from "./read-svg.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const up = (_east: number, north: number): number => 20 + north / 20;
 const drawn = (surface: (east: number, north: number) => number, driveMetres?: Record<string, number>) => {

@@ -4,7 +4,7 @@ import { BUNKER, CORRIDOR_METRES, drawReachCarry, exampleFigures, LINE, POND } f
 import { distanceMetres } from "../../src/geo/vector.ts";
 import { wholeIn, type LengthUnit } from "../../src/geo/units.ts";
 import { corridorAbout, inCorridor } from "../../src/measure/corridor.ts";
-import { LANGUAGES, words } from "../../src/site/words.ts";
+import { LANGUAGES, words } from "../../src/site/language/words.ts";
 import { formatLength } from "../../src/tell/format.ts";
 
 const UNITS: readonly LengthUnit[] = ["yards", "metres"];

@@ -2,7 +2,7 @@
 import { spawn } from "node:child_process";
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { writeRecord } from "../../src/site/build-record.ts";
+import { writeRecord } from "../../src/site/build/build-record.ts";
 import { PROJECT } from "../support/run.ts";
 import type { Random } from "./random.ts";
 import { throwRequests, type RequestFaults } from "./requests.ts";

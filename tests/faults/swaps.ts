@@ -2,7 +2,7 @@
 import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { recover, type Where } from "../../src/commands/swap.ts";
-import { writeRecord } from "../../src/site/build-record.ts";
+import { writeRecord } from "../../src/site/build/build-record.ts";
 import { fingerprint } from "../support/run.ts";
 import { breakOff } from "./broken-off.ts";
 

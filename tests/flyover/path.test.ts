@@ -8,9 +8,9 @@ import { COMFORT, type Flight } from "../../src/flyover/types.ts";
 import { lineThrough } from "../../src/geo/line.ts";
 import { metresFromYards } from "../../src/geo/units.ts";
 import type { MeasuredCourse } from "../../src/measure/types.ts";
-import { loadGuide } from "../../src/site/load.ts";
+import { loadGuide } from "../../src/site/load/load.ts";
 import { renderTip, shownTee } from "../../src/tell/tip.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 /** Flies it in small steps and says the first thing that would make somebody ill, or nothing. */
 function discomfort(flight: Flight): string[] {

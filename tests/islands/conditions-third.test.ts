@@ -6,7 +6,7 @@ import { dayOf } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { thirdFigures } from "../../src/islands/conditions-third.ts";
 import { thirdPoint } from "../../src/measure/third.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const script = words("en").ground.conditions.script;
 const answer = dayOf(NO_CONDITIONS, 0);

@@ -5,9 +5,9 @@ import { shotOf, writeShot } from "../../src/contract/values.ts";
 import { compassPoint, dayOf, limitsOf, METRES_PER_SECOND_PER_MPH, nearestDrive, readField, speedFrom, speedIn, todayOf, STATED_TEMPERATURE_CELSIUS } from "../../src/islands/conditions-model.ts";
 import { NO_CONDITIONS, readConditions, WEATHER_KEPT_MILLISECONDS, writeConditions } from "../../src/islands/conditions-store.ts";
 import { answeredParts } from "../../src/islands/conditions-today.ts";
-import { holeGround, STATED_TEMPERATURE_CELSIUS as BUILT_TEMPERATURE_CELSIUS } from "../../src/site/ground-figures.ts";
+import { holeGround, STATED_TEMPERATURE_CELSIUS as BUILT_TEMPERATURE_CELSIUS } from "../../src/site/ground/figures.ts";
 import { shotNumbers } from "../../src/site/files/ground-data.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 
 const script = words("en").ground.conditions.script;

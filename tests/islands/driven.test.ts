@@ -6,7 +6,7 @@ import { NO_CONDITIONS } from "../../src/islands/conditions-store.ts";
 import { drivenMetres, golferOf, isUnmeasuredDriver, riseAlong } from "../../src/islands/driven.ts";
 import { landingAt } from "../../src/measure/landing.ts";
 import { groundData } from "../../src/site/files/ground-data.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { hilly, PAR_FOUR } from "../support/hilly-course.ts";
 
 const YARD = 0.9144;

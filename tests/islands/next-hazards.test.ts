@@ -5,7 +5,7 @@ import { groundData } from "../../src/site/files/ground-data.ts";
 import { measureFrom } from "../../src/measure/hole.ts";
 import { carriedOver } from "../../src/measure/carried.ts";
 import { landingAt } from "../../src/measure/landing.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 

@@ -12,7 +12,7 @@ import { ownShots, type BeyondAnswer, type ShotAnswer } from "../../src/islands/
 import { knownRungs, ladderOf, type KnownRung } from "../../src/measure/ladder.ts";
 import { landingAt } from "../../src/measure/landing.ts";
 import { groundData } from "../../src/site/files/ground-data.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { drawPlate } from "../../src/draw/plate.ts";
 import { areaFeature, box } from "../support/flat-course.ts";
 import { DOGLEG, hilly, PAR_FOUR, PAR_THREE } from "../support/hilly-course.ts";

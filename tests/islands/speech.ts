@@ -1,6 +1,6 @@
 /** What maps are worded with in tests: English, and a language of which no word is English. */
 import type { Speech } from "../../src/islands/map/words.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import type { CompiledGroup } from "../../src/words/compiled.ts";
 import { islandWordsOf, readIslandWords, type IslandWords } from "../../src/words/island-words.ts";
 

@@ -8,9 +8,9 @@ import { along, directionTo } from "../../src/geo/vector.ts";
 import { cornerLines } from "../../src/measure/corner.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredCourse } from "../../src/measure/types.ts";
-import { holeGround } from "../../src/site/ground-figures.ts";
-import { cornerText } from "../../src/site/ground-text.ts";
-import { LANGUAGES, words } from "../../src/site/words.ts";
+import { holeGround } from "../../src/site/ground/figures.ts";
+import { cornerText } from "../../src/site/ground/text.ts";
+import { LANGUAGES, words } from "../../src/site/language/words.ts";
 import { seeded } from "../faults/random.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 

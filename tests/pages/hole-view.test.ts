@@ -5,7 +5,7 @@ import { aimFrom, byTee, glance, hazardName, mustCarryMetres, nearbyCautions, pe
 import { defaultTee } from "../../src/measure/default-tee.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole, TeeFigures } from "../../src/measure/types.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import type { Feature } from "../../src/course/types.ts";
 import type { Point } from "../../src/geo/position.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";

@@ -1,7 +1,7 @@
 /** Photos in a page's markup. */
 import { expect, test } from "vitest";
 import { focusClasses, photoSource } from "../../src/components/photo.ts";
-import type { PhotoVariant } from "../../src/site/photos.ts";
+import type { PhotoVariant } from "../../src/site/pictures/photos.ts";
 
 const variants: PhotoVariant[] = [480, 960, 1000].flatMap((widthPixels) =>
   (["avif", "webp", "jpg"] as const).map((format) => ({ name: `set-${widthPixels}.${format}`, widthPixels, heightPixels: widthPixels / 2, format })));

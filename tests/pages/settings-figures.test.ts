@@ -4,7 +4,7 @@ import { voiceOf } from "../../src/components/page-data.ts";
 import { metresFor } from "../../src/contract/values.ts";
 import { teeOn } from "../../src/islands/settings-figures.ts";
 import { riseText, voiceIn, wholeLength } from "../../src/tell/voice.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 /** As a page carries it. */
 const VOICE = voiceIn(JSON.stringify(voiceOf(words("en"))));

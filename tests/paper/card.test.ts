@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Club } from "../../src/course/types.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import { composeCard, MOST_PLAYERS, type CardOptions, type CardPlayer } from "../../src/paper/card.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { HOSTILE } from "../draw/fixture.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";
 

@@ -2,8 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { GUIDE_LANGUAGES } from "../../src/course/guide-languages.ts";
 import type { Course, Credit } from "../../src/course/types.ts";
-import { computedFrom, creditText, draftLine, filmNote } from "../../src/site/draft-line.ts";
-import { words } from "../../src/site/words.ts";
+import { computedFrom, creditText, draftLine, filmNote } from "../../src/site/text/draft-line.ts";
+import { words } from "../../src/site/language/words.ts";
 import { courseGeoJson, writeGeoJson } from "../../src/tell/export/geojson.ts";
 import { courseGpx } from "../../src/tell/export/gpx.ts";
 import { courseKml } from "../../src/tell/export/kml.ts";

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { UNSTAMPED } from "../../src/contract/edition.ts";
-import { writeEdition } from "../../src/site/edition.ts";
+import { writeEdition } from "../../src/site/build/edition.ts";
 
 const page = (text: string): string => `<html lang="en" data-edition="${UNSTAMPED.edition}" data-edition-bytes="${UNSTAMPED.bytes}">${text}`;
 

@@ -4,10 +4,10 @@ import { airFrom } from "../../src/flight/air.ts";
 import { effectiveLength } from "../../src/flight/effective.ts";
 import { landingAt } from "../../src/measure/landing.ts";
 import { shotsOf } from "../../src/measure/shots.ts";
-import { courseHeight, holeGround, pageShots, STATED_TEMPERATURE_CELSIUS } from "../../src/site/ground-figures.ts";
+import { courseHeight, holeGround, pageShots, STATED_TEMPERATURE_CELSIUS } from "../../src/site/ground/figures.ts";
 import { driveLengths, groundData } from "../../src/site/files/ground-data.ts";
-import { playerOfTee } from "../../src/site/ground-players.ts";
-import { words } from "../../src/site/words.ts";
+import { playerOfTee } from "../../src/site/ground/players.ts";
+import { words } from "../../src/site/language/words.ts";
 import { TEE_SETS, course } from "../support/flat-course.ts";
 import { DOGLEG, hilly, PAR_FOUR, PAR_THREE } from "../support/hilly-course.ts";
 

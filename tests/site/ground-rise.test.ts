@@ -1,7 +1,7 @@
 /** Where a rise comes, told from profiles worked out by hand. */
 import { expect, test } from "vitest";
 import type { ProfilePoint } from "../../src/terrain/profile.ts";
-import { riseStory } from "../../src/site/ground-rise.ts";
+import { riseStory } from "../../src/site/ground/rise.ts";
 
 /** Heights every 10 m, as a function of the station. */
 const profile = (lengthMetres: number, heightAt: (station: number) => number | undefined): ProfilePoint[] =>

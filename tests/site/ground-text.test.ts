@@ -1,9 +1,9 @@
 /** Sentences about the ground, in both units. */
 import { describe, expect, test } from "vitest";
 import { metresFromYards } from "../../src/geo/units.ts";
-import { holeGround } from "../../src/site/ground-figures.ts";
-import { cornerText, greenSentences, lieText, plusMinus, riseSentence, sectionSentence, sightSentences } from "../../src/site/ground-text.ts";
-import { words } from "../../src/site/words.ts";
+import { holeGround } from "../../src/site/ground/figures.ts";
+import { cornerText, greenSentences, lieText, plusMinus, riseSentence, sectionSentence, sightSentences } from "../../src/site/ground/text.ts";
+import { words } from "../../src/site/language/words.ts";
 import { DOGLEG, hilly, PAR_FOUR } from "../support/hilly-course.ts";
 
 const english = words("en");

@@ -8,12 +8,12 @@ import { drawPlate, type PlateOptions } from "../../src/draw/plate.ts";
 import { drawCourse } from "../../src/draw/course-map.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredCourse, MeasuredHole } from "../../src/measure/types.ts";
-import { cached, keep, sweepCache } from "../../src/site/cache.ts";
-import { codeVersionOf, setCodeVersion } from "../../src/site/code-version.ts";
-import { drawnCourse, kept } from "../../src/site/kept.ts";
-import { keptCourse, keptPlate } from "../../src/site/kept-drawings.ts";
+import { cached, keep, sweepCache } from "../../src/site/cache/cache.ts";
+import { codeVersionOf, setCodeVersion } from "../../src/site/cache/code-version.ts";
+import { drawnCourse, kept } from "../../src/site/cache/kept.ts";
+import { keptCourse, keptPlate } from "../../src/site/cache/kept-drawings.ts";
 import { ground, holeOf, measured } from "../draw/fixture.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 let folder = "";
 let count = 0;

@@ -2,14 +2,14 @@
 import { describe, expect, test } from "vitest";
 import type { Club, HoleTranslation } from "../../src/course/types.ts";
 import { measureCourse } from "../../src/measure/course.ts";
-import { drawnHole } from "../../src/site/kept.ts";
-import type { Guide } from "../../src/site/guide.ts";
-import { guideIn, guideViews, originalCourse, originalHole, otherLanguage } from "../../src/site/language-view.ts";
-import { tipWords } from "../../src/site/tip-words.ts";
+import { drawnHole } from "../../src/site/cache/kept.ts";
+import type { Guide } from "../../src/site/load/guide.ts";
+import { guideIn, guideViews, originalCourse, originalHole, otherLanguage } from "../../src/site/language/language-view.ts";
+import { tipWords } from "../../src/site/text/tip-words.ts";
 import { languageName } from "../../src/components/language-name.ts";
 import { webVtt } from "../../src/flyover/webvtt.ts";
 import { roundFlyover } from "../../src/site/files/film.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 
 const place = { file: "test/holes/01-test.md", line: 1, column: 1 };

@@ -1,7 +1,7 @@
 /** Which notices stand on which page. */
 import { expect, test } from "vitest";
 import type { Course, Notice } from "../../src/course/types.ts";
-import { courseNotices, holeNotices } from "../../src/site/notices.ts";
+import { courseNotices, holeNotices } from "../../src/site/text/notices.ts";
 import { course, hole } from "../support/flat-course.ts";
 
 const place = { file: "test/course.yaml", line: 1, column: 1 };

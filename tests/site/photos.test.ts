@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp, { type Sharp } from "sharp";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { PHOTO_FORMATS, PHOTO_WIDTHS, photoLook, photoStem, photoVariants, renderPhoto, startPhotos, type PhotoVariant } from "../../src/site/photos.ts";
+import { PHOTO_FORMATS, PHOTO_WIDTHS, photoLook, photoStem, photoVariants, renderPhoto, startPhotos, type PhotoVariant } from "../../src/site/pictures/photos.ts";
 import { displayP3Profile } from "../support/display-p3.ts";
 import { camera, half } from "../support/photos.ts";
 

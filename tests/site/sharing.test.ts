@@ -6,10 +6,10 @@ import { join } from "node:path";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { jsonForScript } from "../../src/tell/structured-data.ts";
-import { robotsTxt, sitemapXml } from "../../src/site/sitemap.ts";
-import { shareCard } from "../../src/site/share-card.ts";
-import { sfntFromWoff } from "../../src/site/woff.ts";
-import { words } from "../../src/site/words.ts";
+import { robotsTxt, sitemapXml } from "../../src/site/build/sitemap.ts";
+import { shareCard } from "../../src/site/pictures/share-card.ts";
+import { sfntFromWoff } from "../../src/site/pictures/woff.ts";
+import { words } from "../../src/site/language/words.ts";
 import { measured } from "../draw/fixture.ts";
 
 describe("a font unpacked", () => {

@@ -4,12 +4,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import type { Diagnostic } from "../../src/course/diagnostic.ts";
-import { readRecord, RECORD_FILE, writeRecord } from "../../src/site/build-record.ts";
-import { currentGuide, setCurrentGuide, type Guide } from "../../src/site/guide.ts";
-import { loadGuide } from "../../src/site/load.ts";
-import { builtPages, pageFaults } from "../../src/site/page-check.ts";
-import { reportLines, summary } from "../../src/site/report.ts";
-import { cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, languageFolder, mapPath, pagePaths, tidyBase, tourPath } from "../../src/site/routes.ts";
+import { readRecord, RECORD_FILE, writeRecord } from "../../src/site/build/build-record.ts";
+import { currentGuide, setCurrentGuide, type Guide } from "../../src/site/load/guide.ts";
+import { loadGuide } from "../../src/site/load/load.ts";
+import { builtPages, pageFaults } from "../../src/site/build/page-check.ts";
+import { reportLines, summary } from "../../src/site/load/report.ts";
+import { cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, languageFolder, mapPath, pagePaths, tidyBase, tourPath } from "../../src/site/addresses/routes.ts";
 import { hole, plant, withClub } from "../fixtures/marked.ts";
 
 const guide = (...ids: string[]) => ({ club: { languages: ["en"] }, courses: ids.map((id) => ({ course: { id, holes: [{ number: 1 }, { number: 2 }] } })) });
@@ -91,7 +91,7 @@ describe("pages", () => {
     expect(pageFaults(["", "links/1/"], ["links/2/", "404.html"])).toEqual([
       "Page the cover (index.html) is missing.",
       "Page links/1/ is missing.",
-      "Page links/2/ is not one of the guide's (see pagePaths in src/site/routes.ts).",
+      "Page links/2/ is not one of the guide's (see pagePaths in src/site/addresses/routes.ts).",
     ]);
   });
 

@@ -1,7 +1,7 @@
 /** Which characters a font file has a glyph for, and how wide they are: read from the file itself. */
 import { readFileSync } from "node:fs";
 import { brotliDecompressSync } from "node:zlib";
-import { sfntFromWoff } from "../../src/site/woff.ts";
+import { sfntFromWoff } from "../../src/site/pictures/woff.ts";
 
 type Tables = (tag: string) => Buffer;
 

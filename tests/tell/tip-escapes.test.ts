@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole } from "../../src/measure/types.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { renderTip } from "../../src/tell/tip.ts";
 import { HOSTILE } from "../draw/fixture.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";

@@ -5,7 +5,7 @@ import type { MeasuredHole } from "../../src/measure/types.ts";
 import { answer } from "../../src/tell/answer.ts";
 import { checkTip, renderTip } from "../../src/tell/tip.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 
 const FEATURES = [
   lineFeature("line", "line-of-play", [[0, 0], [0, 398]]),

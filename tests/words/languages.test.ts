@@ -1,7 +1,7 @@
 /** The guide's languages held against each other: nothing left in another language, each written as it is written. */
 import { describe, expect, test } from "vitest";
 import type { FeatureKind } from "../../src/course/types.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { LANGUAGES, leavesOf, type Leaf } from "../support/messages.ts";
 
 const said = Object.fromEntries(LANGUAGES.map((language) => [language, leavesOf(language)]));

@@ -10,7 +10,7 @@ import { REFERENCE_PLAYERS } from "../../src/measure/players.ts";
 import { composeBook } from "../../src/paper/book.ts";
 import { composeCard } from "../../src/paper/card.ts";
 import { composeSigns } from "../../src/paper/sign.ts";
-import { words } from "../../src/site/words.ts";
+import { words } from "../../src/site/language/words.ts";
 import { renderTip } from "../../src/tell/tip.ts";
 import type { Club } from "../../src/course/types.ts";
 import { place, TEE_SETS } from "../support/flat-course.ts";

@@ -3,7 +3,7 @@ import { courseGround, courseRelief } from "../../components/course-ground.ts";
 import type { Composition } from "../../draw/composition.ts";
 import type { PlateGround } from "../../draw/relief.ts";
 import type { MeasuredCourse, MeasuredHole } from "../../measure/types.ts";
-import { plateGround, reliefPicture } from "../../site/plate-ground.ts";
+import { plateGround, reliefPicture } from "../../site/pictures/plate-ground.ts";
 
 const dataAddress = (picture: Uint8Array): string => `data:image/webp;base64,${Buffer.from(picture).toString("base64")}`;
 

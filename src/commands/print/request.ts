@@ -7,7 +7,7 @@ import type { MeasuredCourse } from "../../measure/types.ts";
 import { MOST_TEES, usualTees } from "../../paper/book.ts";
 import { MOST_PLAYERS, type CardPlayer } from "../../paper/card.ts";
 import { isSheet, SHEETS, type SheetName } from "../../paper/sizes.ts";
-import { LANGUAGES, words as wordsOf, type Words } from "../../site/words.ts";
+import { LANGUAGES, words as wordsOf, type Words } from "../../site/language/words.ts";
 import { CommandError } from "../options.ts";
 
 const list = (names: readonly string[]): string => names.join(", ");

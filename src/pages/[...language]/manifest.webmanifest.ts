@@ -1,11 +1,11 @@
 /** What a phone needs to put the guide on its home screen, where it opens in the language it was taken from. */
 import type { APIRoute } from "astro";
 import { homeHref, href } from "../../components/links.ts";
-import { currentGuide, type Guide } from "../../site/guide.ts";
-import { ICONS } from "../../site/icons.ts";
-import { guideViews } from "../../site/language-view.ts";
-import { languageParam } from "../../site/static-paths.ts";
-import { words } from "../../site/words.ts";
+import { currentGuide, type Guide } from "../../site/load/guide.ts";
+import { ICONS } from "../../site/pictures/icons.ts";
+import { guideViews } from "../../site/language/language-view.ts";
+import { languageParam } from "../../site/addresses/static-paths.ts";
+import { words } from "../../site/language/words.ts";
 
 export const getStaticPaths = () => guideViews(currentGuide()).map(({ club, courses }) => ({ params: { language: languageParam(club) }, props: { club, courses } }));
 

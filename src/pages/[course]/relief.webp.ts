@@ -2,7 +2,7 @@
 import type { APIRoute, GetStaticPaths } from "astro";
 import { courseRelief } from "../../components/course-ground.ts";
 import type { MeasuredCourse } from "../../measure/types.ts";
-import { currentGuide } from "../../site/guide.ts";
+import { currentGuide } from "../../site/load/guide.ts";
 
 type Props = {
   measured: MeasuredCourse;

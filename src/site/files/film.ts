@@ -8,10 +8,10 @@ import type { Club } from "../../course/types.ts";
 import type { MeasuredCourse, MeasuredHole, TeeFigures } from "../../measure/types.ts";
 import { formatLength } from "../../tell/format.ts";
 import { renderTip, shownTee } from "../../tell/tip.ts";
-import { playerOfTee } from "../ground-players.ts";
-import { otherLanguage } from "../language-view.ts";
-import { tipWords } from "../tip-words.ts";
-import { words as wordsOf } from "../words.ts";
+import { playerOfTee } from "../ground/players.ts";
+import { otherLanguage } from "../language/language-view.ts";
+import { tipWords } from "../text/tip-words.ts";
+import { words as wordsOf } from "../language/words.ts";
 
 /** Between poses, at most: fine enough to follow every turn of a hole within a few centimetres. */
 const HOLE_STEP_SECONDS = 0.5;

@@ -10,10 +10,10 @@ import { carriedOver, type Carried } from "../../measure/carried.ts";
 import { risePast, shotsOf, type Shot } from "../../measure/shots.ts";
 import type { HazardFigures, MeasuredCourse, MeasuredHole, TeeFigures } from "../../measure/types.ts";
 import type { HeightGrid } from "../../terrain/grid.ts";
-import { reachedInOne } from "../ground-figures.ts";
-import { featureName } from "../ground-names.ts";
-import { drawnHole, kept } from "../kept.ts";
-import type { Words } from "../words.ts";
+import { reachedInOne } from "../ground/figures.ts";
+import { featureName } from "../ground/names.ts";
+import { drawnHole, kept } from "../cache/kept.ts";
+import type { Words } from "../language/words.ts";
 
 /** Every ten of the club's unit: 120 to 320 yards, or 110 to 290 metres; beyond them every twenty, as short as a driver and a head wind make it and as long as a tail wind. */
 export const driveLengths = (unit: LengthUnit): readonly number[] =>

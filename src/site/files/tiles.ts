@@ -4,8 +4,8 @@ import type { Frame } from "../../geo/frame.ts";
 import type { MeasuredCourse } from "../../measure/types.ts";
 import { TERRAIN_ZOOMS } from "../../read/terrain-tiles.ts";
 import type { HeightGrid } from "../../terrain/grid.ts";
-import { currentGuide } from "../guide.ts";
-import { coursePhoto } from "../orthophoto.ts";
+import { currentGuide } from "../load/guide.ts";
+import { coursePhoto } from "../pictures/orthophoto.ts";
 import { rounded } from "./map-features.ts";
 
 export interface CourseTiles {

@@ -3,7 +3,7 @@ import type { APIRoute } from "astro";
 import { sharedFolder } from "../../../components/links.ts";
 import { courseData } from "../../../site/files/course-data.ts";
 import { courseTiles } from "../../../site/files/tiles.ts";
-import { coursePaths, type CourseProps } from "../../../site/static-paths.ts";
+import { coursePaths, type CourseProps } from "../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = coursePaths;
 

@@ -1,7 +1,7 @@
 /** A course's map for wide screens, fetched where there is room for it; the pages hold the phone's. */
 import type { APIRoute } from "astro";
 import { courseSvg } from "../../../components/drawings.ts";
-import { coursePaths, type CourseProps } from "../../../site/static-paths.ts";
+import { coursePaths, type CourseProps } from "../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = coursePaths;
 

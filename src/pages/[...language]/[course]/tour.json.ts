@@ -1,7 +1,7 @@
 /** What the player of a whole round's flyover fetches. */
 import type { APIRoute } from "astro";
 import { roundFlyover } from "../../../site/files/film.ts";
-import { coursePaths, type CourseProps } from "../../../site/static-paths.ts";
+import { coursePaths, type CourseProps } from "../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = coursePaths;
 

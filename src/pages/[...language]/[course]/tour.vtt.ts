@@ -2,8 +2,8 @@
 import type { APIRoute } from "astro";
 import { webVtt } from "../../../flyover/webvtt.ts";
 import { roundFlyover } from "../../../site/files/film.ts";
-import { coursePaths, type CourseProps } from "../../../site/static-paths.ts";
-import { words } from "../../../site/words.ts";
+import { coursePaths, type CourseProps } from "../../../site/addresses/static-paths.ts";
+import { words } from "../../../site/language/words.ts";
 
 export const getStaticPaths = coursePaths;
 

@@ -1,8 +1,8 @@
 /** The shaded relief under a hole's plate in the pocket book, which shows more to the sides than the page's. */
 import type { APIRoute } from "astro";
 import { BOOK_COMPOSITION } from "../../../draw/paper-composition.ts";
-import { reliefPicture } from "../../../site/plate-ground.ts";
-import { heightsPaths, type HoleProps } from "../../../site/static-paths.ts";
+import { reliefPicture } from "../../../site/pictures/plate-ground.ts";
+import { heightsPaths, type HoleProps } from "../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = heightsPaths;
 

@@ -1,7 +1,7 @@
 /** The shaded relief that lies under a hole's plates. */
 import type { APIRoute } from "astro";
-import { reliefPicture } from "../../../site/plate-ground.ts";
-import { heightsPaths, type HoleProps } from "../../../site/static-paths.ts";
+import { reliefPicture } from "../../../site/pictures/plate-ground.ts";
+import { heightsPaths, type HoleProps } from "../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = heightsPaths;
 

@@ -1,8 +1,8 @@
 /** Every size of every photo. */
 import { join } from "node:path";
 import type { APIRoute, GetStaticPaths } from "astro";
-import { currentGuide } from "../../../site/guide.ts";
-import { MEDIA_TYPES, photoVariants, renderPhoto, startPhotos, type PhotoVariant } from "../../../site/photos.ts";
+import { currentGuide } from "../../../site/load/guide.ts";
+import { MEDIA_TYPES, photoVariants, renderPhoto, startPhotos, type PhotoVariant } from "../../../site/pictures/photos.ts";
 
 type Props = {
   file: string;

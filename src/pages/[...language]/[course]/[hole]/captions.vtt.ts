@@ -2,8 +2,8 @@
 import type { APIRoute } from "astro";
 import { webVtt } from "../../../../flyover/webvtt.ts";
 import { holeFlyover } from "../../../../site/files/film.ts";
-import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
-import { words } from "../../../../site/words.ts";
+import { holePaths, type HoleProps } from "../../../../site/addresses/static-paths.ts";
+import { words } from "../../../../site/language/words.ts";
 
 export const getStaticPaths = holePaths;
 

@@ -1,7 +1,7 @@
 /** What the player of a hole's flyover fetches. */
 import type { APIRoute } from "astro";
 import { holeFlyover } from "../../../../site/files/film.ts";
-import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
+import { holePaths, type HoleProps } from "../../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = holePaths;
 

@@ -3,7 +3,7 @@ import type { APIRoute } from "astro";
 import { sharedFolder } from "../../../../components/links.ts";
 import { holeData } from "../../../../site/files/hole-data.ts";
 import { courseTiles } from "../../../../site/files/tiles.ts";
-import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
+import { holePaths, type HoleProps } from "../../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = holePaths;
 

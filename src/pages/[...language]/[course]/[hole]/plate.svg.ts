@@ -1,7 +1,7 @@
 /** A hole's plate for wide screens, fetched where there is room for it; the page itself holds the phone's. */
 import type { APIRoute } from "astro";
 import { plateSvg } from "../../../../components/drawings.ts";
-import { holePaths, type HoleProps } from "../../../../site/static-paths.ts";
+import { holePaths, type HoleProps } from "../../../../site/addresses/static-paths.ts";
 
 export const getStaticPaths = holePaths;
 

@@ -1,8 +1,8 @@
 /** The photo from the air for the live map, Web Mercator tiles. */
 import type { APIRoute, GetStaticPaths } from "astro";
 import type { Course } from "../../../../../course/types.ts";
-import { currentGuide } from "../../../../../site/guide.ts";
-import { coursePhoto, photoTile } from "../../../../../site/orthophoto.ts";
+import { currentGuide } from "../../../../../site/load/guide.ts";
+import { coursePhoto, photoTile } from "../../../../../site/pictures/orthophoto.ts";
 import type { Tile } from "../../../../../terrain/web-mercator.ts";
 
 type Props = {

@@ -1,8 +1,8 @@
 /** Heights for the live map, terrarium tiles. */
 import type { APIRoute, GetStaticPaths } from "astro";
 import type { MeasuredCourse } from "../../../../../measure/types.ts";
-import { currentGuide } from "../../../../../site/guide.ts";
-import { courseTiles, terrainTile, type TileAddress } from "../../../../../site/terrain.ts";
+import { currentGuide } from "../../../../../site/load/guide.ts";
+import { courseTiles, terrainTile, type TileAddress } from "../../../../../site/pictures/terrain.ts";
 
 type Props = {
   course: MeasuredCourse;
