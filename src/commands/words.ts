@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { loadCatalogues, WORDS_FOLDER } from "../words/load.ts";
 import { typesOf } from "../words/typing.ts";
-import { readOptions, runCommand } from "./options.ts";
+import { EXIT_CODES, readOptions, runCommand } from "./options.ts";
 
 const PROJECT = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -15,7 +15,7 @@ words (${WORDS_FOLDER}/catalogue-type.ts) from the first language.`;
 await runCommand(async () => {
   const options = readOptions(process.argv.slice(2), { help: { type: "boolean" } }, USAGE);
   if (options.help) {
-    console.log(USAGE);
+    console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const catalogues = loadCatalogues(PROJECT);

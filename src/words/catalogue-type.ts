@@ -457,6 +457,7 @@ export interface Catalogue {
     readonly cautions: string;
     readonly figures: string;
     readonly measured: string;
+    readonly licences: string;
   };
   readonly draft: {
     readonly line: (said: { readonly reasons: Text }) => string;

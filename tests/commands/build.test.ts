@@ -68,6 +68,14 @@ describe("a club of one course, in two languages", () => {
     for (const page of ONE_COURSE) if (page !== "404.html") expect(seen).toContain(page);
   });
 
+  test("carries the notices of what it ships: every package that a script or a font comes from, linked from every page", async () => {
+    const text = await readFile(join(out, "licences.txt"), "utf8");
+    for (const name of ["@fontsource/besley", "@fontsource-variable/source-sans-3", "@fontsource/source-sans-3", "maplibre-gl"]) expect(text).toMatch(new RegExp(`^${name} \\d`, "m"));
+    for (const page of ONE_COURSE) {
+      expect(await readFile(join(out, page.endsWith(".html") ? page : `${page}index.html`), "utf8"), page).toContain(`href="${BASE}licences.txt"`);
+    }
+  });
+
   test("has no script or style within a page, and a policy that needs none", async () => {
     for (const page of ONE_COURSE) {
       const html = await readFile(join(out, page.endsWith(".html") ? page : `${page}index.html`), "utf8");

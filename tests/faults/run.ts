@@ -6,6 +6,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { breakBring, breakNew } from "./folders.ts";
+import { mutateContent } from "./content.ts";
 import { damageHeightFiles } from "./height-files.ts";
 import { damagePictures } from "./pictures.ts";
 import { seeded } from "./random.ts";
@@ -26,6 +27,7 @@ const SUBJECTS: Readonly<Record<string, (folder: string, seed: number) => Promis
   swaps: async (folder) => sum([await breakSwaps(folder, "beside"), await breakSwaps(folder, "within")]),
   folders: async (folder) => sum([await breakBring(folder), await breakNew(folder)]),
   heights: (folder, seed) => damageHeightFiles(folder, 10_000, seeded(seed)),
+  content: (folder, seed) => mutateContent(folder, 10_000, seeded(seed)),
   pictures: (folder, seed) => damagePictures(folder, 5000, seeded(seed)),
 };
 

@@ -20,6 +20,7 @@ import { bundleWorker } from "./service-worker.ts";
 import { writeSitemap } from "./sitemap.ts";
 import { readWords } from "../language/words.ts";
 import { WORDS_FOLDER } from "../../words/load.ts";
+import { shippedPackages, writeLicences } from "./third-party.ts";
 
 /** Names the content folder where it is not `content`; set by our commands, useful with `npx astro build` too. */
 export const CONTENT_VARIABLE = "MARRAM_CONTENT";
@@ -51,10 +52,11 @@ export default function marram(): AstroIntegration {
   let base = "/";
   let site: string | undefined;
   let content = "";
+  const shipped = new Set<string>();
   return {
     name: "marram",
     hooks: {
-      async "astro:config:setup"({ command, config, addWatchFile }) {
+      async "astro:config:setup"({ command, config, addWatchFile, updateConfig }) {
         // Checking types needs no content.
         if (command === "sync") return;
         base = tidyBase(config.base);
@@ -63,6 +65,7 @@ export default function marram(): AstroIntegration {
         if (command === "preview") return;
         const root = fileURLToPath(config.root);
         process.env[CACHE_VARIABLE] ??= cacheFolderOf(root);
+        if (command === "build") updateConfig({ vite: { plugins: [shippedPackages(shipped)] } });
         // While somebody works on the code, everything is drawn anew.
         setCodeVersion(command === "build" ? codeVersionOf(root) : undefined);
         shutOutEnvironment(command);
@@ -93,6 +96,7 @@ export default function marram(): AstroIntegration {
         if (faults.length > 0) throw new Error(`The guide must have ${expected.length} pages, and they did not come out so.\n${faults.join("\n")}`);
         if (site !== undefined) await writeSitemap(folder, site, base, expected);
         await bundleWorker(folder);
+        await writeLicences(folder, shipped);
         await writeEdition(folder);
         await sweepCache();
         await writeRecord(folder, { madeBy: "Marram", base, pages: expected.length, languages: currentGuide().club.languages });
