@@ -2,7 +2,7 @@
 import { cp, link, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { readContent } from "../../src/read/content.ts";
-import { loadChecked } from "../../src/site/checked.ts";
+import { loadChecked } from "../../src/site/load/checked.ts";
 import { PROJECT } from "../support/run.ts";
 import { damaged, type Random } from "./random.ts";
 
