@@ -14,7 +14,8 @@ export default defineConfig({
     build: {
       assetsInlineLimit: 0,
       chunkSizeWarningLimit: 2000,
-      // Names that pages and scripts share are written out where they are used; else all of them would travel with every page.
+      // Names that pages and scripts share are written out where they are used; else all of them would travel with
+      // every page.
       rolldownOptions: { optimization: { inlineConst: { mode: "all" } } },
     },
     environments: {
@@ -26,7 +27,10 @@ export default defineConfig({
               codeSplitting: {
                 groups: [
                   { name: "settings", test: /src\/(geo\/units|tell\/(format|voice)|islands\/settings[a-z-]*)\.ts$/ },
-                  { name: "opening", test: /src\/islands\/(openable|opening|island-words|map\/(page-side|failure|styles))\.ts$/ },
+                  {
+                    name: "opening",
+                    test: /src\/islands\/(openable|opening|island-words|map\/(page-side|failure|styles))\.ts$/,
+                  },
                 ],
               },
             },

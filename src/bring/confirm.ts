@@ -33,5 +33,12 @@ function fieldEdits({ value }: Page, what: readonly Confirmable[]): { edits: Edi
   if (!Array.isArray(listed)) return { edits: [], removed: 0 };
   const left = listed.filter((field) => !(what as readonly unknown[]).includes(field));
   if (left.length === listed.length) return { edits: [], removed: 0 };
-  return { edits: [left.length === 0 ? { op: "remove", path: [], key: "proposed" } : { op: "replace", path: ["proposed"], value: left }], removed: listed.length - left.length };
+  return {
+    edits: [
+      left.length === 0
+        ? { op: "remove", path: [], key: "proposed" }
+        : { op: "replace", path: ["proposed"], value: left },
+    ],
+    removed: listed.length - left.length,
+  };
 }

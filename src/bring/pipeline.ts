@@ -34,13 +34,23 @@ export function planBring(brought: readonly Brought[], pages: CoursePages, optio
   };
   const { incoming, notes: straightened } = straightenThrees(single.incoming, parOf);
   const changes = changesOf(matchFeatures(incoming, pages, located.frame), pages, located.frame);
-  const said = new Map(incoming.filter(({ candidate }) => candidate.kind === "line-of-play").map(({ at, candidate }) => [at, saidBy(candidate, options.distUnit)]));
+  const said = new Map(
+    incoming
+      .filter(({ candidate }) => candidate.kind === "line-of-play")
+      .map(({ at, candidate }) => [at, saidBy(candidate, options.distUnit)]),
+  );
   const cards = new Map([...said].flatMap(([at, { card }]) => (typeof at === "number" ? [[at, card] as const] : [])));
   const completions = completeHoles(changes, lines, pages, located.frame, { markerPlace: options.markerPlace, cards });
   const plan = planFiles({ changes, completions, said }, pages, options);
   return {
     ...plan,
     leftOver: [...normalised.leftOver, ...located.leftOver, ...lines.leftOver, ...rest.leftOver, ...single.leftOver],
-    notes: [...normalised.notes, ...lines.notes, ...straightened, ...plan.notes, ...goneFromSources(incoming, normalised.candidates, pages)],
+    notes: [
+      ...normalised.notes,
+      ...lines.notes,
+      ...straightened,
+      ...plan.notes,
+      ...goneFromSources(incoming, normalised.candidates, pages),
+    ],
   };
 }

@@ -58,19 +58,39 @@ export interface Decided {
   readonly said: ReadonlyMap<PageAt, SaidOfHole>;
 }
 
-export function planFiles({ changes, completions, said }: Decided, pages: CoursePages, { course, cardFromGround, stated, fileOf }: PlanOptions): Omit<Plan, "leftOver"> {
+export function planFiles(
+  { changes, completions, said }: Decided,
+  pages: CoursePages,
+  { course, cardFromGround, stated, fileOf }: PlanOptions,
+): Omit<Plan, "leftOver"> {
   const pageAt = new Map(allPages(pages).map((page) => [page.at, page]));
   const sources = contributing(changes, fileOf);
-  const dealt = dealtAgain(pages.holes, new Map([...said].flatMap(([at, { strokeIndex }]) => (typeof at === "number" && strokeIndex !== undefined ? [[at, strokeIndex]] : []))));
+  const dealt = dealtAgain(
+    pages.holes,
+    new Map(
+      [...said].flatMap(([at, { strokeIndex }]) =>
+        typeof at === "number" && strokeIndex !== undefined ? [[at, strokeIndex]] : [],
+      ),
+    ),
+  );
   const holes: Record<string, Fields> = { ...pages.ledger.holes };
   const files: PlannedFile[] = [];
   const notes: string[] = [];
   const arriving = changes.filter(({ what }) => what !== "taken-out" && what !== "duplicate");
-  const touched = new Set<PageAt>([...said.keys(), ...arriving.map(({ at }) => at), ...dealt.keys(), ...(sources.length > 0 ? ["course" as const] : [])]);
+  const touched = new Set<PageAt>([
+    ...said.keys(),
+    ...arriving.map(({ at }) => at),
+    ...dealt.keys(),
+    ...(sources.length > 0 ? ["course" as const] : []),
+  ]);
   for (const at of [...touched].sort((a, b) => numberOf(a) - numberOf(b))) {
     const own = changes.filter((change) => change.at === at);
     const completion = completions.find(({ hole }) => hole === at);
-    const added = [...own.flatMap((change) => change.added ?? []), ...(completion?.proposed ?? []), ...(completion?.placeholders ?? [])];
+    const added = [
+      ...own.flatMap((change) => change.added ?? []),
+      ...(completion?.proposed ?? []),
+      ...(completion?.placeholders ?? []),
+    ];
     const told = said.get(at) ?? { name: undefined, par: undefined, strokeIndex: undefined, card: {}, notes: [] };
     const measured = measuredOf(completion, cardFromGround);
     notes.push(...told.notes);
@@ -81,40 +101,75 @@ export function planFiles({ changes, completions, said }: Decided, pages: Course
       notes.push(...fields.notes);
       const more: Edit[] = [
         ...(at === "course" ? creditEdits(page.value, sources, stated) : []),
-        ...(typeof at === "number" && dealt.has(at) ? [{ op: "replace", path: ["strokeIndex"], value: dealt.get(at) } as const] : []),
+        ...(typeof at === "number" && dealt.has(at)
+          ? [{ op: "replace", path: ["strokeIndex"], value: dealt.get(at) } as const]
+          : []),
       ];
-      files.push(...editedPage(page, { fields: [...fields.edits, ...more], features: [...own.flatMap(({ edits }) => edits), ...drops(page, completion)], added }));
+      files.push(
+        ...editedPage(page, {
+          fields: [...fields.edits, ...more],
+          features: [...own.flatMap(({ edits }) => edits), ...drops(page, completion)],
+          added,
+        }),
+      );
     } else if (at !== "course") {
       const file = `${course}/holes/${holeFileName(at, told.name)}`;
-      const card = Object.keys(told.card).length > 0 ? told.card : measured.card ?? {};
+      const card = Object.keys(told.card).length > 0 ? told.card : (measured.card ?? {});
       const proposed = card !== told.card && Object.keys(card).length > 0;
-      files.push({ file, before: undefined, after: newPage(at, { ...told, card }, added, { tees: pages.tees, lengths: completion?.lengths ?? {}, proposed: proposed ? ["card"] : [] }) });
-      const missing = [told.par === undefined ? "par" : "", told.strokeIndex === undefined ? "strokeIndex" : "", Object.keys(card).length === 0 ? "card" : ""].filter(Boolean);
-      notes.push(`${file} is new: write ${[...missing, "the tip"].join(", ").replace(/, ([^,]*)$/, " and $1")} by hand.`);
+      files.push({
+        file,
+        before: undefined,
+        after: newPage(at, { ...told, card }, added, {
+          tees: pages.tees,
+          lengths: completion?.lengths ?? {},
+          proposed: proposed ? ["card"] : [],
+        }),
+      });
+      const missing = [
+        told.par === undefined ? "par" : "",
+        told.strokeIndex === undefined ? "strokeIndex" : "",
+        Object.keys(card).length === 0 ? "card" : "",
+      ].filter(Boolean);
+      notes.push(
+        `${file} is new: write ${[...missing, "the tip"].join(", ").replace(/, ([^,]*)$/, " and $1")} by hand.`,
+      );
     }
     const now = { ...before, ...fieldsOf(told) };
     if (Object.keys(now).length > 0) holes[String(at)] = now;
   }
-  const ledger = { sources: [...new Set([...pages.ledger.sources, ...sources.map(({ name }) => name)])].sort(), features: nextEntries(pages.ledger, changes), holes };
+  const ledger = {
+    sources: [...new Set([...pages.ledger.sources, ...sources.map(({ name }) => name)])].sort(),
+    features: nextEntries(pages.ledger, changes),
+    holes,
+  };
   return { files, ledger, changes: changes.toSorted(byPage), completions, notes };
 }
 
 /** Placeholders taken off a page, by their places in its list. */
 const drops = ({ list }: Page, completion: Completion | undefined): Edit[] =>
-  (completion?.dropped ?? []).map(({ path }) => ({ op: "drop", path: [...list.path, "features"], index: path.at(-1) as number }));
+  (completion?.dropped ?? []).map(({ path }) => ({
+    op: "drop",
+    path: [...list.path, "features"],
+    index: path.at(-1) as number,
+  }));
 
 function measuredOf(completion: Completion | undefined, cardFromGround: boolean): Measured {
   const lengths = Object.entries(completion?.lengths ?? {});
   const longest = Math.max(...lengths.map(([, metres]) => metres));
   return {
     par: lengths.length === 0 ? undefined : parFromLength(longest),
-    card: cardFromGround && lengths.length > 0 ? Object.fromEntries(lengths.map(([tee, metres]) => [tee, Math.round(yardsFromMetres(metres))])) : undefined,
+    card:
+      cardFromGround && lengths.length > 0
+        ? Object.fromEntries(lengths.map(([tee, metres]) => [tee, Math.round(yardsFromMetres(metres))]))
+        : undefined,
   };
 }
 
 /** The files whose features are on pages now and were not, or have changed them. */
 function contributing(changes: readonly Change[], fileOf: PlanOptions["fileOf"]): SourceFile[] {
-  const files = changes.flatMap(({ what, match }) => (what === "new" || what === "changed" ? fileOf.get(match.incoming.candidate.from) ?? [] : []));
+  const files = changes.flatMap(({ what, match }) =>
+    what === "new" || what === "changed" ? (fileOf.get(match.incoming.candidate.from) ?? []) : [],
+  );
   return [...new Map(files.map((file) => [file.name, file])).values()];
 }
 

@@ -43,7 +43,11 @@ export interface Prepared extends Plan {
 /** @throws BringError for a file or page that cannot be used */
 export async function prepareBring(request: BringRequest): Promise<Prepared> {
   const { content, course, files, crs, distUnit, lines } = request;
-  if (!SLUG.test(course)) throw new BringError("--course", `is ${JSON.stringify(course)}: expected the name of a course's folder. Write --course tarvay.`);
+  if (!SLUG.test(course))
+    throw new BringError(
+      "--course",
+      `is ${JSON.stringify(course)}: expected the name of a course's folder. Write --course tarvay.`,
+    );
   checkCount("The command", files.length, LIMITS.files, "files");
   const pages = await readPages(content, course);
   const read: string[] = [];
@@ -55,22 +59,48 @@ export async function prepareBring(request: BringRequest): Promise<Prepared> {
       read.push(`${file}: ${one.format}, ${one.features.length} feature${one.features.length === 1 ? "" : "s"}.`);
       notes.push(...one.notes);
       brought.push(...one.features);
-      for (const { from } of one.features) fileOf.set(from, { name: basename(file), openStreetMap: one.openStreetMap });
+      for (const { from } of one.features)
+        fileOf.set(from, { name: basename(file), openStreetMap: one.openStreetMap });
       checkCount("The files together", brought.length, LIMITS.features, "features");
     }
   }
-  const isOther = (one: Brought): boolean => lines !== undefined && tidied(one.properties).get("golf") === "hole" && String(one.properties[lines.key]) !== lines.value;
+  const isOther = (one: Brought): boolean =>
+    lines !== undefined &&
+    tidied(one.properties).get("golf") === "hole" &&
+    String(one.properties[lines.key]) !== lines.value;
   const wanted = brought.filter((one) => !isOther(one));
-  const others = brought.filter(isOther).map(({ from }) => ({ from, reason: `it is a line of play without ${lines!.key}=${lines!.value}` }));
-  const { cardFromGround = false, markerPlace = "middle", aroundMetres = REACH_METRES.works, stated = NOTHING_STATED } = request;
-  const plan = planBring(wanted, pages, { course, distUnit, cardFromGround, markerPlace, aroundMetres, stated, fileOf });
+  const others = brought
+    .filter(isOther)
+    .map(({ from }) => ({ from, reason: `it is a line of play without ${lines!.key}=${lines!.value}` }));
+  const {
+    cardFromGround = false,
+    markerPlace = "middle",
+    aroundMetres = REACH_METRES.works,
+    stated = NOTHING_STATED,
+  } = request;
+  const plan = planBring(wanted, pages, {
+    course,
+    distUnit,
+    cardFromGround,
+    markerPlace,
+    aroundMetres,
+    stated,
+    fileOf,
+  });
   for (const { file, after } of plan.files) {
     const size = Buffer.byteLength(after);
-    if (size > LARGEST_TEXT_BYTES) throw new BringError(file, `would become ${megabytes(size)}, more than the ${megabytes(LARGEST_TEXT_BYTES)} a page may have. Simplify the outlines to a vertex every metre or two first.`);
+    if (size > LARGEST_TEXT_BYTES)
+      throw new BringError(
+        file,
+        `would become ${megabytes(size)}, more than the ${megabytes(LARGEST_TEXT_BYTES)} a page may have. Simplify the outlines to a vertex every metre or two first.`,
+      );
   }
   const leftOver = [...others, ...plan.leftOver];
   const shown = notPlacedText(leftOver, pages.notPlaced);
-  const besides = shown === undefined || shown === pages.notPlaced ? [] : [{ file: `${course}/${NOT_PLACED_FILE}`, before: pages.notPlaced, after: shown }];
+  const besides =
+    shown === undefined || shown === pages.notPlaced
+      ? []
+      : [{ file: `${course}/${NOT_PLACED_FILE}`, before: pages.notPlaced, after: shown }];
   return { ...plan, files: [...plan.files, ...besides], read, leftOver, notes: [...notes, ...plan.notes] };
 }
 
@@ -81,10 +111,15 @@ const NOTHING_STATED: StatedSource = { text: undefined, licence: undefined, link
  *
  * @throws BringError when one was changed meanwhile; nothing is written then
  */
-export async function writeFiles(content: string, files: Plan["files"], besides: readonly FileToWrite[] = []): Promise<void> {
+export async function writeFiles(
+  content: string,
+  files: Plan["files"],
+  besides: readonly FileToWrite[] = [],
+): Promise<void> {
   for (const { file, before } of files) {
     const now = await readFile(join(content, file), "utf8").catch(() => undefined);
-    if (now?.replace(/^\ufeff/, "") !== before) throw new BringError(file, "was changed while bring was at work. Run the command again.");
+    if (now?.replace(/^\ufeff/, "") !== before)
+      throw new BringError(file, "was changed while bring was at work. Run the command again.");
   }
   await writeAll(content, [...files.map(({ file, after }) => ({ file, text: after })), ...besides]);
 }

@@ -70,7 +70,8 @@ function probesOf(line: Line, { middle, approach, depthMetres, widthMetres }: Gr
   }
   const right = rightOf(approach);
   for (let u = -depthMetres / 2 - 40; u <= depthMetres / 2 + 40; u += 8) {
-    for (let v = -widthMetres / 2 - 40; v <= widthMetres / 2 + 40; v += 8) probes.push(along(along(middle, approach, u), right, v));
+    for (let v = -widthMetres / 2 - 40; v <= widthMetres / 2 + 40; v += 8)
+      probes.push(along(along(middle, approach, u), right, v));
   }
   return probes;
 }
@@ -98,7 +99,8 @@ function markGreen(marks: Marks, { middle, approach, depthMetres, widthMetres }:
   if (deep > 0.2 * d && wide > 0.2 * w) marks.greenPerhaps.add(`${depth}-${side}`);
   if (wide > w && wide <= w + 25 && deep <= d) marks.greenSurely.add(side);
   if (deep > d && deep <= d + 30 && wide <= w) marks.greenSurely.add(depth);
-  if (deep > 0.6 * d && wide > 0.6 * w && deep <= d + 25 && wide <= w + 25 && (deep > d || wide > w)) marks.greenSurely.add(`${depth}-${side}`);
+  if (deep > 0.6 * d && wide > 0.6 * w && deep <= d + 25 && wide <= w + 25 && (deep > d || wide > w))
+    marks.greenSurely.add(`${depth}-${side}`);
 }
 
 /** Finds where features lie about one line of play and its green. */
@@ -113,6 +115,10 @@ export function whereaboutsFinder(line: Line, green: GreenFigures): (placed: Pla
         markGreen(marks, green, point);
       }
     }
-    return { perhaps: marks.perhaps, surely: marks.surely, green: { perhaps: marks.greenPerhaps, surely: marks.greenSurely } };
+    return {
+      perhaps: marks.perhaps,
+      surely: marks.surely,
+      green: { perhaps: marks.greenPerhaps, surely: marks.greenSurely },
+    };
   };
 }

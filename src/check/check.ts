@@ -26,7 +26,15 @@ export interface CheckInput {
 }
 
 /** Everything found, in reading order, and what the club has silenced. */
-export function runChecks({ club, measured, ground = groundFrom(measured), photos, pages, today, rules = RULES }: CheckInput): Heard {
+export function runChecks({
+  club,
+  measured,
+  ground = groundFrom(measured),
+  photos,
+  pages,
+  today,
+  rules = RULES,
+}: CheckInput): Heard {
   const facts = new Map<MeasuredHole, HoleFacts | undefined>();
   const context: CheckContext = {
     club,
@@ -41,7 +49,12 @@ export function runChecks({ club, measured, ground = groundFrom(measured), photo
     },
   };
   const found: Diagnostic[] = rules.flatMap((rule) =>
-    rule.run(context).map(({ place, message, severity }) => ({ ...place, severity: severity ?? rule.severity, rule: rule.name, message })),
+    rule.run(context).map(({ place, message, severity }) => ({
+      ...place,
+      severity: severity ?? rule.severity,
+      rule: rule.name,
+      message,
+    })),
   );
   const { diagnostics, silenced } = applySilences(measured.course, found, new Set(RULES.map(({ name }) => name)));
   return { diagnostics: inReadingOrder(diagnostics), silenced };

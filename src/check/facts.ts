@@ -27,7 +27,13 @@ export interface Thing {
   /** How often the line of play from the longest set runs through it. */
   readonly crossings: number;
   /** Reach and carry from every tee set, for each stretch in the corridor. */
-  readonly spans: readonly { readonly tee: string; readonly reachMetres: number; readonly farMetres: number; readonly carryMetres: number | undefined; readonly across: boolean }[];
+  readonly spans: readonly {
+    readonly tee: string;
+    readonly reachMetres: number;
+    readonly farMetres: number;
+    readonly carryMetres: number | undefined;
+    readonly across: boolean;
+  }[];
 }
 
 export interface HoleFacts {
@@ -35,7 +41,12 @@ export interface HoleFacts {
   readonly par: PerGender;
   readonly strokeIndex: PerGender;
   /** Longest first. */
-  readonly tees: readonly { readonly id: string; readonly name: string; readonly lengthMetres: number; readonly riseMetres: number | undefined }[];
+  readonly tees: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly lengthMetres: number;
+    readonly riseMetres: number | undefined;
+  }[];
   /** Length from the set a tip is written for. */
   readonly lengthMetres: number;
   /** Every turning point from any set, the longest set's first. */
@@ -43,10 +54,16 @@ export interface HoleFacts {
   readonly bearingDegrees: number;
   readonly green: { readonly depthMetres: number; readonly widthMetres: number; readonly areaSquareMetres: number };
   /** Widths where drives come down; undefined on a par 3 or without a drawn fairway. */
-  readonly fairway: { readonly narrowestMetres: number; readonly widestMetres: number; readonly splits: boolean } | undefined;
+  readonly fairway:
+    | { readonly narrowestMetres: number; readonly widestMetres: number; readonly splits: boolean }
+    | undefined;
   readonly things: readonly Thing[];
   /** Lengths of all holes of the course, for "the longest". */
-  readonly course: readonly { readonly number: number; readonly par: PerGender; readonly lengths: Readonly<Record<string, number>> }[];
+  readonly course: readonly {
+    readonly number: number;
+    readonly par: PerGender;
+    readonly lengths: Readonly<Record<string, number>>;
+  }[];
   readonly ground: GroundFacts | undefined;
 }
 
@@ -59,13 +76,19 @@ function fairwayFacts(hole: MeasuredHole, tee: TeeFigures): HoleFacts["fairway"]
   const fairways = areasOfKind(hole.placed.values(), "fairway");
   const widths: number[] = [];
   let splits = false;
-  for (let station = FAIRWAY_FROM_METRES; station <= Math.min(FAIRWAY_TO_METRES, tee.lengthMetres - 40); station += 10) {
+  for (
+    let station = FAIRWAY_FROM_METRES;
+    station <= Math.min(FAIRWAY_TO_METRES, tee.lengthMetres - 40);
+    station += 10
+  ) {
     const { widthMetres } = fairwayAt(tee.line, station, fairways);
     if (widthMetres > 0) widths.push(widthMetres);
     const stretches = chords(fairways, pointAt(tee.line, station), rightOf(directionAt(tee.line, station)));
     splits ||= stretches.filter(([enter, exit]) => exit > -80 && enter < 80 && exit - enter > 5).length > 1;
   }
-  return widths.length === 0 ? undefined : { narrowestMetres: Math.min(...widths), widestMetres: Math.max(...widths), splits };
+  return widths.length === 0
+    ? undefined
+    : { narrowestMetres: Math.min(...widths), widestMetres: Math.max(...widths), splits };
 }
 
 function thingsOf(hole: MeasuredHole, back: TeeFigures): Thing[] {
@@ -110,7 +133,11 @@ export const groundFrom =
   };
 
 /** Undefined for a hole without a tee marker, which the reader refuses. */
-export function holeFacts(measured: MeasuredCourse, hole: MeasuredHole, ground: GroundProvider): HoleFacts | undefined {
+export function holeFacts(
+  measured: MeasuredCourse,
+  hole: MeasuredHole,
+  ground: GroundProvider,
+): HoleFacts | undefined {
   const back = hole.tees[0];
   const tee = defaultTee(hole);
   if (!back || !tee) return undefined;
@@ -118,7 +145,12 @@ export function holeFacts(measured: MeasuredCourse, hole: MeasuredHole, ground: 
     number: hole.hole.number,
     par: hole.hole.par,
     strokeIndex: hole.hole.strokeIndex,
-    tees: hole.tees.map((one) => ({ id: one.tee.id, name: one.tee.name, lengthMetres: one.lengthMetres, riseMetres: one.riseMetres })),
+    tees: hole.tees.map((one) => ({
+      id: one.tee.id,
+      name: one.tee.name,
+      lengthMetres: one.lengthMetres,
+      riseMetres: one.riseMetres,
+    })),
     lengthMetres: tee.lengthMetres,
     bends: distinctBends(hole.tees),
     bearingDegrees: bearingDegrees(directionTo(back.marker, back.green.middle)),

@@ -4,13 +4,19 @@ const FIGURE = /(?<![\p{L}\p{N}:]):([a-z]+)(?:\[([^\]\n]*)\])?(?:\{([^}\n]*)\})?
 
 /** A figure in one spelling: options in order, without what may be left out. */
 function spelled(name: string, target: string | undefined, options: string | undefined): string {
-  const parts = (options ?? "").split(/[\s,]+/).filter((part) => part !== "").map((part) => part.replace(/=(["'])(.*)\1$/, "=$2")).sort();
+  const parts = (options ?? "")
+    .split(/[\s,]+/)
+    .filter((part) => part !== "")
+    .map((part) => part.replace(/=(["'])(.*)\1$/, "=$2"))
+    .sort();
   const feature = target?.trim() ?? "";
   return `:${name}${feature === "" ? "" : `[${feature}]`}${parts.length === 0 ? "" : `{${parts.join(" ")}}`}`;
 }
 
 /** Each figure of a tip once, in reading order. */
-export const figuresOf = (markdown: string): readonly string[] => [...new Set([...markdown.matchAll(FIGURE)].map(([, name, target, options]) => spelled(name!, target, options)))];
+export const figuresOf = (markdown: string): readonly string[] => [
+  ...new Set([...markdown.matchAll(FIGURE)].map(([, name, target, options]) => spelled(name!, target, options))),
+];
 
 export interface FigureDifference {
   /** In the original and not in the translation. */
@@ -22,5 +28,8 @@ export interface FigureDifference {
 /** How the figures of a translated tip differ from those of the original: name, feature and options, as a set. */
 export function figureDifference(original: string, translation: string): FigureDifference {
   const [ours, theirs] = [figuresOf(original), figuresOf(translation)];
-  return { missing: ours.filter((figure) => !theirs.includes(figure)), extra: theirs.filter((figure) => !ours.includes(figure)) };
+  return {
+    missing: ours.filter((figure) => !theirs.includes(figure)),
+    extra: theirs.filter((figure) => !ours.includes(figure)),
+  };
 }

@@ -20,13 +20,25 @@ const tally = (diagnostics: readonly Diagnostic[]): Record<Severity, number> => 
 /** `2 errors, 1 note; 3 silenced`. */
 export function tallyText({ diagnostics, silenced = [] }: Report): string {
   const counts = tally(diagnostics);
-  const parts = SEVERITIES.filter((severity) => counts[severity] > 0).map((severity) => count(counts[severity], severity));
-  return (parts.length === 0 ? "Nothing to say" : parts.join(", ")) + (silenced.length > 0 ? `; ${silenced.length} silenced` : "");
+  const parts = SEVERITIES.filter((severity) => counts[severity] > 0).map((severity) =>
+    count(counts[severity], severity),
+  );
+  return (
+    (parts.length === 0 ? "Nothing to say" : parts.join(", ")) +
+    (silenced.length > 0 ? `; ${silenced.length} silenced` : "")
+  );
 }
 
 /** For programs: one JSON value; `version` grows when a field changes its meaning. */
 export function formatJson({ diagnostics, silenced = [] }: Report): string {
-  const plain = ({ file, line, column, severity, rule, message }: Diagnostic) => ({ file, line, column, severity, rule, message });
+  const plain = ({ file, line, column, severity, rule, message }: Diagnostic) => ({
+    file,
+    line,
+    column,
+    severity,
+    rule,
+    message,
+  });
   return `${JSON.stringify(
     {
       version: 1,

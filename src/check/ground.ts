@@ -31,14 +31,16 @@ export interface GroundFacts {
   readonly approach: PlayedLength | undefined;
   /** Side slope where drives come down: positive when the right is higher. */
   readonly fairwayRightPercent: number | undefined;
-  readonly green: {
-    /** Positive when the green rises to its back, as met on the approach. */
-    readonly awayPercent: number;
-    /** Positive when its right is higher. */
-    readonly rightPercent: number;
-    readonly tiers: 1 | 2;
-    readonly falseFront: boolean;
-  } | undefined;
+  readonly green:
+    | {
+        /** Positive when the green rises to its back, as met on the approach. */
+        readonly awayPercent: number;
+        /** Positive when its right is higher. */
+        readonly rightPercent: number;
+        readonly tiers: 1 | 2;
+        readonly falseFront: boolean;
+      }
+    | undefined;
   /** Green above (+) or below (-) the ground around it. */
   readonly greenAboveMetres: number | undefined;
   /** Tee above (+) or below (-) the ground before it. */
@@ -83,7 +85,11 @@ function played(grid: HeightGrid, from: Point, to: Point): PlayedLength | undefi
     { distanceMetres: distance, riseMetres, bearingDegrees: bearingDegrees(directionTo(from, to)) },
     { air: STANDARD_AIR },
   );
-  return { distanceMetres: distance, riseMetres, extraMetres: effective.ok ? effective.lengthMetres - distance : undefined };
+  return {
+    distanceMetres: distance,
+    riseMetres,
+    extraMetres: effective.ok ? effective.lengthMetres - distance : undefined,
+  };
 }
 
 /** The green's middle above the mean of the ground 12 to 20 m outside its edge. */
@@ -93,7 +99,9 @@ function greenAbove(hole: MeasuredHole, { green }: TeeFigures, grid: HeightGrid)
   const around: (number | undefined)[] = [];
   for (let bearing = 0; bearing < 360; bearing += 15) {
     const direction = directionOfBearing(bearing);
-    const edge = Math.max(...ring.map(([x, y]) => (x - green.middle[0]) * direction[0] + (y - green.middle[1]) * direction[1]));
+    const edge = Math.max(
+      ...ring.map(([x, y]) => (x - green.middle[0]) * direction[0] + (y - green.middle[1]) * direction[1]),
+    );
     for (const out of [12, 16, 20]) around.push(heightAt(grid, along(green.middle, direction, edge + out)));
   }
   const ground = mean(known(around));
@@ -107,7 +115,8 @@ function teeAbove({ marker, line }: TeeFigures, grid: HeightGrid): number | unde
   const right = rightOf(direction);
   const before: (number | undefined)[] = [];
   for (let station = 30; station <= Math.min(120, line.lengthMetres / 2); station += 15) {
-    for (const offset of [-10, 0, 10]) before.push(heightAt(grid, along(along(marker, direction, station), right, offset)));
+    for (const offset of [-10, 0, 10])
+      before.push(heightAt(grid, along(along(marker, direction, station), right, offset)));
   }
   const ground = mean(known(before));
   return height === undefined || ground === undefined ? undefined : height - ground;

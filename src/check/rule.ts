@@ -38,7 +38,9 @@ export interface Rule {
 }
 
 /** A rule that looks at one hole at a time. */
-export const perHole = (rule: Omit<Rule, "run"> & { readonly look: (hole: MeasuredHole, context: CheckContext) => readonly Finding[] }): Rule => ({
+export const perHole = (
+  rule: Omit<Rule, "run"> & { readonly look: (hole: MeasuredHole, context: CheckContext) => readonly Finding[] },
+): Rule => ({
   name: rule.name,
   severity: rule.severity,
   about: rule.about,
@@ -46,7 +48,12 @@ export const perHole = (rule: Omit<Rule, "run"> & { readonly look: (hole: Measur
 });
 
 /** A finding at a place. */
-export const at = (place: Place, message: string, severity?: Severity): Finding => (severity === undefined ? { place, message } : { place, message, severity });
+export const at = (place: Place, message: string, severity?: Severity): Finding =>
+  severity === undefined ? { place, message } : { place, message, severity };
 
 /** The top of a course's own file. */
-export const coursePlace = ({ course }: MeasuredCourse): Place => ({ file: `${course.id}/course.yaml`, line: 1, column: 1 });
+export const coursePlace = ({ course }: MeasuredCourse): Place => ({
+  file: `${course.id}/course.yaml`,
+  line: 1,
+  column: 1,
+});

@@ -17,18 +17,29 @@ export const SILENCE_UNUSED = "silence-unused";
 export const SILENCE_UNKNOWN = "silence-unknown";
 
 /**
- * Leaves out what is silenced: a hole's list speaks for its own page and that page's translations, the course's for the
+ * Leaves out what is silenced: a hole's list speaks for its own page and that page's translations, the course's
+ * for the
  * whole course. An entry that silences nothing is a note, one that names no rule a warning.
  */
-export function applySilences(course: Course, diagnostics: readonly Diagnostic[], ruleNames: ReadonlySet<string>): Heard {
+export function applySilences(
+  course: Course,
+  diagnostics: readonly Diagnostic[],
+  ruleNames: ReadonlySet<string>,
+): Heard {
   const entries = [
-    ...course.silence.map((silence) => ({ silence, files: undefined as ReadonlySet<string> | undefined, used: false })),
+    ...course.silence.map((silence) => ({
+      silence,
+      files: undefined as ReadonlySet<string> | undefined,
+      used: false,
+    })),
     ...course.holes.flatMap((hole) => hole.silence.map((silence) => ({ silence, files: filesOf(hole), used: false }))),
   ];
   const heard: Diagnostic[] = [];
   const silenced: Silenced[] = [];
   for (const diagnostic of diagnostics) {
-    const applying = entries.filter(({ silence, files }) => silence.rule === diagnostic.rule && (files === undefined || files.has(diagnostic.file)));
+    const applying = entries.filter(
+      ({ silence, files }) => silence.rule === diagnostic.rule && (files === undefined || files.has(diagnostic.file)),
+    );
     for (const entry of applying) entry.used = true;
     if (applying.length > 0) silenced.push({ diagnostic, because: applying[0]!.silence.because });
     else heard.push(diagnostic);
@@ -40,7 +51,8 @@ export function applySilences(course: Course, diagnostics: readonly Diagnostic[]
   return { diagnostics: heard, silenced };
 }
 
-const filesOf = ({ place, translations }: Hole): ReadonlySet<string> | undefined => new Set([place.file, ...Object.values(translations).map((translation) => translation.place.file)]);
+const filesOf = ({ place, translations }: Hole): ReadonlySet<string> | undefined =>
+  new Set([place.file, ...Object.values(translations).map((translation) => translation.place.file)]);
 
 const unused = ({ rule, place }: Silence): Diagnostic => ({
   ...place,

@@ -8,7 +8,10 @@ export interface TipWords {
 const FIGURE = /(?<![\p{L}\p{N}:]):[a-z]+(?:\[[^\]\n]*\])?(?:\{[^}\n]*\})?/gu;
 
 export function wordsOfTip(markdown: string): TipWords {
-  const text = markdown.replace(FIGURE, " figure ").replace(/\]\([^)\n]*\)/g, " ").replace(/[*_`#>[\]]/g, " ");
+  const text = markdown
+    .replace(FIGURE, " figure ")
+    .replace(/\]\([^)\n]*\)/g, " ")
+    .replace(/[*_`#>[\]]/g, " ");
   const words = text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu) ?? [];
   const sentences = text.split(/[.!?]+(?:\s|$)|\n\s*\n/).filter((part) => /[\p{L}\p{N}]/u.test(part)).length;
   return { words, sentences };
@@ -18,7 +21,9 @@ export function wordsOfTip(markdown: string): TipWords {
 export function syllables(word: string): number {
   const lower = word.toLowerCase().replace(/[^a-z]/g, "");
   if (lower.length <= 3) return 1;
-  const groups = lower.replace(/(?:[^laeiouyscxzhg]es|[^aeiouytd]ed|[^laeiouy]e)$/, (end) => end[0]!).match(/[aeiouy]+/g);
+  const groups = lower
+    .replace(/(?:[^laeiouyscxzhg]es|[^aeiouytd]ed|[^laeiouy]e)$/, (end) => end[0]!)
+    .match(/[aeiouy]+/g);
   return Math.max(1, groups?.length ?? 1);
 }
 

@@ -15,16 +15,32 @@ export interface HoleTip {
 
 /** The original first. A hole without a tip has one that is empty. */
 export function tipsOf({ course, hole }: MeasuredHole, { club }: Pick<CheckContext, "club">): readonly HoleTip[] {
-  const original: HoleTip = { tip: hole.tip, language: hole.tip.language ?? club.language, translated: false, names: {} };
+  const original: HoleTip = {
+    tip: hole.tip,
+    language: hole.tip.language ?? club.language,
+    translated: false,
+    names: {},
+  };
   const others = Object.entries(hole.translations).flatMap(([tag, { tip, features }]): HoleTip[] =>
-    tip === undefined ? [] : [{ tip, language: tip.language ?? tag, translated: true, names: { ...course.translations[tag]?.features, ...features } }],
+    tip === undefined
+      ? []
+      : [
+          {
+            tip,
+            language: tip.language ?? tag,
+            translated: true,
+            names: { ...course.translations[tag]?.features, ...features },
+          },
+        ],
   );
   return [original, ...others];
 }
 
 /** The facts with features called as a tip calls them. */
 export const namedFor = (facts: HoleFacts, { names }: HoleTip): HoleFacts =>
-  Object.keys(names).length === 0 ? facts : { ...facts, things: facts.things.map((thing) => ({ ...thing, name: names[thing.id] ?? thing.name })) };
+  Object.keys(names).length === 0
+    ? facts
+    : { ...facts, things: facts.things.map((thing) => ({ ...thing, name: names[thing.id] ?? thing.name })) };
 
 /** Where a character of a tip stands in its file. */
 export function placeInTip({ markdown, place }: Tip, offset: number): Place {
@@ -35,5 +51,7 @@ export function placeInTip({ markdown, place }: Tip, offset: number): Place {
 }
 
 /** What a look at each tip of a hole finds. */
-export const perTip = (look: (tip: HoleTip, hole: MeasuredHole, context: CheckContext) => readonly Finding[]) =>
-  (hole: MeasuredHole, context: CheckContext): readonly Finding[] => tipsOf(hole, context).flatMap((tip) => look(tip, hole, context));
+export const perTip =
+  (look: (tip: HoleTip, hole: MeasuredHole, context: CheckContext) => readonly Finding[]) =>
+  (hole: MeasuredHole, context: CheckContext): readonly Finding[] =>
+    tipsOf(hole, context).flatMap((tip) => look(tip, hole, context));

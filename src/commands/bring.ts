@@ -40,19 +40,38 @@ function readArguments() {
       strict: true,
       allowPositionals: true,
       options: {
-        content: text, course: text, crs: text, "dist-unit": text, lines: text, around: text, markers: text, source: text, licence: text, link: text, confirm: text,
-        "card-from-ground": flag, write: flag, all: flag, json: flag, help: flag,
+        content: text,
+        course: text,
+        crs: text,
+        "dist-unit": text,
+        lines: text,
+        around: text,
+        markers: text,
+        source: text,
+        licence: text,
+        link: text,
+        confirm: text,
+        "card-from-ground": flag,
+        write: flag,
+        all: flag,
+        json: flag,
+        help: flag,
       },
     });
   } catch (error) {
-    throw new CommandError(`${error instanceof Error ? error.message.split(". To specify")[0] : String(error)}.\n\n${USAGE}`);
+    throw new CommandError(
+      `${error instanceof Error ? error.message.split(". To specify")[0] : String(error)}.\n\n${USAGE}`,
+    );
   }
 }
 
 function confirmables(typed: string): Confirmable[] {
   return typed.split(",").map((part) => {
     const found = CONFIRMABLE.find((one) => one === part.trim());
-    if (found === undefined) throw new CommandError(`--confirm is ${JSON.stringify(typed)}: expected ${CONFIRMABLE.join(", ")}, or several with commas. Write --confirm markers.`);
+    if (found === undefined)
+      throw new CommandError(
+        `--confirm is ${JSON.stringify(typed)}: expected ${CONFIRMABLE.join(", ")}, or several with commas. Write --confirm markers.`,
+      );
     return found;
   });
 }
@@ -62,7 +81,12 @@ const MOST_TO_DO = 4;
 
 function toDoBelow(list: readonly ToDo[], whole: boolean): string[] {
   if (whole || list.length <= MOST_TO_DO) return ["", "Still to do", ...toDoLines(list)];
-  return ["", "Still to do, first", ...toDoLines(list.slice(0, MOST_TO_DO)), `     and ${list.length - MOST_TO_DO} more: npm run check -- --to-do lists them all.`];
+  return [
+    "",
+    "Still to do, first",
+    ...toDoLines(list.slice(0, MOST_TO_DO)),
+    `     and ${list.length - MOST_TO_DO} more: npm run check -- --to-do lists them all.`,
+  ];
 }
 
 await runCommand(async () => {
@@ -73,23 +97,41 @@ await runCommand(async () => {
   }
   const { course, lines, markers, around } = values;
   const unit = values["dist-unit"];
-  if (course === undefined) throw new CommandError(`--course is missing: which course is it? Write --course tarvay, the name of its folder.\n\n${USAGE}`);
-  const content = values.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(values.content);
+  if (course === undefined)
+    throw new CommandError(
+      `--course is missing: which course is it? Write --course tarvay, the name of its folder.\n\n${USAGE}`,
+    );
+  const content =
+    values.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(values.content);
   const written = values.write === true;
   await finishWriting(content);
   if (values.confirm !== undefined) {
     const { files, count } = confirmed(await readPages(content, course), confirmables(values.confirm));
     if (written) await writeFiles(content, files);
-    console.log(`${count} mark${count === 1 ? "" : "s"} of proposals ${written ? "taken away" : "would be taken away"} on ${files.length} page${files.length === 1 ? "" : "s"}.${written ? "" : " Add --write to do it."}`);
+    console.log(
+      `${count} mark${count === 1 ? "" : "s"} of proposals ${written ? "taken away" : "would be taken away"} on ${files.length} page${files.length === 1 ? "" : "s"}.${written ? "" : " Add --write to do it."}`,
+    );
     if (written) for (const line of toDoBelow(await toDoOf(content), values.all === true)) console.log(line);
     return;
   }
   if (positionals.length === 0) throw new CommandError(`No files are named. Expected ${FORMATS}.\n\n${USAGE}`);
-  if (unit !== undefined && unit !== "yards" && unit !== "metres") throw new CommandError(`--dist-unit is ${JSON.stringify(unit)}: expected yards or metres. Write --dist-unit yards.`);
-  if (markers !== undefined && markers !== "middle" && markers !== "two-fifths") throw new CommandError(`--markers is ${JSON.stringify(markers)}: expected middle or two-fifths. Write --markers middle.`);
-  if (around !== undefined && !/^\d{1,5}$/.test(around)) throw new CommandError(`--around is ${JSON.stringify(around)}: expected whole metres. Write --around ${REACH_METRES.works}.`);
+  if (unit !== undefined && unit !== "yards" && unit !== "metres")
+    throw new CommandError(
+      `--dist-unit is ${JSON.stringify(unit)}: expected yards or metres. Write --dist-unit yards.`,
+    );
+  if (markers !== undefined && markers !== "middle" && markers !== "two-fifths")
+    throw new CommandError(
+      `--markers is ${JSON.stringify(markers)}: expected middle or two-fifths. Write --markers middle.`,
+    );
+  if (around !== undefined && !/^\d{1,5}$/.test(around))
+    throw new CommandError(
+      `--around is ${JSON.stringify(around)}: expected whole metres. Write --around ${REACH_METRES.works}.`,
+    );
   const tag = lines === undefined ? undefined : /^([^=]+)=(.+)$/.exec(lines);
-  if (tag === null) throw new CommandError(`--lines is ${JSON.stringify(lines)}: expected a tag and its value. Write --lines golf:course:name=Links.`);
+  if (tag === null)
+    throw new CommandError(
+      `--lines is ${JSON.stringify(lines)}: expected a tag and its value. Write --lines golf:course:name=Links.`,
+    );
   const plan = await prepareBring({
     content,
     course,
@@ -103,12 +145,15 @@ await runCommand(async () => {
     stated: { text: values.source, licence: values.licence, link: values.link },
   });
   if (written) await writeBring(content, course, plan);
-  const toDo = written ? await toDoOf(content) : await withFiles(content, plan.files, (copy) => toDoOf(copy, shownFolder(content)));
+  const toDo = written
+    ? await toDoOf(content)
+    : await withFiles(content, plan.files, (copy) => toDoOf(copy, shownFolder(content)));
   if (values.json) {
     process.stdout.write(reportJson(plan, plan.read, written, toDo));
     return;
   }
-  for (const line of [...plan.read, "", ...(values.all ? fullReport(plan, written) : shortReport(plan, course))]) console.log(line);
+  for (const line of [...plan.read, "", ...(values.all ? fullReport(plan, written) : shortReport(plan, course))])
+    console.log(line);
   const pages = `${plan.files.length} ${plan.files.length === 1 ? "file" : "files"} in ${shownFolder(content)}`;
   if (written) console.log(`Written: ${pages}. Run npm run check next.`);
   else console.log(`This is a preview; nothing was written. Add --write to change ${pages}; --all shows each line.`);

@@ -43,7 +43,14 @@ async function inWorkshop(make: (workshop: string) => Promise<void>): Promise<vo
 await runCommand(async () => {
   const options = readOptions(
     process.argv.slice(2),
-    { content: { type: "string" }, out: { type: "string" }, base: { type: "string" }, site: { type: "string" }, draft: { type: "boolean" }, help: { type: "boolean" } },
+    {
+      content: { type: "string" },
+      out: { type: "string" },
+      base: { type: "string" },
+      site: { type: "string" },
+      draft: { type: "boolean" },
+      help: { type: "boolean" },
+    },
     USAGE,
   );
   if (options.help) {
@@ -61,8 +68,16 @@ await runCommand(async () => {
   const shownOut = shownFolder(out);
   for (const line of buildLines(diagnostics, shownFolder(content))) console.error(line);
   if (guide === undefined) throw new ContentError(`${summary(diagnostics)}. Nothing was built.`);
-  const unnamed = guide.courses.flatMap(({ course }) => unnamedSources(course).map((file) => `${course.id}/course.yaml: ${file} was brought, and nobody has said where it comes from and under what licence.`));
-  if (unnamed.length > 0 && !options.draft) throw new ContentError(`${unnamed.join("\n")}\nWrite text and licence in sources, as npm run check -- --to-do shows, or build with --draft: every page then says that it is one. Nothing was built.`);
+  const unnamed = guide.courses.flatMap(({ course }) =>
+    unnamedSources(course).map(
+      (file) =>
+        `${course.id}/course.yaml: ${file} was brought, and nobody has said where it comes from and under what licence.`,
+    ),
+  );
+  if (unnamed.length > 0 && !options.draft)
+    throw new ContentError(
+      `${unnamed.join("\n")}\nWrite text and licence in sources, as npm run check -- --to-do shows, or build with --draft: every page then says that it is one. Nothing was built.`,
+    );
   setCurrentGuide(guide);
 
   process.env[CONTENT_VARIABLE] = content;
@@ -71,9 +86,16 @@ await runCommand(async () => {
   const { build } = await import("astro");
   await swapIn(out, (staging) =>
     inWorkshop(async (workshop) => {
-      await build({ root: PROJECT, outDir: workshop, base, logLevel: "warn", ...(site === undefined ? {} : { site }) });
+      await build({
+        root: PROJECT,
+        outDir: workshop,
+        base,
+        logLevel: "warn",
+        ...(site === undefined ? {} : { site }),
+      });
       await cp(workshop, staging, { recursive: true });
-    }));
+    }),
+  );
   const record = await readRecord(out);
   console.log(`${record?.pages} pages written to ${shownOut}, to be served from ${base}.`);
 });

@@ -21,7 +21,13 @@ const USAGE = `Usage: npm run check -- [options]
 await runCommand(async () => {
   const options = readOptions(
     process.argv.slice(2),
-    { content: { type: "string" }, json: { type: "boolean" }, rules: { type: "boolean" }, "to-do": { type: "boolean" }, help: { type: "boolean" } },
+    {
+      content: { type: "string" },
+      json: { type: "boolean" },
+      rules: { type: "boolean" },
+      "to-do": { type: "boolean" },
+      help: { type: "boolean" },
+    },
     USAGE,
   );
   if (options.help) {
@@ -32,7 +38,10 @@ await runCommand(async () => {
     process.stdout.write(formatRules(RULES));
     return;
   }
-  const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
+  const content =
+    options.content === undefined
+      ? fileURLToPath(new URL("../../content", import.meta.url))
+      : resolve(options.content);
   await finishWriting(content);
   if (options["to-do"]) {
     const list = await toDoOf(content);
@@ -47,5 +56,7 @@ await runCommand(async () => {
   if (options.json) return;
   const holes = guide.courses.reduce((sum, course) => sum + course.holes.length, 0);
   const hushed = silenced.length === 0 ? "" : `, ${silenced.length} silenced`;
-  console.log(`${summary(diagnostics)}${hushed}: ${guide.courses.length} course${guide.courses.length === 1 ? "" : "s"}, ${holes} holes.`);
+  console.log(
+    `${summary(diagnostics)}${hushed}: ${guide.courses.length} course${guide.courses.length === 1 ? "" : "s"}, ${holes} holes.`,
+  );
 });

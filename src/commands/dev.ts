@@ -8,7 +8,11 @@ const USAGE = `Usage: npm run dev -- [options]
   --content DIR   folder with club.yaml and the courses (default: content)`;
 
 await runCommand(async () => {
-  const options = readOptions(process.argv.slice(2), { content: { type: "string" }, help: { type: "boolean" } }, USAGE);
+  const options = readOptions(
+    process.argv.slice(2),
+    { content: { type: "string" }, help: { type: "boolean" } },
+    USAGE,
+  );
   if (options.help) {
     console.log(`${USAGE}\n${EXIT_CODES}`);
     return;

@@ -39,7 +39,13 @@ if (!installed()) {
 
 const [major, minor] = process.versions.node.split(".").map(Number);
 const readsTypeScript = major > 22 || (major === 22 && minor >= 18);
-if (!readsTypeScript && !existsSync(`${root}node_modules/.bin/node`) && !existsSync(`${root}node_modules/.bin/node.cmd`)) {
-  console.error(`Marram runs on Node 24, this is ${process.version}, and npm did not fetch Node 24 for this system. Install Node 24 or later, or run npm ci without --omit=optional.`);
+if (
+  !readsTypeScript &&
+  !existsSync(`${root}node_modules/.bin/node`) &&
+  !existsSync(`${root}node_modules/.bin/node.cmd`)
+) {
+  console.error(
+    `Marram runs on Node 24, this is ${process.version}, and npm did not fetch Node 24 for this system. Install Node 24 or later, or run npm ci without --omit=optional.`,
+  );
   process.exit(1);
 }

@@ -29,7 +29,13 @@ const USAGE = `Usage: npm run export -- --out DIR [options]
 await runCommand(async () => {
   const options = readOptions(
     process.argv.slice(2),
-    { content: { type: "string" }, course: { type: "string" }, format: { type: "string" }, out: { type: "string" }, help: { type: "boolean" } },
+    {
+      content: { type: "string" },
+      course: { type: "string" },
+      format: { type: "string" },
+      out: { type: "string" },
+      help: { type: "boolean" },
+    },
     USAGE,
   );
   if (options.help) {
@@ -37,10 +43,17 @@ await runCommand(async () => {
     return;
   }
   const { format = "all", out } = options;
-  if (out === undefined) throw new CommandError(`--out is missing: where are the files to go? Write --out exported.\n\n${USAGE}`);
+  if (out === undefined)
+    throw new CommandError(`--out is missing: where are the files to go? Write --out exported.\n\n${USAGE}`);
   const formats = format === "all" ? Object.keys(WRITERS) : [format];
-  if (!formats.every((name) => Object.hasOwn(WRITERS, name))) throw new CommandError(`--format is ${JSON.stringify(format)}: expected geojson, gpx, kml or all. Write --format gpx.`);
-  const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
+  if (!formats.every((name) => Object.hasOwn(WRITERS, name)))
+    throw new CommandError(
+      `--format is ${JSON.stringify(format)}: expected geojson, gpx, kml or all. Write --format gpx.`,
+    );
+  const content =
+    options.content === undefined
+      ? fileURLToPath(new URL("../../content", import.meta.url))
+      : resolve(options.content);
   await finishWriting(content);
   const { club, diagnostics } = await readContent(content);
   if (club === undefined) {
@@ -48,7 +61,10 @@ await runCommand(async () => {
     throw new ContentError(`${summary(diagnostics)}. Nothing was exported: put these right first.`);
   }
   const courses = options.course === undefined ? club.courses : club.courses.filter(({ id }) => id === options.course);
-  if (courses.length === 0) throw new CommandError(`There is no course ${JSON.stringify(options.course)} in ${shownFolder(content)}. Write --course ${club.courses.map(({ id }) => id).join(" or --course ")}.`);
+  if (courses.length === 0)
+    throw new CommandError(
+      `There is no course ${JSON.stringify(options.course)} in ${shownFolder(content)}. Write --course ${club.courses.map(({ id }) => id).join(" or --course ")}.`,
+    );
   makeFolders(resolve(out));
   for (const course of courses) {
     for (const name of formats) {

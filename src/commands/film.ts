@@ -34,29 +34,42 @@ const MOST_FPS = 120;
 
 function readSize(text: string): { width: number; height: number } {
   const [, width, height] = (/^(\d+)x(\d+)$/.exec(text) ?? []).map(Number);
-  const fits = (pixels: number | undefined): pixels is number => pixels !== undefined && pixels >= 16 && pixels <= LARGEST_PIXELS && pixels % 2 === 0;
+  const fits = (pixels: number | undefined): pixels is number =>
+    pixels !== undefined && pixels >= 16 && pixels <= LARGEST_PIXELS && pixels % 2 === 0;
   if (fits(width) && fits(height)) return { width, height };
-  throw new CommandError(`--size is ${JSON.stringify(text)}: expected width and height in even pixels, 16 to ${LARGEST_PIXELS}. Write --size 1280x720.`);
+  throw new CommandError(
+    `--size is ${JSON.stringify(text)}: expected width and height in even pixels, 16 to ${LARGEST_PIXELS}. Write --size 1280x720.`,
+  );
 }
 
 function readNumber(name: string, text: string | undefined, fallback: number, least: number, most: number): number {
   if (text === undefined) return fallback;
   const value = text.trim() === "" ? NaN : Number(text);
   if (value >= least && value <= most) return value;
-  throw new CommandError(`--${name} is ${JSON.stringify(text)}: expected a number from ${least} to ${Number(most.toFixed(2))}. Write --${name} ${Number(fallback.toFixed(2))}.`);
+  throw new CommandError(
+    `--${name} is ${JSON.stringify(text)}: expected a number from ${least} to ${Number(most.toFixed(2))}. Write --${name} ${Number(fallback.toFixed(2))}.`,
+  );
 }
 
-const isFile = (path: string): Promise<boolean> => stat(path).then((found) => found.isFile(), () => false);
+const isFile = (path: string): Promise<boolean> =>
+  stat(path).then(
+    (found) => found.isFile(),
+    () => false,
+  );
 
 /** The course asked for, or the only one. */
 async function courseOf(folder: string, asked: string | undefined): Promise<string> {
-  const names = (await readdir(folder, { withFileTypes: true })).filter((entry) => entry.isDirectory()).map(({ name }) => name);
+  const names = (await readdir(folder, { withFileTypes: true }))
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name);
   const courses: string[] = [];
   for (const name of names.sort()) if (await isFile(join(folder, coursePath(name), "tour.json"))) courses.push(name);
   const choices = courses.map((id) => `--course ${id}`).join(" or ");
   if (asked !== undefined) {
     if (courses.includes(asked)) return asked;
-    throw new CommandError(`There is no course ${JSON.stringify(asked)} in ${folder}. ${courses.length > 0 ? `Write ${choices}.` : "Run: npm run build"}`);
+    throw new CommandError(
+      `There is no course ${JSON.stringify(asked)} in ${folder}. ${courses.length > 0 ? `Write ${choices}.` : "Run: npm run build"}`,
+    );
   }
   const [only, ...others] = courses;
   if (only === undefined) throw new CommandError(`The guide in ${folder} has no flyovers. Run: npm run build`);
@@ -69,7 +82,9 @@ function pagesIn(languages: readonly string[], asked: string | undefined): strin
   if (asked === undefined) return "";
   const language = tagFor(languages, asked);
   if (language !== undefined) return languageFolder({ language, languages });
-  throw new CommandError(`--language is ${JSON.stringify(asked)}: the guide has no pages in it. Write ${languages.map((tag) => `--language ${tag}`).join(" or ")}.`);
+  throw new CommandError(
+    `--language is ${JSON.stringify(asked)}: the guide has no pages in it. Write ${languages.map((tag) => `--language ${tag}`).join(" or ")}.`,
+  );
 }
 
 await runCommand(async () => {
@@ -96,27 +111,50 @@ await runCommand(async () => {
   }
   const { hole, round = false, out } = options;
   if ((hole === undefined) === !round) throw new CommandError(`Say what to film: --hole 7, or --round.\n\n${USAGE}`);
-  if (out === undefined) throw new CommandError(`--out is missing: where is the film to go? Write --out film.mp4.\n\n${USAGE}`);
+  if (out === undefined)
+    throw new CommandError(`--out is missing: where is the film to go? Write --out film.mp4.\n\n${USAGE}`);
   const format = FORMATS[extname(out).toLowerCase()];
-  if (format === undefined) throw new CommandError(`--out is ${JSON.stringify(out)}: expected a name that ends in .mp4 or .webm. Write --out film.mp4.`);
+  if (format === undefined)
+    throw new CommandError(
+      `--out is ${JSON.stringify(out)}: expected a name that ends in .mp4 or .webm. Write --out film.mp4.`,
+    );
   const { width, height } = readSize(options.size ?? "1280x720");
   const fps = readNumber("fps", options.fps, 25, 1, MOST_FPS);
-  const folder = options.built === undefined ? fileURLToPath(new URL("../../dist", import.meta.url)) : resolve(options.built);
+  const folder =
+    options.built === undefined ? fileURLToPath(new URL("../../dist", import.meta.url)) : resolve(options.built);
   const record = await readRecord(folder);
   if (record === undefined) throw new CommandError(`There is no built guide in ${folder}. Run: npm run build`);
   const course = await courseOf(folder, options.course);
   const pages = pagesIn(record.languages, options.language);
   const number = Number(hole);
-  if (hole !== undefined && !(Number.isInteger(number) && (await isFile(join(folder, holePath(course, number), "flyover.json"))))) {
-    throw new CommandError(`--hole is ${JSON.stringify(hole)}: the guide in ${folder} has no such hole. Write --hole 1.`);
+  if (
+    hole !== undefined &&
+    !(Number.isInteger(number) && (await isFile(join(folder, holePath(course, number), "flyover.json"))))
+  ) {
+    throw new CommandError(
+      `--hole is ${JSON.stringify(hole)}: the guide in ${folder} has no such hole. Write --hole 1.`,
+    );
   }
-  const file = join(folder, pages, round ? `${coursePath(course)}tour.json` : `${holePath(course, number)}flyover.json`);
+  const file = join(
+    folder,
+    pages,
+    round ? `${coursePath(course)}tour.json` : `${holePath(course, number)}flyover.json`,
+  );
   const film = readFilmData(JSON.parse(await readFile(file, "utf8")));
   const { seconds } = flightOf(film.track);
   const fromSeconds = readNumber("from-seconds", options["from-seconds"], 0, 0, seconds);
   const toSeconds = readNumber("to-seconds", options["to-seconds"], seconds, 0, seconds);
-  if (toSeconds <= fromSeconds) throw new CommandError(`Nothing lies between ${fromSeconds} and ${toSeconds} seconds. Write a --to-seconds after --from-seconds; the film is ${seconds.toFixed(1)} seconds long.`);
-  if (!(await stat(dirname(resolve(out))).then((found) => found.isDirectory(), () => false))) throw new CommandError(`The folder of ${out} does not exist. Make it first: mkdir -p ${dirname(out)}`);
+  if (toSeconds <= fromSeconds)
+    throw new CommandError(
+      `Nothing lies between ${fromSeconds} and ${toSeconds} seconds. Write a --to-seconds after --from-seconds; the film is ${seconds.toFixed(1)} seconds long.`,
+    );
+  if (
+    !(await stat(dirname(resolve(out))).then(
+      (found) => found.isDirectory(),
+      () => false,
+    ))
+  )
+    throw new CommandError(`The folder of ${out} does not exist. Make it first: mkdir -p ${dirname(out)}`);
 
   const tell = (message: string): void => console.error(message);
   const browser = findOrInstallBrowser(tell);
@@ -126,14 +164,22 @@ await runCommand(async () => {
   const cut = { fromSeconds, toSeconds };
   const times = frameTimes(cut, fps);
   const started = performance.now();
-  const camera = await openCamera({ browser, folder, base: record.base, path: `${pages}${round ? tourPath(course) : flyoverPath(course, number)}`, width, height });
+  const camera = await openCamera({
+    browser,
+    folder,
+    base: record.base,
+    path: `${pages}${round ? tourPath(course) : flyoverPath(course, number)}`,
+    width,
+    height,
+  });
   const opened = (performance.now() - started) / 1000;
   const unfinished = `${out}.part`;
   const encoding = encodeTo(unfinished, encoder, format, fps);
   try {
     for (const [i, time] of times.entries()) {
       await encoding.add(await camera.picture(time));
-      if ((i + 1) % 25 === 0) tell(`${i + 1} of ${times.length} frames, ${((performance.now() - started) / 1000).toFixed(0)} s`);
+      if ((i + 1) % 25 === 0)
+        tell(`${i + 1} of ${times.length} frames, ${((performance.now() - started) / 1000).toFixed(0)} s`);
     }
     await encoding.finish();
     await rename(unfinished, out);
@@ -147,5 +193,7 @@ await runCommand(async () => {
   const captions = `${out.slice(0, -extname(out).length)}.vtt`;
   await writeFile(captions, webVtt(cutCues(film.cues, cut)));
   const [filmed, length] = [(performance.now() - started) / 1000 - opened, times.length / fps];
-  console.log(`${out} and ${captions} written: ${times.length} frames, ${length.toFixed(2)} s of film. Opening took ${opened.toFixed(1)} s, the frames ${filmed.toFixed(1)} s: ${(filmed / length).toFixed(1)} s for each second of film.`);
+  console.log(
+    `${out} and ${captions} written: ${times.length} frames, ${length.toFixed(2)} s of film. Opening took ${opened.toFixed(1)} s, the frames ${filmed.toFixed(1)} s: ${(filmed / length).toFixed(1)} s for each second of film.`,
+  );
 });

@@ -26,7 +26,8 @@ export function isNamed(host: string | undefined, names: readonly string[]): boo
 }
 
 /** Whether only this machine reaches what listens there. */
-export const isLoopback = (host: string): boolean => isLocalhost(bare(host)) || host.startsWith("127.") || host === "::1";
+export const isLoopback = (host: string): boolean =>
+  isLocalhost(bare(host)) || host.startsWith("127.") || host === "::1";
 
 /** What this machine is called in its own network. */
 export const ownNames = (): string[] => [hostname(), `${hostname().split(".")[0]}.local`];

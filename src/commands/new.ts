@@ -2,7 +2,16 @@
 import { lstat, readdir } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { createInterface } from "node:readline/promises";
-import { AnswerError, askFor, checkAnswer, defaultAnswer, QUESTIONS, readAnswers, type Answers, type Question } from "../bring/new/answers.ts";
+import {
+  AnswerError,
+  askFor,
+  checkAnswer,
+  defaultAnswer,
+  QUESTIONS,
+  readAnswers,
+  type Answers,
+  type Question,
+} from "../bring/new/answers.ts";
 import { courseFolder, newClub } from "../bring/new/club.ts";
 import { finishWriting, writeAll } from "../read/write-all.ts";
 import { shownFolder } from "../site/build/integration.ts";
@@ -44,7 +53,10 @@ function fillIn(given: Answers): Record<Question, string> {
   for (const { key, ask } of QUESTIONS) {
     const standing = answers[key] ?? defaultAnswer(key, answers);
     if (standing !== undefined) answers[key] = standing;
-    else throw new CommandError(`--${key} is missing. ${ask}: write --${key} ${key === "at" ? '"56.5012, -9.0123"' : '"Our Golf Club"'}.\n\n${USAGE}`);
+    else
+      throw new CommandError(
+        `--${key} is missing. ${ask}: write --${key} ${key === "at" ? '"56.5012, -9.0123"' : '"Our Golf Club"'}.\n\n${USAGE}`,
+      );
   }
   return answers as Record<Question, string>;
 }
@@ -52,7 +64,9 @@ function fillIn(given: Answers): Record<Question, string> {
 /** @throws CommandError unless a folder could be written there without touching anything. */
 async function refuseUnlessEmpty(folder: string): Promise<void> {
   const refuse = (reason: string): never => {
-    throw new CommandError(`The club's folder cannot be ${folder}: ${reason} Name a new folder: --folder ../our-club.`);
+    throw new CommandError(
+      `The club's folder cannot be ${folder}: ${reason} Name a new folder: --folder ../our-club.`,
+    );
   };
   const found = await lstat(folder).catch(() => undefined);
   if (found === undefined) return;
@@ -62,12 +76,28 @@ async function refuseUnlessEmpty(folder: string): Promise<void> {
 
 await runCommand(async () => {
   const text = { type: "string" } as const;
-  const options = readOptions(process.argv.slice(2), { folder: text, name: text, course: text, holes: text, tees: text, units: text, at: text, help: { type: "boolean" } }, USAGE);
+  const options = readOptions(
+    process.argv.slice(2),
+    {
+      folder: text,
+      name: text,
+      course: text,
+      holes: text,
+      tees: text,
+      units: text,
+      at: text,
+      help: { type: "boolean" },
+    },
+    USAGE,
+  );
   if (options.help) {
     console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
-  if (options.folder === undefined || options.folder.trim() === "") throw new CommandError(`--folder is missing: where is the club's folder to be? Write --folder ../our-club.\n\n${USAGE}`);
+  if (options.folder === undefined || options.folder.trim() === "")
+    throw new CommandError(
+      `--folder is missing: where is the club's folder to be? Write --folder ../our-club.\n\n${USAGE}`,
+    );
   const folder = resolve(options.folder);
   await finishWriting(folder);
   await refuseUnlessEmpty(folder);
@@ -83,11 +113,19 @@ await runCommand(async () => {
     const onTerminal = process.stdin.isTTY && process.stdout.isTTY;
     const club = readAnswers(onTerminal ? await askOnTerminal(given) : fillIn(given));
     const files = newClub(club);
-    await writeAll(folder, files.map(({ path, text: content }) => ({ file: path, text: content })), [join(courseFolder(club), "photos")]);
+    await writeAll(
+      folder,
+      files.map(({ path, text: content }) => ({ file: path, text: content })),
+      [join(courseFolder(club), "photos")],
+    );
     const shown = shownFolder(folder);
     console.log(`${files.length} files written to ${shown}. The shapes of the holes are placeholders.`);
-    console.log(`Look at it now:\n  npm run build -- --content ${shown} --out ${shown}-site\n  npm run serve -- --out ${shown}-site`);
-    console.log(`Then open the files in ${shown}: each says what to change. npm run check -- --content ${shown} tells what is left to do.`);
+    console.log(
+      `Look at it now:\n  npm run build -- --content ${shown} --out ${shown}-site\n  npm run serve -- --out ${shown}-site`,
+    );
+    console.log(
+      `Then open the files in ${shown}: each says what to change. npm run check -- --content ${shown} tells what is left to do.`,
+    );
   } catch (error) {
     if (error instanceof AnswerError) throw new CommandError(error.message);
     throw error;

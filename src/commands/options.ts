@@ -7,10 +7,16 @@ export class CommandError extends Error {
   override readonly name = "CommandError";
 }
 
-type Values<T extends ParseArgsOptionsConfig> = ReturnType<typeof parseArgs<{ options: T; strict: true; allowPositionals: false }>>["values"];
+type Values<T extends ParseArgsOptionsConfig> = ReturnType<
+  typeof parseArgs<{ options: T; strict: true; allowPositionals: false }>
+>["values"];
 
 /** @throws CommandError with the usage when an option is unknown, lacks its value, or a loose word stands there. */
-export function readOptions<T extends ParseArgsOptionsConfig>(args: readonly string[], options: T, usage: string): Values<T> {
+export function readOptions<T extends ParseArgsOptionsConfig>(
+  args: readonly string[],
+  options: T,
+  usage: string,
+): Values<T> {
   try {
     return parseArgs({ args: [...args], options, strict: true, allowPositionals: false }).values;
   } catch (error) {
@@ -42,7 +48,10 @@ export function tellError(error: unknown): Told {
     if (sentence !== undefined) return { text: sentence, code: 1 };
   }
   const message = error instanceof Error ? `${error.name}: ${error.message.split("\n")[0]}` : String(error);
-  return { text: `A fault of Marram itself, not of what you wrote (${message}). Please report it, with what was run; ${TRACE_VARIABLE}=1 before the command shows where it happened.`, code: 2 };
+  return {
+    text: `A fault of Marram itself, not of what you wrote (${message}). Please report it, with what was run; ${TRACE_VARIABLE}=1 before the command shows where it happened.`,
+    code: 2,
+  };
 }
 
 /** Runs a command's body; its errors become a sentence and an exit code, see {@link EXIT_CODES}. */

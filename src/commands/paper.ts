@@ -24,7 +24,16 @@ import { readBase, readSite } from "./address.ts";
 import { CommandError, EXIT_CODES, readOptions, runCommand } from "./options.ts";
 import { finish, impose, onSheets, type Finish } from "./print/finish.ts";
 import { groundOfCourse, groundsOf } from "./print/pictures.ts";
-import { BOOKLET_SHEETS, readCourse, readPlayers, readSheet, readTees, readUnit, readWords, SIGN_SHEETS } from "./print/request.ts";
+import {
+  BOOKLET_SHEETS,
+  readCourse,
+  readPlayers,
+  readSheet,
+  readTees,
+  readUnit,
+  readWords,
+  SIGN_SHEETS,
+} from "./print/request.ts";
 import { paperCss, printDocuments } from "./print/to-pdf.ts";
 import { makeFolders } from "../read/make-folders.ts";
 
@@ -53,14 +62,34 @@ const USAGE = `Usage: npm run paper -- book|card|signs --out FILE [options]
   --sheet SHEET        a2, a3, a4, letter or tabloid (default: a3)`;
 
 const OPTIONS = {
-  content: { type: "string" }, out: { type: "string" }, course: { type: "string" }, tees: { type: "string" }, unit: { type: "string" }, language: { type: "string" },
-  ink: { type: "boolean" }, marks: { type: "boolean" }, booklet: { type: "string" }, sheet: { type: "string" }, "course-handicap": { type: "string" },
-  gender: { type: "string" }, allowance: { type: "string" }, site: { type: "string" }, base: { type: "string" }, help: { type: "boolean" },
+  content: { type: "string" },
+  out: { type: "string" },
+  course: { type: "string" },
+  tees: { type: "string" },
+  unit: { type: "string" },
+  language: { type: "string" },
+  ink: { type: "boolean" },
+  marks: { type: "boolean" },
+  booklet: { type: "string" },
+  sheet: { type: "string" },
+  "course-handicap": { type: "string" },
+  gender: { type: "string" },
+  allowance: { type: "string" },
+  site: { type: "string" },
+  base: { type: "string" },
+  help: { type: "boolean" },
 } as const;
 
 /** Options that say something of one kind of paper alone. */
 const ONLY: Readonly<Partial<Record<keyof typeof OPTIONS, readonly Kind[]>>> = {
-  marks: ["book", "card"], booklet: ["book"], sheet: ["card", "signs"], "course-handicap": ["card"], gender: ["card"], allowance: ["card"], site: ["signs"], base: ["signs"],
+  marks: ["book", "card"],
+  booklet: ["book"],
+  sheet: ["card", "signs"],
+  "course-handicap": ["card"],
+  gender: ["card"],
+  allowance: ["card"],
+  site: ["signs"],
+  base: ["signs"],
 };
 
 type Options = ReturnType<typeof readOptions<typeof OPTIONS>>;
@@ -89,27 +118,72 @@ interface Sheets {
 async function book({ options, club, measured, unit, words, ink }: Job): Promise<Sheets> {
   const teeIds = readTees(measured, options.tees);
   const booklet = readSheet("--booklet", options.booklet, BOOKLET_SHEETS);
-  const [groundOf, courseGround] = [await groundsOf(measured, BOOK_COMPOSITION, ink), await groundOfCourse(measured, ink)];
-  const { title, leaves } = composeBook({ club, measured, teeIds, unit, words, theme: ink ? "ink" : "light", groundOf, courseGround });
-  return { title, leaves, page: BOOK_PAGE, bleedMm: BLEED_MM, css: "", finish: (pdf, how) => (booklet ? impose(pdf, how, SHEETS[booklet]) : finish(pdf, { ...how, facing: true })) };
+  const [groundOf, courseGround] = [
+    await groundsOf(measured, BOOK_COMPOSITION, ink),
+    await groundOfCourse(measured, ink),
+  ];
+  const { title, leaves } = composeBook({
+    club,
+    measured,
+    teeIds,
+    unit,
+    words,
+    theme: ink ? "ink" : "light",
+    groundOf,
+    courseGround,
+  });
+  return {
+    title,
+    leaves,
+    page: BOOK_PAGE,
+    bleedMm: BLEED_MM,
+    css: "",
+    finish: (pdf, how) => (booklet ? impose(pdf, how, SHEETS[booklet]) : finish(pdf, { ...how, facing: true })),
+  };
 }
 
 async function card({ options, club, measured, unit, words, ink }: Job): Promise<Sheets> {
   const tees = teeSets(measured, readTees(measured, options.tees));
   const sheet = readSheet("--sheet", options.sheet, BOOKLET_SHEETS);
   const { players, allowance } = readPlayers(options["course-handicap"], options.gender, options.allowance);
-  const { title, leaves } = composeCard({ club, measured, tees, unit, words, theme: ink ? "ink" : "light", courseGround: await groundOfCourse(measured, ink), players, allowance });
-  return { title, leaves, page: CARD_SHEET, bleedMm: BLEED_MM, css: "", foldMm: CARD_SHEET.widthMm / 2, finish: (pdf, how) => (sheet ? onSheets(pdf, how, turned(SHEETS[sheet])) : finish(pdf, how)) };
+  const { title, leaves } = composeCard({
+    club,
+    measured,
+    tees,
+    unit,
+    words,
+    theme: ink ? "ink" : "light",
+    courseGround: await groundOfCourse(measured, ink),
+    players,
+    allowance,
+  });
+  return {
+    title,
+    leaves,
+    page: CARD_SHEET,
+    bleedMm: BLEED_MM,
+    css: "",
+    foldMm: CARD_SHEET.widthMm / 2,
+    finish: (pdf, how) => (sheet ? onSheets(pdf, how, turned(SHEETS[sheet])) : finish(pdf, how)),
+  };
 }
 
 async function signs({ options, club, measured, unit, words, ink }: Job): Promise<Sheets> {
-  if (options.site === undefined) throw new CommandError("--site is missing: which address are the codes to lead to? Write --site https://www.example.org, and the path below it as --base /guide/.");
+  if (options.site === undefined)
+    throw new CommandError(
+      "--site is missing: which address are the codes to lead to? Write --site https://www.example.org, and the path below it as --base /guide/.",
+    );
   const [site, base] = [readSite(options.site), readBase(options.base ?? "/")];
   const teeIds = readTees(measured, options.tees);
   const page = SHEETS[readSheet("--sheet", options.sheet, SIGN_SHEETS) ?? "a3"];
   const zoom = Math.min(page.widthMm / SHEETS.a3.widthMm, page.heightMm / SHEETS.a3.heightMm);
   const { title, leaves } = composeSigns({
-    club, measured, teeIds, unit, words, theme: ink ? "ink" : "light",
+    club,
+    measured,
+    teeIds,
+    unit,
+    words,
+    theme: ink ? "ink" : "light",
     groundOf: await groundsOf(measured, SIGN_COMPOSITION, ink),
     addressOf: ({ hole }) => `${site}${base}${languageFolder(club)}${holePath(measured.course.id, hole.number)}`,
   });
@@ -121,14 +195,27 @@ const MAKERS: Readonly<Record<Kind, (job: Job) => Promise<Sheets>>> = { book, ca
 /** Refuses what the kind does not know, and a file that cannot be written, before anything costs time. */
 async function readOut(kind: Kind, options: Options): Promise<string> {
   for (const [name, kinds] of Object.entries(ONLY)) {
-    if (options[name as keyof Options] !== undefined && !kinds.includes(kind)) throw new CommandError(`--${name} is for ${kinds.join(" and ")}, not for ${kind}. Leave it out.`);
+    if (options[name as keyof Options] !== undefined && !kinds.includes(kind))
+      throw new CommandError(`--${name} is for ${kinds.join(" and ")}, not for ${kind}. Leave it out.`);
   }
-  if (options.marks && options.booklet !== undefined) throw new CommandError("A booklet has its marks already. Leave out --marks, or --booklet.");
-  if (options.marks && options.sheet !== undefined) throw new CommandError("A card on a sheet has its marks already. Leave out --marks, or --sheet.");
-  if (options.out === undefined) throw new CommandError(`--out is missing: where is the PDF to go? Write --out ${kind}.pdf.\n\n${USAGE}`);
-  if (!/\.pdf$/i.test(options.out)) throw new CommandError(`--out is ${JSON.stringify(options.out)}: a PDF is written, and its name says so. Write --out ${options.out}.pdf.`);
+  if (options.marks && options.booklet !== undefined)
+    throw new CommandError("A booklet has its marks already. Leave out --marks, or --booklet.");
+  if (options.marks && options.sheet !== undefined)
+    throw new CommandError("A card on a sheet has its marks already. Leave out --marks, or --sheet.");
+  if (options.out === undefined)
+    throw new CommandError(`--out is missing: where is the PDF to go? Write --out ${kind}.pdf.\n\n${USAGE}`);
+  if (!/\.pdf$/i.test(options.out))
+    throw new CommandError(
+      `--out is ${JSON.stringify(options.out)}: a PDF is written, and its name says so. Write --out ${options.out}.pdf.`,
+    );
   const out = resolve(options.out);
-  if (await stat(out).then((found) => found.isDirectory(), () => false)) throw new CommandError(`${options.out} is a folder. Name a file: --out ${options.out}/${kind}.pdf.`);
+  if (
+    await stat(out).then(
+      (found) => found.isDirectory(),
+      () => false,
+    )
+  )
+    throw new CommandError(`${options.out} is a folder. Name a file: --out ${options.out}/${kind}.pdf.`);
   return out;
 }
 
@@ -151,14 +238,20 @@ await runCommand(async () => {
     return;
   }
   const kind = KINDS.find((name) => name === wanted);
-  if (kind === undefined) throw new CommandError(`${wanted === "" || wanted.startsWith("-") ? "What is to be printed?" : `${JSON.stringify(wanted)} cannot be printed.`} Write book, card or signs first: npm run paper -- book --out book.pdf.\n\n${USAGE}`);
+  if (kind === undefined)
+    throw new CommandError(
+      `${wanted === "" || wanted.startsWith("-") ? "What is to be printed?" : `${JSON.stringify(wanted)} cannot be printed.`} Write book, card or signs first: npm run paper -- book --out book.pdf.\n\n${USAGE}`,
+    );
   const options = readOptions(rest, OPTIONS, USAGE);
   if (options.help) {
     console.log(`${USAGE}\n${EXIT_CODES}`);
     return;
   }
   const out = await readOut(kind, options);
-  const content = options.content === undefined ? fileURLToPath(new URL("../../content", import.meta.url)) : resolve(options.content);
+  const content =
+    options.content === undefined
+      ? fileURLToPath(new URL("../../content", import.meta.url))
+      : resolve(options.content);
   await finishWriting(content);
   const { guide, diagnostics } = await loadGuide(content);
   if (guide === undefined) {
@@ -166,16 +259,43 @@ await runCommand(async () => {
     throw new ContentError(`${summary(diagnostics)}. Nothing was printed: put these right first.`);
   }
   const words = readWords(options.language, guide.club.language);
-  const { club, courses } = guideIn(guide, options.language === undefined ? guide.club.language : (tagFor(guide.club.languages, options.language) ?? options.language));
+  const { club, courses } = guideIn(
+    guide,
+    options.language === undefined
+      ? guide.club.language
+      : (tagFor(guide.club.languages, options.language) ?? options.language),
+  );
   const measured = readCourse(courses, options.course);
   const ink = options.ink ?? false;
-  const sheets = await MAKERS[kind]({ kind, options, club, measured, unit: readUnit(options.unit, club.units), words, ink });
-  const html = paperDocument({ ...sheets, language: words.language, css: `${await paperCss()}${sheets.css}`, kind: `${kind}${ink ? " ink" : ""}` });
+  const sheets = await MAKERS[kind]({
+    kind,
+    options,
+    club,
+    measured,
+    unit: readUnit(options.unit, club.units),
+    words,
+    ink,
+  });
+  const html = paperDocument({
+    ...sheets,
+    language: words.language,
+    css: `${await paperCss()}${sheets.css}`,
+    kind: `${kind}${ink ? " ink" : ""}`,
+  });
   const [printed] = await printDocuments([html], (message) => console.error(message));
-  for (const { page, mm } of printed!.overfull) console.error(`Page ${page}: its text runs over by ${mm.toFixed(1)} mm and is cut off there. Shorten what stands on it.`);
+  for (const { page, mm } of printed!.overfull)
+    console.error(
+      `Page ${page}: its text runs over by ${mm.toFixed(1)} mm and is cut off there. Shorten what stands on it.`,
+    );
   const pdf = await sheets.finish(printed!.pdf, {
-    title: sheets.title, subject: measured.course.name, author: club.name, language: words.locale,
-    page: sheets.page, bleedMm: sheets.bleedMm, marks: options.marks ?? false, ...(sheets.foldMm === undefined ? {} : { foldMm: sheets.foldMm }),
+    title: sheets.title,
+    subject: measured.course.name,
+    author: club.name,
+    language: words.locale,
+    page: sheets.page,
+    bleedMm: sheets.bleedMm,
+    marks: options.marks ?? false,
+    ...(sheets.foldMm === undefined ? {} : { foldMm: sheets.foldMm }),
   });
   await writeWhole(out, pdf);
   console.log(`${options.out} written: ${sheets.leaves.length} pages, ${(pdf.length / 1e6).toFixed(1)} MB.`);

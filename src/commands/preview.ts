@@ -7,7 +7,11 @@ import { dirname, join } from "node:path";
 const linkOrCopy = (from: string, to: string): Promise<void> => link(from, to).catch(() => copyFile(from, to));
 
 /** @param files paths relative to the folder, with the text each would have */
-export async function withFiles<T>(folder: string, files: readonly { readonly file: string; readonly after: string }[], look: (copy: string) => Promise<T>): Promise<T> {
+export async function withFiles<T>(
+  folder: string,
+  files: readonly { readonly file: string; readonly after: string }[],
+  look: (copy: string) => Promise<T>,
+): Promise<T> {
   const copy = await mkdtemp(join(tmpdir(), "marram-preview-"));
   const changed = new Set(files.map(({ file }) => file));
   try {

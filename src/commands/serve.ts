@@ -23,7 +23,12 @@ function listen(server: Server, port: number, host: string): Promise<boolean> {
   return new Promise((done, fail) => {
     const failed = (error: NodeJS.ErrnoException): void => {
       if (error.code === "EADDRINUSE" || error.code === "EACCES") done(false);
-      else fail(new CommandError(`--host is ${JSON.stringify(host)}: this machine has no such name or address. Leave it out, or write --host 0.0.0.0 for other machines.`));
+      else
+        fail(
+          new CommandError(
+            `--host is ${JSON.stringify(host)}: this machine has no such name or address. Leave it out, or write --host 0.0.0.0 for other machines.`,
+          ),
+        );
     };
     server.once("error", failed);
     server.listen(port, host, () => {
@@ -36,10 +41,15 @@ function listen(server: Server, port: number, host: string): Promise<boolean> {
 async function listenOnFree(server: Server, asked: number | undefined, host: string): Promise<number> {
   if (asked !== undefined) {
     if (await listen(server, asked, host)) return asked;
-    throw new CommandError(`Port ${asked} is taken or not allowed. Write another with --port, or leave it out to take the first free one.`);
+    throw new CommandError(
+      `Port ${asked} is taken or not allowed. Write another with --port, or leave it out to take the first free one.`,
+    );
   }
-  for (let port = FIRST_PORT; port < FIRST_PORT + PORTS_TRIED; port++) if (await listen(server, port, host)) return port;
-  throw new CommandError(`No port from ${FIRST_PORT} to ${FIRST_PORT + PORTS_TRIED - 1} is free. Write one with --port.`);
+  for (let port = FIRST_PORT; port < FIRST_PORT + PORTS_TRIED; port++)
+    if (await listen(server, port, host)) return port;
+  throw new CommandError(
+    `No port from ${FIRST_PORT} to ${FIRST_PORT + PORTS_TRIED - 1} is free. Write one with --port.`,
+  );
 }
 
 const isEverywhere = (host: string): boolean => host === "0.0.0.0" || host === "::";
@@ -49,7 +59,10 @@ const shownHost = (host: string): string => (host.includes(":") ? `[${host}]` : 
 /** What it means to listen beyond loopback. */
 function beyondThisMachine(host: string, port: number, base: string): string {
   const addresses = isEverywhere(host)
-    ? Object.values(networkInterfaces()).flatMap((found) => found ?? []).filter(({ internal, family }) => !internal && family === "IPv4").map(({ address }) => address)
+    ? Object.values(networkInterfaces())
+        .flatMap((found) => found ?? [])
+        .filter(({ internal, family }) => !internal && family === "IPv4")
+        .map(({ address }) => address)
     : [];
   return [
     `Everybody who reaches this machine on port ${port} can read the guide, unencrypted, until you stop it: every device in the same network, and more where a router lets them in.`,
@@ -71,7 +84,9 @@ await runCommand(async () => {
   const out = options.out === undefined ? fileURLToPath(new URL("../../dist", import.meta.url)) : resolve(options.out);
   const port = options.port === undefined ? undefined : Number(options.port);
   if (port !== undefined && !(Number.isInteger(port) && port > 0 && port < 65_536)) {
-    throw new CommandError(`--port is ${JSON.stringify(options.port)}: expected a number from 1 to 65535.\n\n${USAGE}`);
+    throw new CommandError(
+      `--port is ${JSON.stringify(options.port)}: expected a number from 1 to 65535.\n\n${USAGE}`,
+    );
   }
   await recover(out);
   const record = await readRecord(out);

@@ -28,13 +28,23 @@ async function real(path: string): Promise<string> {
  * @param keep other folders that must survive, by what they are called.
  * @throws CommandError that says which folder to name instead.
  */
-export async function refuseUnlessOurs(target: string, content: string, keep: Readonly<Record<string, string>>): Promise<void> {
+export async function refuseUnlessOurs(
+  target: string,
+  content: string,
+  keep: Readonly<Record<string, string>>,
+): Promise<void> {
   const refuse = (reason: string): never => {
-    throw new CommandError(`The guide cannot be written to ${target}: ${reason} Name a folder of its own: --out dist.`);
+    throw new CommandError(
+      `The guide cannot be written to ${target}: ${reason} Name a folder of its own: --out dist.`,
+    );
   };
   const path = await real(resolve(target));
   if (parse(path).root === path) refuse("that is the root of the disk.");
-  for (const [what, folder] of Object.entries({ "the content folder": content, ...keep, "your home folder": homedir() })) {
+  for (const [what, folder] of Object.entries({
+    "the content folder": content,
+    ...keep,
+    "your home folder": homedir(),
+  })) {
     const kept = await real(resolve(folder));
     if (isWithin(kept, path)) refuse(path === kept ? `that is ${what}.` : `${what} lies in it.`);
   }

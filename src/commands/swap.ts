@@ -21,11 +21,17 @@ const codeOf = (error: unknown): string => (error instanceof Error && "code" in 
 
 export type Where = "beside" | "within";
 
-/** Whether a folder can be replaced by a rename: not where it is a mount point, nor where the folder above it is closed. */
+/**
+ * Whether a folder can be replaced by a rename: not where it is a mount point, nor where the folder above it
+ * is closed.
+ */
 async function placeFor(path: string): Promise<Where> {
   const [own, parent] = await Promise.all([path, dirname(path)].map((one) => stat(one).catch(() => undefined)));
   if (own === undefined || parent === undefined) return "beside";
-  const open = await access(dirname(path), constants.W_OK).then(() => true, () => false);
+  const open = await access(dirname(path), constants.W_OK).then(
+    () => true,
+    () => false,
+  );
   return own.dev === parent.dev && open ? "beside" : "within";
 }
 
@@ -61,7 +67,10 @@ export async function swapIn(target: string, fill: (staging: string) => Promise<
 export async function recover(target: string): Promise<void> {
   const path = resolve(target);
   const beside = await leftovers(dirname(path), basename(path));
-  const exists = await stat(path).then(() => true, () => false);
+  const exists = await stat(path).then(
+    () => true,
+    () => false,
+  );
   if (!exists) {
     const last = beside.find(({ kind }) => kind === "ready") ?? beside.find(({ kind }) => kind === "replaced");
     if (last) await rename(last.path, path);
@@ -78,14 +87,20 @@ const run = promisify(execFile);
 async function exchange(one: string, other: string): Promise<boolean> {
   if (process.platform !== "linux") return false;
   for (const [program, ...args] of [["mv", "--exchange", "--no-target-directory", "--"], ["exch"]] as const) {
-    const done = await run(program, [...args, one, other]).then(() => true, () => false);
+    const done = await run(program, [...args, one, other]).then(
+      () => true,
+      () => false,
+    );
     if (done) return true;
   }
   return false;
 }
 
 async function replace(path: string, ready: string): Promise<void> {
-  const had = await stat(path).then(() => true, () => false);
+  const had = await stat(path).then(
+    () => true,
+    () => false,
+  );
   if (had && (await exchange(ready, path))) return rm(ready, { recursive: true, force: true });
   const replaced = renamedLeftover(ready, "replaced");
   try {
@@ -109,7 +124,14 @@ async function replace(path: string, ready: string): Promise<void> {
 }
 
 /** Files and folders that pages need before the pages that need them; the record of it all last. */
-const orderOf = (name: string): number => (name === RECORD_FILE ? 4 : name.endsWith(".html") || name === "sw.js" || name === "edition.json" ? 3 : name === "_astro" ? 0 : 1);
+const orderOf = (name: string): number =>
+  name === RECORD_FILE
+    ? 4
+    : name.endsWith(".html") || name === "sw.js" || name === "edition.json"
+      ? 3
+      : name === "_astro"
+        ? 0
+        : 1;
 
 /**
  * Can be broken off anywhere and begun again. While the folder is "ready" all of the new
@@ -126,7 +148,8 @@ async function replaceEntries(path: string, ready: string): Promise<void> {
   makeFolders(replaced);
   if (ready !== moving) {
     const names = new Set(await readdir(ready));
-    for (const name of await readdir(path)) if (!names.has(name) && name !== "lost+found" && !isLeftoverName(name)) await aside(name);
+    for (const name of await readdir(path))
+      if (!names.has(name) && name !== "lost+found" && !isLeftoverName(name)) await aside(name);
     await rename(ready, moving);
   }
   for (const name of (await readdir(moving)).sort((a, b) => orderOf(a) - orderOf(b))) {

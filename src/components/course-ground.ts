@@ -26,7 +26,9 @@ export function courseGround({ ground: grid }: MeasuredCourse, reliefHref: strin
   return {
     grid,
     intervalMetres: CONTOUR_METRES,
-    contours: kept("course-contours", [grid], () => contoursOf(grid, { intervalMetres: CONTOUR_METRES, toleranceMetres: 1, leastLengthMetres: 80 }))
+    contours: kept("course-contours", [grid], () =>
+      contoursOf(grid, { intervalMetres: CONTOUR_METRES, toleranceMetres: 1, leastLengthMetres: 80 }),
+    )
       // Heights at and below the sea's are its bed, not the course's ground.
       .filter(({ heightMetres }) => heightMetres > 0),
     relief: {

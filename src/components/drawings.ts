@@ -27,7 +27,12 @@ function groundOf(course: MeasuredCourse, seen: MeasuredHole): PlateGround | und
 }
 
 /** A hole's plate; ids in it begin with `plate-` and the composition's name. */
-export function plateSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole, composition: CompositionName): string {
+export function plateSvg(
+  club: Club,
+  course: MeasuredCourse,
+  hole: MeasuredHole,
+  composition: CompositionName,
+): string {
   const ground = groundOf(course, hole);
   return keptPlate(hole, {
     composition,
@@ -39,7 +44,13 @@ export function plateSvg(club: Club, course: MeasuredCourse, hole: MeasuredHole,
 }
 
 /** A hole shot by shot, from one tee set and in the club's unit; ids begin with `stills`. */
-export function stillsOf(club: Club, course: MeasuredCourse, hole: MeasuredHole, tee: TeeFigures, stills: readonly StillOf[]): Still[] {
+export function stillsOf(
+  club: Club,
+  course: MeasuredCourse,
+  hole: MeasuredHole,
+  tee: TeeFigures,
+  stills: readonly StillOf[],
+): Still[] {
   const ground = groundOf(course, hole);
   return keptStills(hole, tee, stills, {
     idPrefix: "stills",
@@ -55,20 +66,27 @@ const courseGrounds = new WeakMap<MeasuredCourse, { ground: PlateGround | undefi
 export function courseSvg(club: Club, measured: MeasuredCourse, size: "phone" | "desk"): string {
   const { id } = measured.course;
   const original = originalCourse(measured);
-  const found = courseGrounds.get(original) ?? { ground: courseGround(measured, href(`${coursePath(id)}relief.webp`)) };
+  const found = courseGrounds.get(original) ?? {
+    ground: courseGround(measured, href(`${coursePath(id)}relief.webp`)),
+  };
   courseGrounds.set(original, found);
-  return keptCourse(measured, {
-    idPrefix: `map-${id}-${size}`,
-    unit: club.units,
-    size,
-    href: ({ hole }) => holeHref(club, id, hole.number),
-    words: wordsOf(club.language).draw,
-    ...(found.ground ? { ground: found.ground } : {}),
-  }, pageHref(club, coursePath(id))).svg;
+  return keptCourse(
+    measured,
+    {
+      idPrefix: `map-${id}-${size}`,
+      unit: club.units,
+      size,
+      href: ({ hole }) => holeHref(club, id, hole.number),
+      words: wordsOf(club.language).draw,
+      ...(found.ground ? { ground: found.ground } : {}),
+    },
+    pageHref(club, coursePath(id)),
+  ).svg;
 }
 
 /** Where the desk's map of a course is fetched. */
-export const courseMapHref = (club: Spoken, courseId: string): string => pageHref(club, `${coursePath(courseId)}map.svg`);
+export const courseMapHref = (club: Spoken, courseId: string): string =>
+  pageHref(club, `${coursePath(courseId)}map.svg`);
 
 /** A hole as a small sign; decoration beside its name. */
 export const thumbnailSvg = (hole: MeasuredHole): string => drawHoleThumbnail(hole, { width: 56, height: 78 });

@@ -53,8 +53,13 @@ export function glance(tee: TeeFigures): GlanceRow[] {
     .slice(0, 2);
   const shorts = across.filter(({ ask }) => ask === "short").slice(0, 1);
   const beside = tee.hazards
-    .filter((hazard) => hazard.inCorridor && askOf(hazard, tee) === undefined && hazard.reachMetres >= NEAREST_REACH_METRES &&
-      hazard.reachMetres <= Math.min(TEE_SHOT_METRES, tee.green.backMetres))
+    .filter(
+      (hazard) =>
+        hazard.inCorridor &&
+        askOf(hazard, tee) === undefined &&
+        hazard.reachMetres >= NEAREST_REACH_METRES &&
+        hazard.reachMetres <= Math.min(TEE_SHOT_METRES, tee.green.backMetres),
+    )
     .map((hazard): GlanceRow => ({ ask: "reach", to: undefined, metres: hazard.reachMetres, hazard }));
   const later = across.filter(({ ask }) => ask === "later").slice(0, carries.length + shorts.length === 0 ? 1 : 0);
   return [...carries, ...shorts, ...later, ...beside].slice(0, GLANCE_ROWS);
@@ -62,7 +67,9 @@ export function glance(tee: TeeFigures): GlanceRow[] {
 
 /** The longest carry a tee shot must make, if there is one. */
 export function mustCarryMetres(tee: TeeFigures): number | undefined {
-  const carries = tee.hazards.flatMap((hazard) => (askOf(hazard, tee) === "carry" ? [carriedOver(hazard)!.metres] : []));
+  const carries = tee.hazards.flatMap((hazard) =>
+    askOf(hazard, tee) === "carry" ? [carriedOver(hazard)!.metres] : [],
+  );
   return carries.length > 0 ? Math.max(...carries) : undefined;
 }
 
@@ -120,7 +127,8 @@ export function troubleRows(measured: MeasuredHole, shown: TeeFigures): TroubleR
   const order = [shown, ...measured.tees.filter((tee) => tee !== shown)];
   const rows = new Map<string, HazardFigures>();
   for (const tee of order) {
-    for (const hazard of tee.hazards) if (isAhead(hazard, tee) && !rows.has(key(hazard))) rows.set(key(hazard), hazard);
+    for (const hazard of tee.hazards)
+      if (isAhead(hazard, tee) && !rows.has(key(hazard))) rows.set(key(hazard), hazard);
   }
   return [...rows].map(([name, hazard]) => {
     const figure = (read: (one: HazardFigures, tee: TeeFigures) => number | undefined): Record<string, number> =>
@@ -144,11 +152,21 @@ const leftPast = ({ carryMetres, leavesMetres }: HazardFigures): number | undefi
 /** Turns of fewer degrees are not worth a word. */
 const BEND_DEGREES = 5;
 
-/** The turning point that a hole's head tells: the first that turns the line of play by more than a hand's drawing does. */
-export const firstBend = (tee: TeeFigures): Bend | undefined => tee.bends.find(({ angleDegrees }) => angleDegrees >= BEND_DEGREES);
+/**
+ * The turning point that a hole's head tells: the first that turns the line of play by more than a hand's
+ * drawing does.
+ */
+export const firstBend = (tee: TeeFigures): Bend | undefined =>
+  tee.bends.find(({ angleDegrees }) => angleDegrees >= BEND_DEGREES);
 
-/** One figure for every tee set that has it, as the tee control reads it; to the centimetre that figures are held to. */
-export function byTee(measured: MeasuredHole, figure: (tee: TeeFigures) => number | undefined): Record<string, number> {
+/**
+ * One figure for every tee set that has it, as the tee control reads it; to the centimetre that figures are
+ * held to.
+ */
+export function byTee(
+  measured: MeasuredHole,
+  figure: (tee: TeeFigures) => number | undefined,
+): Record<string, number> {
   const metres: Record<string, number> = {};
   for (const tee of measured.tees) {
     const value = figure(tee);
@@ -180,7 +198,9 @@ export function nearbyCautions(measured: MeasuredHole): CautionKind[] {
 /** Points no further apart than a long road's or a shore's vertices would let it slip past. */
 function spacedPoints(shape: Shape): readonly Point[] {
   if (shape.type === "points") return shape.points;
-  return (shape.type === "lines" ? shape.lines : shape.areas.flat()).flatMap((path) => densify(path, NEARBY_METRES / 2));
+  return (shape.type === "lines" ? shape.lines : shape.areas.flat()).flatMap((path) =>
+    densify(path, NEARBY_METRES / 2),
+  );
 }
 
 const near = ({ station, offset }: { station: number; offset: number }, length: number): boolean =>
@@ -207,8 +227,11 @@ export function laterRows(measured: MeasuredHole): LaterRow[] {
   const seen = measured.tees.map((tee) => ({ tee, later: laterHazards(measured, tee) }));
   const rows = new Map<string, HazardFigures>();
   const key = ({ id, stretch }: HazardFigures): string => `${id}#${stretch}`;
-  for (const { later } of seen) for (const { hazard } of later) if (!rows.has(key(hazard))) rows.set(key(hazard), hazard);
-  const players = REFERENCE_PLAYERS.filter((player) => measured.tees.some(({ tee }) => playersOf(tee).includes(player)));
+  for (const { later } of seen)
+    for (const { hazard } of later) if (!rows.has(key(hazard))) rows.set(key(hazard), hazard);
+  const players = REFERENCE_PLAYERS.filter((player) =>
+    measured.tees.some(({ tee }) => playersOf(tee).includes(player)),
+  );
   return [...rows].map(([name, hazard]) => ({
     hazard,
     leaves: byTee(measured, (tee) => {
@@ -216,10 +239,14 @@ export function laterRows(measured: MeasuredHole): LaterRow[] {
       return own && leftPast(own);
     }),
     cells: players.map((player): LaterCell => {
-      const figure = (read: (met: MetAfter) => number | undefined): Record<string, number> => byTee(measured, (tee) => {
-        const met = seen.find((one) => one.tee === tee)!.later.find((one) => key(one.hazard) === name)?.met.find((one) => one.player === player);
-        return met && read(met);
-      });
+      const figure = (read: (met: MetAfter) => number | undefined): Record<string, number> =>
+        byTee(measured, (tee) => {
+          const met = seen
+            .find((one) => one.tee === tee)!
+            .later.find((one) => key(one.hazard) === name)
+            ?.met.find((one) => one.player === player);
+          return met && read(met);
+        });
       return {
         player,
         after: figure(({ stationMetres }) => stationMetres),

@@ -13,7 +13,10 @@ export const markdownHtml = (markdown: string): string => parser.render(markdown
 /** The first paragraph as plain text, for a page's description. */
 export function firstParagraph(markdown: string): string {
   const inline = parser.parse(markdown, {}).find(({ type }) => type === "inline");
-  return (inline?.children ?? []).map(({ type, content }) => (type.endsWith("break") ? " " : content)).join("").trim();
+  return (inline?.children ?? [])
+    .map(({ type, content }) => (type.endsWith("break") ? " " : content))
+    .join("")
+    .trim();
 }
 
 /** Cut at a word for a page's description, where search pages cut it anyway. */

@@ -13,12 +13,20 @@ export interface PhotoSource {
 /** What a `<picture>` needs, addresses made by `address` from a variant's name. */
 export function photoSource(variants: readonly PhotoVariant[], address: (name: string) => string): PhotoSource {
   const of = (format: PhotoFormat): PhotoVariant[] => variants.filter((one) => one.format === format);
-  const set = (format: PhotoFormat): string => of(format).map(({ name, widthPixels }) => `${address(name)} ${widthPixels}w`).join(", ");
+  const set = (format: PhotoFormat): string =>
+    of(format)
+      .map(({ name, widthPixels }) => `${address(name)} ${widthPixels}w`)
+      .join(", ");
   const jpegs = of("jpg");
   const middle = jpegs[Math.min(1, jpegs.length - 1)]!;
   const largest = jpegs[jpegs.length - 1]!;
   const [avif, webp, jpg] = PHOTO_FORMATS.map(set) as [string, string, string];
-  return { sets: { avif, webp, jpg }, src: address(middle.name), width: largest.widthPixels, height: largest.heightPixels };
+  return {
+    sets: { avif, webp, jpg },
+    src: address(middle.name),
+    width: largest.widthPixels,
+    height: largest.heightPixels,
+  };
 }
 
 /** Steps of a focal point that have a class each in the styles. */

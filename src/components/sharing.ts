@@ -13,7 +13,10 @@ export interface SharedPicture {
   readonly alt: string;
 }
 
-/** A hole's share card. There is one only where the guide knows its own address, since links elsewhere need it whole. */
+/**
+ * A hole's share card. There is one only where the guide knows its own address, since links elsewhere need
+ * it whole.
+ */
 export const sharedPicture = (club: Club, courseId: string, { hole }: MeasuredHole, words: Words): SharedPicture => ({
   address: pageHref(club, `${holePath(courseId, hole.number)}${SHARE_FILE}`),
   alt: words.draw.plateTitle({ hole: hole.number, name: hole.name }),
@@ -24,9 +27,11 @@ export function courseJson(club: Club, measured: MeasuredCourse, words: Words, s
   const { id, name, description } = measured.course;
   const full = (path: string): string | undefined => site && new URL(pageHref(club, path), site).href;
   const first = measured.holes[0];
-  return jsonForScript(golfCourseData(club, measured, firstParagraph(description) || words.guideTo({ course: name }), {
-    page: full(coverPath(id)),
-    map: full(mapPath(id)),
-    picture: first && full(`${holePath(id, first.hole.number)}${SHARE_FILE}`),
-  }));
+  return jsonForScript(
+    golfCourseData(club, measured, firstParagraph(description) || words.guideTo({ course: name }), {
+      page: full(coverPath(id)),
+      map: full(mapPath(id)),
+      picture: first && full(`${holePath(id, first.hole.number)}${SHARE_FILE}`),
+    }),
+  );
 }

@@ -27,7 +27,9 @@ export function courseTees({ course, holes }: MeasuredCourse): { tee: TeeSet; le
 
 /** Lengths by tee set over some holes, for a total that turns with the tee. */
 export const lengthsByTee = (holes: readonly MeasuredHole[], tees: readonly TeeSet[]): Record<string, number[]> =>
-  Object.fromEntries(tees.flatMap(({ id }) => {
-    const lengths = lengthsFrom(holes, id);
-    return lengths === undefined ? [] : [[id, lengths]];
-  }));
+  Object.fromEntries(
+    tees.flatMap(({ id }) => {
+      const lengths = lengthsFrom(holes, id);
+      return lengths === undefined ? [] : [[id, lengths]];
+    }),
+  );

@@ -1,6 +1,16 @@
 /** What the live map of a course fetches: `course.json` beside its pages. */
 import type { PerGender } from "../course/types.ts";
-import { bounds, DATA_VERSION, lonLat, mapData, metresByTee, perGender, type Bounds, type LonLat, type MapData } from "./map-data.ts";
+import {
+  bounds,
+  DATA_VERSION,
+  lonLat,
+  mapData,
+  metresByTee,
+  perGender,
+  type Bounds,
+  type LonLat,
+  type MapData,
+} from "./map-data.ts";
 import { file, listOf, number, object, text } from "./reading.ts";
 
 export interface CourseHoleData {
@@ -22,8 +32,21 @@ export interface CourseData extends MapData {
 }
 
 /** @throws UnreadableData when it is of another version, or damaged */
-export const readCourseData = file<CourseData>("course.json", DATA_VERSION, object<CourseData>({
-  ...mapData,
-  bounds,
-  holes: listOf(object<CourseHoleData>({ number, name: text, par: perGender, path: text, line: listOf(lonLat), lengthMetres: metresByTee })),
-}));
+export const readCourseData = file<CourseData>(
+  "course.json",
+  DATA_VERSION,
+  object<CourseData>({
+    ...mapData,
+    bounds,
+    holes: listOf(
+      object<CourseHoleData>({
+        number,
+        name: text,
+        par: perGender,
+        path: text,
+        line: listOf(lonLat),
+        lengthMetres: metresByTee,
+      }),
+    ),
+  }),
+);

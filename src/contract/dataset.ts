@@ -1,4 +1,7 @@
-/** Data attributes as a page writes them: a name that is not in the list, or a value that no script reads, does not compile. */
+/**
+ * Data attributes as a page writes them: a name that is not in the list, or a value that no script reads,
+ * does not compile.
+ */
 import type { LengthUnit } from "../geo/units.ts";
 import type { Side } from "../measure/types.ts";
 import type { Third } from "../measure/third.ts";
@@ -34,12 +37,23 @@ interface Values {
 }
 
 /** `true` is there without a value; `false` and undefined are not there. */
-type Written = { readonly [Name in Attribute]?: (Name extends keyof Values ? Values[Name] : string | number) | boolean | undefined };
+type Written = {
+  readonly [Name in Attribute]?: (Name extends keyof Values ? Values[Name] : string | number) | boolean | undefined;
+};
 
-/** Attributes by name, to spread into an element: `{...dataset("today", "beyondDistance")}`, `{...dataset({ forTee: tee.id })}`. */
+/**
+ * Attributes by name, to spread into an element: `{...dataset("today", "beyondDistance")}`, `{...dataset({
+ * forTee: tee.id })}`.
+ */
 export function dataset(...parts: readonly (Attribute | Written)[]): Record<string, string> {
   const all: [Attribute, string | number | boolean | undefined][] = parts.flatMap((part) =>
-    typeof part === "string" ? [[part, true]] : Object.entries(part) as [Attribute, string | number | boolean | undefined][]);
-  return Object.fromEntries(all.flatMap(([name, value]) =>
-    value === undefined || value === false ? [] : [[attributes[name], value === true ? "" : String(value)]]));
+    typeof part === "string"
+      ? [[part, true]]
+      : (Object.entries(part) as [Attribute, string | number | boolean | undefined][]),
+  );
+  return Object.fromEntries(
+    all.flatMap(([name, value]) =>
+      value === undefined || value === false ? [] : [[attributes[name], value === true ? "" : String(value)]],
+    ),
+  );
 }

@@ -12,7 +12,10 @@ export interface EditionFile {
   readonly bytes: number;
   /** SHA-256 of the bytes, hexadecimal. */
   readonly sha256: string;
-  /** For a page that names its edition: the same of the page without that name, by which it is known again in another edition. */
+  /**
+   * For a page that names its edition: the same of the page without that name, by which it is known again in
+   * another edition.
+   */
   readonly unstamped?: string;
 }
 
@@ -35,7 +38,10 @@ export const isStamped = (page: string): boolean => STAMP.test(page);
 
 /** A page under another edition's name and size. */
 export const stampedWith = (page: string, edition: string, bytes: number | string): string =>
-  page.replace(STAMP, `${attr.edition}="${edition}" ${attr.editionBytes}="${`${bytes}`.padStart(UNSTAMPED.bytes.length, "0")}"`);
+  page.replace(
+    STAMP,
+    `${attr.edition}="${edition}" ${attr.editionBytes}="${`${bytes}`.padStart(UNSTAMPED.bytes.length, "0")}"`,
+  );
 
 /** Whether two editions hold a file alike, but for the edition's name in it. */
 export const sameFile = (a: EditionFile, b: EditionFile | undefined): boolean =>
@@ -65,7 +71,10 @@ export function addressIn(pathname: string, scope: string): string | undefined {
 
 /** The bytes to fetch for an edition when another is kept already: files that the other does not hold alike. */
 export function bytesToFetch(wanted: Edition, kept: Edition | undefined): number {
-  return Object.entries(wanted.files).reduce((sum, [path, file]) => sum + (sameFile(file, kept?.files[path]) ? 0 : file.bytes), 0);
+  return Object.entries(wanted.files).reduce(
+    (sum, [path, file]) => sum + (sameFile(file, kept?.files[path]) ? 0 : file.bytes),
+    0,
+  );
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;
@@ -73,13 +82,19 @@ const isRecord = (value: unknown): value is Record<string, unknown> => typeof va
 const isHash = (value: unknown): value is string => typeof value === "string" && /^[0-9a-f]{64}$/.test(value);
 
 const isFile = (value: unknown): value is EditionFile =>
-  isRecord(value) && typeof value["bytes"] === "number" && isHash(value["sha256"]) && (value["unstamped"] === undefined || isHash(value["unstamped"]));
+  isRecord(value) &&
+  typeof value["bytes"] === "number" &&
+  isHash(value["sha256"]) &&
+  (value["unstamped"] === undefined || isHash(value["unstamped"]));
 
 /** An edition from parsed JSON; undefined when it is anything else, such as a host's error page. */
 export function readEdition(value: unknown): Edition | undefined {
   if (!isRecord(value)) return undefined;
   const { edition, bytes, files } = value;
-  if (typeof edition !== "string" || !/^[0-9a-f]{16}$/.test(edition) || typeof bytes !== "number" || !isRecord(files)) return undefined;
+  if (typeof edition !== "string" || !/^[0-9a-f]{16}$/.test(edition) || typeof bytes !== "number" || !isRecord(files))
+    return undefined;
   const entries = Object.entries(files);
-  return entries.every((entry): entry is [string, EditionFile] => isFile(entry[1])) ? { edition, bytes, files: Object.fromEntries(entries) } : undefined;
+  return entries.every((entry): entry is [string, EditionFile] => isFile(entry[1]))
+    ? { edition, bytes, files: Object.fromEntries(entries) }
+    : undefined;
 }

@@ -49,24 +49,46 @@ export interface FilmData {
 const column = listOf(number, 1);
 const position: Read<Position> = tuple(number, number);
 
-const wholeTrack = object<Track>({ stepSeconds: number, east: column, north: column, height: column, bearing: column, down: column });
+const wholeTrack = object<Track>({
+  stepSeconds: number,
+  east: column,
+  north: column,
+  height: column,
+  bearing: column,
+  down: column,
+});
 
 /** A column shorter than the others would end the flight in the air. */
 const track: Read<Track> = (value, at) => {
   const read = wholeTrack(value, at);
   const [first, ...others] = [read.east, read.north, read.height, read.bearing, read.down] as const;
   others.forEach((one) => {
-    if (one.length !== first.length) throw new UnreadableData(at, others.map(({ length }) => length), `five columns of ${first.length}`);
+    if (one.length !== first.length)
+      throw new UnreadableData(
+        at,
+        others.map(({ length }) => length),
+        `five columns of ${first.length}`,
+      );
   });
   return read;
 };
 
 /** @throws UnreadableData when it is of another version, or damaged */
-export const readFilmData = file<FilmData>("the film", FILM_VERSION, object<FilmData>({
-  version: oneOf(FILM_VERSION),
-  hole: maybe(number),
-  origin: position,
-  track,
-  chapters: listOf(object<FilmChapter>({ seconds: number, title: text, kind: oneOf("tee", "landing", "approach", "green", "hole") })),
-  cues: listOf(object<Cue>({ startSeconds: number, endSeconds: number, text, language: maybe(text) })),
-}));
+export const readFilmData = file<FilmData>(
+  "the film",
+  FILM_VERSION,
+  object<FilmData>({
+    version: oneOf(FILM_VERSION),
+    hole: maybe(number),
+    origin: position,
+    track,
+    chapters: listOf(
+      object<FilmChapter>({
+        seconds: number,
+        title: text,
+        kind: oneOf("tee", "landing", "approach", "green", "hole"),
+      }),
+    ),
+    cues: listOf(object<Cue>({ startSeconds: number, endSeconds: number, text, language: maybe(text) })),
+  }),
+);

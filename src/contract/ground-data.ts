@@ -2,7 +2,20 @@
  * What a hole's `ground.json` holds: the landing ground and approach of every drive length worked
  * out, and what a stroke from each tee meets. Fetched only when a golfer gives a length.
  */
-import { byName, file, listOf, maybe, number, object, oneOf, orNull, text, truth, tuple, type Read } from "./reading.ts";
+import {
+  byName,
+  file,
+  listOf,
+  maybe,
+  number,
+  object,
+  oneOf,
+  orNull,
+  text,
+  truth,
+  tuple,
+  type Read,
+} from "./reading.ts";
 
 /** Raised when a reader of the older shape could misread the newer one. */
 export const GROUND_DATA_VERSION = 2;
@@ -41,7 +54,10 @@ export interface AheadHazard {
   readonly name: string;
   /** To its nearest edge. */
   readonly reach: ShotNumbers;
-  /** Safely past it, to the height of the highest ground just past it; absent of what no stroke to the green gets past. */
+  /**
+   * Safely past it, to the height of the highest ground just past it; absent of what no stroke to the green
+   * gets past.
+   */
   readonly past?: ShotNumbers;
   /** Whether the line of play runs through it, so that it must be carried. */
   readonly across: boolean;
@@ -100,11 +116,15 @@ const fromTee = object<FromTee>({
 });
 
 /** @throws UnreadableData when it is of another version, or damaged */
-export const readGroundData = file<GroundData>("ground.json", GROUND_DATA_VERSION, object<GroundData>({
-  version: oneOf(GROUND_DATA_VERSION),
-  drivesMetres: listOf(number),
-  tees: byName(listOf(orNull(ownDrive))),
-  from: byName(fromTee),
-  corridorMetres: number,
-  level: maybe(oneOf(true)),
-}));
+export const readGroundData = file<GroundData>(
+  "ground.json",
+  GROUND_DATA_VERSION,
+  object<GroundData>({
+    version: oneOf(GROUND_DATA_VERSION),
+    drivesMetres: listOf(number),
+    tees: byName(listOf(orNull(ownDrive))),
+    from: byName(fromTee),
+    corridorMetres: number,
+    level: maybe(oneOf(true)),
+  }),
+);

@@ -1,7 +1,16 @@
 /** What the live map of a hole fetches: `hole.json` beside its page. */
 import type { PerGender } from "../course/types.ts";
 import type { HazardFigures } from "../measure/types.ts";
-import { bounds, DATA_VERSION, lonLat, mapData, perGender, type Bounds, type LonLat, type MapData } from "./map-data.ts";
+import {
+  bounds,
+  DATA_VERSION,
+  lonLat,
+  mapData,
+  perGender,
+  type Bounds,
+  type LonLat,
+  type MapData,
+} from "./map-data.ts";
 import { file, listOf, maybe, number, object, oneOf, text, truth } from "./reading.ts";
 
 /** A place with the build's own figure for it, measured from the tee. */
@@ -80,13 +89,17 @@ const tee = object<TeeData>({
 });
 
 /** @throws UnreadableData when it is of another version, or damaged */
-export const readHoleData = file<HoleData>("hole.json", DATA_VERSION, object<HoleData>({
-  ...mapData,
-  hole: object<HoleData["hole"]>({ number, name: text, par: perGender }),
-  bearingDegrees: number,
-  bounds,
-  courseBounds: bounds,
-  corridorMetres: number,
-  drawn: listOf(lonLat),
-  tees: listOf(tee, 1),
-}));
+export const readHoleData = file<HoleData>(
+  "hole.json",
+  DATA_VERSION,
+  object<HoleData>({
+    ...mapData,
+    hole: object<HoleData["hole"]>({ number, name: text, par: perGender }),
+    bearingDegrees: number,
+    bounds,
+    courseBounds: bounds,
+    corridorMetres: number,
+    drawn: listOf(lonLat),
+    tees: listOf(tee, 1),
+  }),
+);

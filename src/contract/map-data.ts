@@ -91,7 +91,10 @@ const geometryType = oneOf("Point", "MultiPoint", "LineString", "MultiLineString
 
 const geometry: Read<MapFeatures["features"][number]["geometry"]> = (value, at) => {
   const { type } = object<{ readonly type: keyof typeof COORDINATES }>({ type: geometryType })(value, at);
-  return object<{ readonly coordinates: unknown }>({ coordinates: COORDINATES[type] })(value, at) as MapFeatures["features"][number]["geometry"];
+  return object<{ readonly coordinates: unknown }>({ coordinates: COORDINATES[type] })(
+    value,
+    at,
+  ) as MapFeatures["features"][number]["geometry"];
 };
 
 const properties: Read<MapFeatureProperties> = object<MapFeatureProperties>({

@@ -28,14 +28,17 @@ export function metresFor(written: string, tee: string): Metres | undefined {
 }
 
 const isMetres = (value: unknown): value is Metres =>
-  typeof value === "number" || (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === "number"));
+  typeof value === "number" ||
+  (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === "number"));
 
 export const writeShot = (shot: ShotNumbers): string => JSON.stringify(shot);
 
 /** Undefined where it does not hold three finite numbers. */
 export function shotOf(written: string | null | undefined): ShotNumbers | undefined {
   const value = parsed(written ?? "");
-  return Array.isArray(value) && value.length === 3 && value.every((one) => typeof one === "number" && Number.isFinite(one))
+  return Array.isArray(value) &&
+    value.length === 3 &&
+    value.every((one) => typeof one === "number" && Number.isFinite(one))
     ? (value as unknown as ShotNumbers)
     : undefined;
 }
@@ -45,7 +48,9 @@ type Six = readonly [number, number, number, number, number, number];
 
 function sixOf(written: string | null): Six | undefined {
   const numbers = (written ?? "").split(" ").map(Number);
-  return numbers.length === 6 && numbers.every(Number.isFinite) && written !== "" ? (numbers as unknown as Six) : undefined;
+  return numbers.length === 6 && numbers.every(Number.isFinite) && written !== ""
+    ? (numbers as unknown as Six)
+    : undefined;
 }
 
 /** A plate's place on the measuring plane: x of the sheet is `a·x + c·y + e`, y is `b·x + d·y + f`. */

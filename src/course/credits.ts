@@ -8,4 +8,6 @@ export interface CreditLine {
 }
 
 export const creditLines = ({ credits, sources }: Pick<Course, "credits" | "sources">): CreditLine[] =>
-  credits.flatMap(({ source, text, licence, link }) => (text === undefined || licence === undefined ? [] : [{ text: `${sources[source] ?? text} (${licence})`, link }]));
+  credits.flatMap(({ source, text, licence, link }) =>
+    text === undefined || licence === undefined ? [] : [{ text: `${sources[source] ?? text} (${licence})`, link }],
+  );

@@ -19,6 +19,6 @@ export const formatDiagnostic = ({ file, line, column, message }: Diagnostic): s
 
 /** By file, then line, then column: the order they are read in. */
 export const inReadingOrder = (diagnostics: readonly Diagnostic[]): Diagnostic[] =>
-  [...diagnostics].sort(
-    (a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : a.line - b.line || a.column - b.column),
+  [...diagnostics].sort((a, b) =>
+    a.file < b.file ? -1 : a.file > b.file ? 1 : a.line - b.line || a.column - b.column,
   );

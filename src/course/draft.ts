@@ -37,12 +37,16 @@ export function draftOf(hole: Pick<Hole, "features" | "placeholder" | "proposed"
     tip: tipIsPlaceholder(hole),
   };
   const { shapes, proposed, placeholderFields, proposedFields, tip } = draft;
-  return shapes.length + proposed.length + placeholderFields.length + proposedFields.length > 0 || tip ? draft : undefined;
+  return shapes.length + proposed.length + placeholderFields.length + proposedFields.length > 0 || tip
+    ? draft
+    : undefined;
 }
 
 /** Sources that do not say yet whom to name or under what licence, and files that no source is given for. */
 export function unnamedSources({ credits, brought }: Pick<Course, "credits" | "brought">): string[] {
-  const open = credits.filter(({ text, licence }) => text === undefined || licence === undefined).flatMap(({ files }) => files);
+  const open = credits
+    .filter(({ text, licence }) => text === undefined || licence === undefined)
+    .flatMap(({ files }) => files);
   const listed = new Set(credits.flatMap(({ files }) => files));
   return [...new Set([...open, ...brought.filter((file) => !listed.has(file))])];
 }

@@ -1,6 +1,13 @@
 /** Facts that hang on a feature's own tags and not on its kind alone. */
 import { kindOfGround } from "./feature-kind.ts";
-import { isPenaltyArea, kindFacts, type CautionKind, type FeatureKind, type GroundCover, type ThingClass } from "./kinds.ts";
+import {
+  isPenaltyArea,
+  kindFacts,
+  type CautionKind,
+  type FeatureKind,
+  type GroundCover,
+  type ThingClass,
+} from "./kinds.ts";
 import type { Feature } from "./types.ts";
 
 type Tagged = Pick<Feature, "kind" | "tags">;
@@ -9,7 +16,8 @@ type Tagged = Pick<Feature, "kind" | "tags">;
 export const groundKind = ({ kind, tags }: Tagged): FeatureKind => (isPenaltyArea(kind) && kindOfGround(tags)) || kind;
 
 /** A penalty area whose tags leave open what it holds: water, unless other water is surveyed in it. */
-export const leavesGroundOpen = ({ kind, tags }: Tagged): boolean => isPenaltyArea(kind) && kindOfGround(tags) === undefined;
+export const leavesGroundOpen = ({ kind, tags }: Tagged): boolean =>
+  isPenaltyArea(kind) && kindOfGround(tags) === undefined;
 
 /** What lies where a feature is. A penalty area is the ground its other tags name, water where they name none. */
 export const coverOf = (feature: Tagged): GroundCover => kindFacts(groundKind(feature)).cover;

@@ -8,7 +8,9 @@ export const primarySubtag = (tag: string): string => tag.toLowerCase().split("-
 
 /** The one of some tags that is meant by another: the same, else one of the same language; `de` finds `de-AT`. */
 export const tagFor = (tags: readonly string[], wanted: string): string | undefined =>
-  tags.find((tag) => tag.toLowerCase() === wanted.toLowerCase()) ?? tags.find((tag) => primarySubtag(tag) === primarySubtag(wanted));
+  tags.find((tag) => tag.toLowerCase() === wanted.toLowerCase()) ??
+  tags.find((tag) => primarySubtag(tag) === primarySubtag(wanted));
 
 /** The words that serve a tag; undefined where there is none. */
-export const guideLanguageOf = (tag: string): GuideLanguage | undefined => GUIDE_LANGUAGES.find((language) => language === primarySubtag(tag));
+export const guideLanguageOf = (tag: string): GuideLanguage | undefined =>
+  GUIDE_LANGUAGES.find((language) => language === primarySubtag(tag));

@@ -38,7 +38,10 @@ export interface Translatable {
 export interface Club extends Translatable {
   readonly name: string;
   readonly place: string | undefined;
-  /** BCP 47 tag of the language its texts are in here: the first of {@link languages} as read, another where the guide is seen in that. */
+  /**
+   * BCP 47 tag of the language its texts are in here: the first of {@link languages} as read, another where
+   * the guide is seen in that.
+   */
   readonly language: string;
   /** Every language the guide is published in. The content is written in the first. */
   readonly languages: readonly string[];
@@ -208,7 +211,10 @@ export interface Orthophoto {
   readonly file: string;
   /** EPSG code or proj string, where the file does not say it well. */
   readonly crs: string | undefined;
-  /** Positions of the picture's corners, clockwise from its upper left, where the file has no georeference of its own. */
+  /**
+   * Positions of the picture's corners, clockwise from its upper left, where the file has no georeference of
+   * its own.
+   */
   readonly corners: readonly (readonly [longitude: number, latitude: number])[] | undefined;
   readonly place: Place;
 }

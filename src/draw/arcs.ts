@@ -42,8 +42,15 @@ export interface ArcTee {
   readonly marker: Point;
 }
 
-/** Where an arc meets the corridor's edges and the line of play; undefined when the line never is so far from the tee. */
-export function arcAt({ line, marker }: ArcTee, metres: number, corridorMetres: number): Omit<Arc, "value"> & { readonly station: number } | undefined {
+/**
+ * Where an arc meets the corridor's edges and the line of play; undefined when the line never is so far from
+ * the tee.
+ */
+export function arcAt(
+  { line, marker }: ArcTee,
+  metres: number,
+  corridorMetres: number,
+): (Omit<Arc, "value"> & { readonly station: number }) | undefined {
   const station = stationAtDistance(line, marker, metres);
   if (station === undefined) return undefined;
   const middle = pointAt(line, station);

@@ -8,7 +8,12 @@ import type { Point } from "../geo/position.ts";
  */
 export function clipRing(ring: readonly Point[], [minX, minY, maxX, maxY]: Box): Point[] {
   let points = ring.slice();
-  for (const [axis, limit, sign] of [[0, minX, 1], [0, maxX, -1], [1, minY, 1], [1, maxY, -1]] as const) {
+  for (const [axis, limit, sign] of [
+    [0, minX, 1],
+    [0, maxX, -1],
+    [1, minY, 1],
+    [1, maxY, -1],
+  ] as const) {
     const inside = (p: Point): boolean => sign * (p[axis] - limit) >= 0;
     const result: Point[] = [];
     for (let i = 0; i < points.length; i++) {
@@ -56,7 +61,12 @@ const lerp = (a: Point, b: Point, t: number): Point =>
 function clipSegment(a: Point, b: Point, [minX, minY, maxX, maxY]: Box): [number, number] | undefined {
   let [from, to] = [0, 1];
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  for (const [p, q] of [[-dx, a[0] - minX], [dx, maxX - a[0]], [-dy, a[1] - minY], [dy, maxY - a[1]]] as const) {
+  for (const [p, q] of [
+    [-dx, a[0] - minX],
+    [dx, maxX - a[0]],
+    [-dy, a[1] - minY],
+    [dy, maxY - a[1]],
+  ] as const) {
     if (p === 0) {
       if (q < 0) return undefined;
       continue;
@@ -83,7 +93,11 @@ export const inBox = ([x, y]: Point, [minX, minY, maxX, maxY]: Box): boolean =>
  */
 export function seaFromCoast(coastlines: readonly (readonly Point[])[], box: Box): Point[][] {
   const pieces = coastlines.flatMap((line) => clipLine(line, box));
-  const open = pieces.map((piece) => ({ piece, start: perimeter(piece[0]!, box), end: perimeter(piece[piece.length - 1]!, box) }));
+  const open = pieces.map((piece) => ({
+    piece,
+    start: perimeter(piece[0]!, box),
+    end: perimeter(piece[piece.length - 1]!, box),
+  }));
   const left = new Set(open.keys());
   const rings: Point[][] = [];
   for (const first of open.keys()) {
@@ -120,4 +134,11 @@ function perimeter([x, y]: Point, [minX, minY, maxX, maxY]: Box): number {
 }
 
 const cornerOf = (index: number, [minX, minY, maxX, maxY]: Box): Point =>
-  ([[minX, minY], [maxX, minY], [maxX, maxY], [minX, maxY]] as const)[index]!;
+  (
+    [
+      [minX, minY],
+      [maxX, minY],
+      [maxX, maxY],
+      [minX, maxY],
+    ] as const
+  )[index]!;

@@ -96,7 +96,16 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     mostDots: 800,
     waterLines: gaps(2.6, 0.75, 6),
     leaders: 6,
-    keep: { teeNames: false, bendFigures: true, greenDepth: true, groundNames: false, lesserNames: true, stipple: true, everyTee: true, legend: true },
+    keep: {
+      teeNames: false,
+      bendFigures: true,
+      greenDepth: true,
+      groundNames: false,
+      lesserNames: true,
+      stipple: true,
+      everyTee: true,
+      legend: true,
+    },
   },
   desk: {
     name: "desk",
@@ -122,7 +131,16 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     mostDots: 900,
     waterLines: gaps(3, 0.9, 8),
     leaders: 12,
-    keep: { teeNames: true, bendFigures: true, greenDepth: true, groundNames: true, lesserNames: true, stipple: true, everyTee: true, legend: true },
+    keep: {
+      teeNames: true,
+      bendFigures: true,
+      greenDepth: true,
+      groundNames: true,
+      lesserNames: true,
+      stipple: true,
+      everyTee: true,
+      legend: true,
+    },
   },
   card: {
     name: "card",
@@ -148,7 +166,16 @@ export const COMPOSITIONS: Readonly<Record<CompositionName, Composition>> = {
     mostDots: 500,
     waterLines: gaps(4.4, 1.3, 6),
     leaders: 4,
-    keep: { teeNames: false, bendFigures: false, greenDepth: false, groundNames: false, lesserNames: true, stipple: true, everyTee: false, legend: false },
+    keep: {
+      teeNames: false,
+      bendFigures: false,
+      greenDepth: false,
+      groundNames: false,
+      lesserNames: true,
+      stipple: true,
+      everyTee: false,
+      legend: false,
+    },
   },
 };
 
@@ -163,5 +190,8 @@ export const thinned = (composition: Composition, share: number): Composition =>
         mostDots: composition.mostDots * share,
         tuftSpacing: composition.tuftSpacing / Math.sqrt(share),
         crownSpacing: composition.crownSpacing / Math.sqrt(Math.sqrt(share)),
-        waterLines: composition.waterLines.slice(0, Math.max(3, Math.ceil(composition.waterLines.length * Math.sqrt(share)))),
+        waterLines: composition.waterLines.slice(
+          0,
+          Math.max(3, Math.ceil(composition.waterLines.length * Math.sqrt(share))),
+        ),
       };

@@ -98,18 +98,39 @@ const MAPS: Readonly<Record<"desk" | "phone", Composition>> = {
 export function layCourse(course: MeasuredCourse, size: "desk" | "phone" = "desk"): Sheet {
   const composition = MAPS[size];
   const held = course.holes.flatMap((hole) =>
-    [...hole.placed.values()].filter(({ shared }) => !shared).flatMap(({ feature, shape }) =>
-      feature.kind !== "tee-marker" && feature.kind !== "green" && feature.kind !== "fairway" && feature.kind !== "line-of-play"
-        ? []
-        : shape.type === "areas" ? shape.areas.flat(2) : shape.type === "lines" ? shape.lines.flat() : [...shape.points],
-    ),
+    [...hole.placed.values()]
+      .filter(({ shared }) => !shared)
+      .flatMap(({ feature, shape }) =>
+        feature.kind !== "tee-marker" &&
+        feature.kind !== "green" &&
+        feature.kind !== "fairway" &&
+        feature.kind !== "line-of-play"
+          ? []
+          : shape.type === "areas"
+            ? shape.areas.flat(2)
+            : shape.type === "lines"
+              ? shape.lines.flat()
+              : [...shape.points],
+      ),
   );
   const [minX, minY, maxX, maxY] = grow(boxAround(held), MARGIN_METRES);
-  const { margin, block, width: [, mostWidth], height: [, mostHeight] } = composition;
+  const {
+    margin,
+    block,
+    width: [, mostWidth],
+    height: [, mostHeight],
+  } = composition;
   const pxPerMetre = Math.min(mostWidth / (maxX - minX), mostHeight / (maxY - minY));
   const [width, height] = [mostWidth, Math.round((maxY - minY) * pxPerMetre)];
   const map: Box = [margin, margin, margin + width, margin + height];
-  return sheetOf({ map, up: [0, 1], pxPerMetre, centre: [(minX + maxX) / 2, (minY + maxY) / 2], width: width + 2 * margin, height: height + margin + block });
+  return sheetOf({
+    map,
+    up: [0, 1],
+    pxPerMetre,
+    centre: [(minX + maxX) / 2, (minY + maxY) / 2],
+    width: width + 2 * margin,
+    height: height + margin + block,
+  });
 }
 
 /** Draws a course's map. Links are real links: reached by keyboard, named, and working without script. */
@@ -152,8 +173,18 @@ export function drawCourse(course: MeasuredCourse, options: CourseOptions): Cour
   const titleId = context.id("title");
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-course" viewBox="0 0 ${num(sheet.width)} ${num(sheet.height)}" width="${num(sheet.width)}" height="${num(sheet.height)}" role="${options.href ? "group" : "img"}" aria-labelledby="${escapeXml(options.labelledBy ?? titleId)}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
-    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.courseTitle({ course: course.course.name })))) +
-    element("defs", {}, element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }))) +
+    (options.labelledBy
+      ? ""
+      : element("title", { id: titleId }, escapeXml(words.courseTitle({ course: course.course.name })))) +
+    element(
+      "defs",
+      {},
+      element(
+        "clipPath",
+        { id: clip },
+        element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }),
+      ),
+    ) +
     drawPaper(sheet, paint) +
     element("g", { "clip-path": `url(#${clip})` }, map) +
     inBothUnits(options.unit, (unit) => drawGraduation(sheet, composition, unit, paint)) +
@@ -175,7 +206,13 @@ function drawCourseFairways({ scene, paint, composition: c, px, id }: PlateConte
   const fairway = id("fairways");
   return (
     element("defs", {}, element("path", { id: fairway, "fill-rule": "evenodd", d: areaPath(areas) })) +
-    element("use", { ...paint("first-cut"), href: `#${fairway}`, "stroke-width": Math.max(2, px(7)), "stroke-linejoin": "round", opacity: 0.7 }) +
+    element("use", {
+      ...paint("first-cut"),
+      href: `#${fairway}`,
+      "stroke-width": Math.max(2, px(7)),
+      "stroke-linejoin": "round",
+      opacity: 0.7,
+    }) +
     element("use", { ...paint("fairway"), href: `#${fairway}` }) +
     element("use", { ...paint("fairway-edge"), href: `#${fairway}`, "stroke-width": c.fine })
   );
@@ -186,7 +223,16 @@ function drawCourseGreens({ scene, paint, composition: c, px, id }: PlateContext
   const greens = scene.areas("green");
   const green = id("greens");
   return (
-    (tees.length > 0 ? element("path", { ...paint("teeing-ground"), "stroke-width": c.fine, d: polyPaths(tees.map(({ rings }) => rings[0]!), true) }) : "") +
+    (tees.length > 0
+      ? element("path", {
+          ...paint("teeing-ground"),
+          "stroke-width": c.fine,
+          d: polyPaths(
+            tees.map(({ rings }) => rings[0]!),
+            true,
+          ),
+        })
+      : "") +
     (greens.length > 0
       ? element("defs", {}, element("path", { id: green, d: areaPath(greens) })) +
         element("use", { ...paint("fringe"), href: `#${green}`, "stroke-width": Math.max(1.8, px(5)) }) +
@@ -206,7 +252,14 @@ function placeNumber(context: PlateContext, hole: MeasuredHole, placer: LabelPla
   const ahead = sheet.toSheet(pointAt(tee.line, Math.min(40, tee.lengthMetres / 3)));
   const length = Math.hypot(ahead[0] - start[0], ahead[1] - start[1]) || 1;
   const back: Point = [-(ahead[0] - start[0]) / length, -(ahead[1] - start[1]) / length];
-  const candidates = around(start, r * 2, r * 2, [1, 4, 9, 16, 26, 40], 0.8, ([ux, uy]) => 4 - 4 * (ux * back[0] + uy * back[1]));
+  const candidates = around(
+    start,
+    r * 2,
+    r * 2,
+    [1, 4, 9, 16, 26, 40],
+    0.8,
+    ([ux, uy]) => 4 - 4 * (ux * back[0] + uy * back[1]),
+  );
   const placed = placer.place({ width: r * 2, height: r * 2, candidates });
   if (placed) return placed.at;
   // A number is never left out: without free room it stands on the line itself.
@@ -226,19 +279,42 @@ function drawHoleLink(context: PlateContext, hole: MeasuredHole, at: Point, opti
   const gap = Math.hypot(start[0] - at[0], start[1] - at[1]);
   const drawn =
     // A wide clear stroke makes the whole hole the link's target.
-    element("path", { class: "plate-hit", d, fill: "none", stroke: "#000", "stroke-opacity": 0, "stroke-width": 26, "pointer-events": "stroke" }) +
+    element("path", {
+      class: "plate-hit",
+      d,
+      fill: "none",
+      stroke: "#000",
+      "stroke-opacity": 0,
+      "stroke-width": 26,
+      "pointer-events": "stroke",
+    }) +
     element("path", { ...paint("casing"), "stroke-width": c.medium + 1.8, opacity: 0.5, d }) +
     element("path", { ...paint("line"), "stroke-width": c.medium, "stroke-dasharray": `${num(4.5)} ${num(2.6)}`, d }) +
     (gap > r + 3
-      ? element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath([[at[0] + ((start[0] - at[0]) / gap) * r, at[1] + ((start[1] - at[1]) / gap) * r], start], false) })
+      ? element("path", {
+          ...paint("leader"),
+          "stroke-width": c.fine,
+          d: polyPath(
+            [[at[0] + ((start[0] - at[0]) / gap) * r, at[1] + ((start[1] - at[1]) / gap) * r], start],
+            false,
+          ),
+        })
       : "") +
     element("path", { ...paint("flag"), "stroke-width": 0.5, d: `M${num(end[0])} ${num(end[1])}v-9l6 2-6 2` }) +
     element("circle", { ...paint("disc"), cx: num(at[0]), cy: num(at[1]), r, "stroke-width": c.medium * 1.3 }) +
-    element("text", { x: num(at[0]), y: num(at[1] + text.size * 0.36), "text-anchor": "middle", ...textAttributes(text, paint, 0) }, text.text);
+    element(
+      "text",
+      { x: num(at[0]), y: num(at[1] + text.size * 0.36), "text-anchor": "middle", ...textAttributes(text, paint, 0) },
+      text.text,
+    );
   const href = options.href?.(hole);
   if (href === undefined) return drawn;
   const label = options.linkLabel?.(hole) ?? `${hole.hole.number} ${hole.hole.name}`;
-  return element("a", { class: "plate-link", href, "aria-label": label }, element("title", {}, escapeXml(label)) + drawn);
+  return element(
+    "a",
+    { class: "plate-link", href, "aria-label": label },
+    element("title", {}, escapeXml(label)) + drawn,
+  );
 }
 
 function drawCourseLandmarks(context: PlateContext, placer: LabelPlacer): string {
@@ -251,11 +327,19 @@ function drawCourseLandmarks(context: PlateContext, placer: LabelPlacer): string
     const symbol = landmarkSymbol(String(feature.tags["man_made"] ?? "tower"));
     const [left, up, right] = LANDMARK_REACH[symbol].map((n) => n * scale) as [number, number, number];
     placer.block([point[0] - left, point[1] - up, point[0] + right, point[1] + 2]);
-    out += element("g", { transform: `translate(${num(point[0])} ${num(point[1])}) scale(${scale.toFixed(2)})` }, landmark(symbol, paint, 0.9));
+    out += element(
+      "g",
+      { transform: `translate(${num(point[0])} ${num(point[1])}) scale(${scale.toFixed(2)})` },
+      landmark(symbol, paint, 0.9),
+    );
     if (!feature.name || c.width[1] < 500) continue;
     const text: TextLine = { text: feature.name, mark: "name", size: c.text.name, weight: "regular" };
     const { width, height } = blockSize([text]);
-    const placed = placer.place({ width, height, candidates: around([point[0], point[1] - up / 2], width, height, [9, 14, 22], 0.6) });
+    const placed = placer.place({
+      width,
+      height,
+      candidates: around([point[0], point[1] - up / 2], width, height, [9, 14, 22], 0.6),
+    });
     if (placed) lettering.set([text], placed.at);
   }
   return `${out}${lettering}`;
@@ -266,25 +350,65 @@ const northScale = (composition: Composition): number => (composition.width[1] >
 function placeNorth({ sheet, composition }: PlateContext, placer: LabelPlacer): Point | undefined {
   const reach = NORTH_REACH * northScale(composition) + 1;
   const [minX, minY, maxX, maxY] = sheet.map;
-  const corners = ([[maxX, minY, -1, 1], [minX, minY, 1, 1], [maxX, maxY, -1, -1], [minX, maxY, 1, -1]] as const).map(
-    ([x, y, sx, sy], i) => ({ at: [x + sx * (reach + 6), y + sy * (reach + 6)] as Point, cost: i }),
-  );
+  const corners = (
+    [
+      [maxX, minY, -1, 1],
+      [minX, minY, 1, 1],
+      [maxX, maxY, -1, -1],
+      [minX, maxY, 1, -1],
+    ] as const
+  ).map(([x, y, sx, sy], i) => ({ at: [x + sx * (reach + 6), y + sy * (reach + 6)] as Point, cost: i }));
   return placer.place({ width: reach * 2, height: reach * 2, candidates: corners })?.at;
 }
 
-function drawCourseTitle(course: MeasuredCourse, { sheet, composition, paint }: PlateContext, unit: LengthUnit, words: PlateWords): string {
+function drawCourseTitle(
+  course: MeasuredCourse,
+  { sheet, composition, paint }: PlateContext,
+  unit: LengthUnit,
+  words: PlateWords,
+): string {
   const large = composition.width[1] > 500;
   const [minX, , maxX, maxY] = sheet.map;
   const middle = (maxY + (large ? 14 : 4) + sheet.height) / 2;
   const name: TextLine = { text: course.course.name, mark: "title", size: large ? 30 : 18, weight: "heavy" };
-  const note: TextLine = { text: course.course.surveyed ? words.surveyed({ date: dayOf(course.course.surveyed) }) : "", mark: "legend", size: large ? 12 : 10, weight: "regular" };
+  const note: TextLine = {
+    text: course.course.surveyed ? words.surveyed({ date: dayOf(course.course.surveyed) }) : "",
+    mark: "legend",
+    size: large ? 12 : 10,
+    weight: "regular",
+  };
   const scale = { ...composition, fine: 0.8, drawing: 1, text: { ...composition.text, note: note.size } };
   const most = large ? 240 : 120;
   const width = drawScale([0, 0], most, sheet, scale, unit, paint).width;
   const fits = textWidth(name.text, name.size, "heavy") < maxX - minX - width - 20;
   return (
-    element("text", { x: num(minX + 2), y: num(middle + (note.text ? -1 : name.size * 0.3)), ...textAttributes(fits ? name : { ...name, size: name.size * 0.75 }, paint, 0) }, escapeXml(name.text)) +
-    (note.text ? element("text", { x: num(minX + 2), y: num(middle + note.size * 1.6), ...textAttributes(note, paint, 0) }, escapeXml(note.text)) : "") +
-    inBothUnits(unit, (each) => drawScale([maxX - drawScale([0, 0], most, sheet, scale, each, paint).width - 2, middle], most, sheet, scale, each, paint).svg)
+    element(
+      "text",
+      {
+        x: num(minX + 2),
+        y: num(middle + (note.text ? -1 : name.size * 0.3)),
+        ...textAttributes(fits ? name : { ...name, size: name.size * 0.75 }, paint, 0),
+      },
+      escapeXml(name.text),
+    ) +
+    (note.text
+      ? element(
+          "text",
+          { x: num(minX + 2), y: num(middle + note.size * 1.6), ...textAttributes(note, paint, 0) },
+          escapeXml(note.text),
+        )
+      : "") +
+    inBothUnits(
+      unit,
+      (each) =>
+        drawScale(
+          [maxX - drawScale([0, 0], most, sheet, scale, each, paint).width - 2, middle],
+          most,
+          sheet,
+          scale,
+          each,
+          paint,
+        ).svg,
+    )
   );
 }

@@ -20,7 +20,20 @@ export interface CoverMask {
 const MASK_CELLS = 2;
 
 const COVERS: readonly Cover[] = [
-  "open", "rough", "heath", "scrub", "wood", "rock", "strand", "water", "fairway", "green", "tee", "bunker", "built", "taken",
+  "open",
+  "rough",
+  "heath",
+  "scrub",
+  "wood",
+  "rock",
+  "strand",
+  "water",
+  "fairway",
+  "green",
+  "tee",
+  "bunker",
+  "built",
+  "taken",
 ];
 
 export class CoverGrid {
@@ -75,9 +88,17 @@ export class CoverGrid {
     const reach = width / 2;
     for (let i = 1; i < line.length; i++) {
       const [a, b] = [line[i - 1]!, line[i]!];
-      this.eachCell([Math.min(a[0], b[0]) - reach, Math.min(a[1], b[1]) - reach, Math.max(a[0], b[0]) + reach, Math.max(a[1], b[1]) + reach], (index, x, y) => {
-        if (distanceToPiece(a, b, x, y) <= reach) this.codes[index] = code;
-      });
+      this.eachCell(
+        [
+          Math.min(a[0], b[0]) - reach,
+          Math.min(a[1], b[1]) - reach,
+          Math.max(a[0], b[0]) + reach,
+          Math.max(a[1], b[1]) + reach,
+        ],
+        (index, x, y) => {
+          if (distanceToPiece(a, b, x, y) <= reach) this.codes[index] = code;
+        },
+      );
     }
   }
 
@@ -95,8 +116,11 @@ export class CoverGrid {
   /** Whether a mark that reaches so far from a point stays on ground for which `allowed` holds. */
   clear([x, y]: Point, reach: number, allowed: (cover: Cover) => boolean): boolean {
     return (
-      allowed(this.coverAt(x, y)) && allowed(this.coverAt(x - reach, y)) && allowed(this.coverAt(x + reach, y)) &&
-      allowed(this.coverAt(x, y - reach)) && allowed(this.coverAt(x, y + reach))
+      allowed(this.coverAt(x, y)) &&
+      allowed(this.coverAt(x - reach, y)) &&
+      allowed(this.coverAt(x + reach, y)) &&
+      allowed(this.coverAt(x, y - reach)) &&
+      allowed(this.coverAt(x, y + reach))
     );
   }
 
@@ -134,7 +158,11 @@ export class CoverGrid {
     const [r0, r1] = [box[1], box[3]].map((y) => Math.floor((y - this.box[1]) / this.cell)) as [number, number];
     for (let row = Math.max(0, r0); row <= Math.min(this.rows - 1, r1); row++) {
       for (let column = Math.max(0, c0); column <= Math.min(this.columns - 1, c1); column++) {
-        visit(row * this.columns + column, this.box[0] + (column + 0.5) * this.cell, this.box[1] + (row + 0.5) * this.cell);
+        visit(
+          row * this.columns + column,
+          this.box[0] + (column + 0.5) * this.cell,
+          this.box[1] + (row + 0.5) * this.cell,
+        );
       }
     }
   }

@@ -48,12 +48,14 @@ export function curveThrough(points: readonly Point[], closed: boolean, step: nu
     const pieces = Math.max(1, Math.ceil(distance(p1, p2) / step));
     for (let k = 0; k < pieces; k++) {
       const t = k / pieces;
-      result.push([0, 1].map((c) => {
-        const [a, b, e, f] = [p0[c]!, p1[c]!, p2[c]!, p3[c]!];
-        const m1 = d2 * ((b - a) / d1 - (e - a) / (d1 + d2) + (e - b) / d2);
-        const m2 = d2 * ((e - b) / d2 - (f - b) / (d2 + d3) + (f - e) / d3);
-        return b + m1 * t + (-3 * b + 3 * e - 2 * m1 - m2) * t * t + (2 * b - 2 * e + m1 + m2) * t * t * t;
-      }) as [number, number]);
+      result.push(
+        [0, 1].map((c) => {
+          const [a, b, e, f] = [p0[c]!, p1[c]!, p2[c]!, p3[c]!];
+          const m1 = d2 * ((b - a) / d1 - (e - a) / (d1 + d2) + (e - b) / d2);
+          const m2 = d2 * ((e - b) / d2 - (f - b) / (d2 + d3) + (f - e) / d3);
+          return b + m1 * t + (-3 * b + 3 * e - 2 * m1 - m2) * t * t + (2 * b - 2 * e + m1 + m2) * t * t * t;
+        }) as [number, number],
+      );
     }
   }
   if (!closed) result.push(points[n - 1]!);

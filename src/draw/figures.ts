@@ -35,10 +35,14 @@ export function hazardsInPlay(tee: TeeFigures, hole: MeasuredHole): readonly Haz
     if (!kind || isBoundary(kind) || !hazard.inCorridor) return false;
     const [from, to] = hazard.stationMetres;
     if (hazard.position !== "across" && to - from > LONGEST_BESIDE_METRES) return false;
-    return hazard.reachMetres <= FURTHEST_REACH_METRES && hazard.reachMetres < tee.lengthMetres + 5 && hazard.farMetres > 12;
+    return (
+      hazard.reachMetres <= FURTHEST_REACH_METRES && hazard.reachMetres < tee.lengthMetres + 5 && hazard.farMetres > 12
+    );
   });
   const weight = ({ position, offsetMetres, reachMetres, id }: HazardFigures): number =>
-    (position === "across" ? -40 : Math.abs(offsetMetres)) + reachMetres / 40 - (hole.placed.get(id)?.feature.name ? 12 : 0);
+    (position === "across" ? -40 : Math.abs(offsetMetres)) +
+    reachMetres / 40 -
+    (hole.placed.get(id)?.feature.name ? 12 : 0);
   return [...telling].sort((a, b) => weight(a) - weight(b) || (a.id < b.id ? -1 : 1));
 }
 
@@ -66,7 +70,10 @@ const afterStrokes = ({ stationMetres, hazard }: MetAfter, unit: LengthUnit): st
 /** Hazards met after the tee shot, from where the player with the longest drive meets them. */
 function toldLater(tee: TeeFigures, hole: MeasuredHole, unit: LengthUnit, already: readonly HazardFigures[]): Told[] {
   return laterHazards(hole, tee).flatMap(({ hazard, met }): Told[] => {
-    const first = met.reduce<MetAfter | undefined>((best, one) => (best && best.player.driveMetres >= one.player.driveMetres ? best : one), undefined);
+    const first = met.reduce<MetAfter | undefined>(
+      (best, one) => (best && best.player.driveMetres >= one.player.driveMetres ? best : one),
+      undefined,
+    );
     if (!first || already.includes(hazard)) return [];
     const long = hazard.stationMetres[1] - hazard.stationMetres[0] > LONGEST_BESIDE_METRES;
     return hazard.position !== "across" && long ? [] : [{ hazard, figure: afterStrokes(first, unit) }];
@@ -108,7 +115,10 @@ export function drawTeeFigures(
       const [ux, uy] = [(end[0] - from[0]) / length, (end[1] - from[1]) / length];
       return [end[0] + ux * (gap + width / 2), end[1] + uy * (gap + height / 2) + 1.5];
     };
-    const inward = (end: Point, t: number): Point => [end[0] + (m[0] - end[0]) * t, end[1] + (m[1] - end[1]) * t - height * 0.62];
+    const inward = (end: Point, t: number): Point => [
+      end[0] + (m[0] - end[0]) * t,
+      end[1] + (m[1] - end[1]) * t - height * 0.62,
+    ];
     const placed = placer.place({
       width,
       height,
@@ -132,7 +142,12 @@ export function drawTeeFigures(
     for (const { point, stationMetres } of tee.bends) {
       const text: TextLine = { text: whole(stationMetres, unit), mark: "figure", size: c.text.arc, weight: "heavy" };
       const { width, height } = blockSize([text]);
-      const placed = placer.place({ width, height, limit: 30, candidates: around(sheet.toSheet(point), width, height, [6.5, 12], 0.6, ([ux]) => 2 - 2 * Math.abs(ux)) });
+      const placed = placer.place({
+        width,
+        height,
+        limit: 30,
+        candidates: around(sheet.toSheet(point), width, height, [6.5, 12], 0.6, ([ux]) => 2 - 2 * Math.abs(ux)),
+      });
       if (placed) lettering.set([text], placed.at);
       else unplaced.push(`bend ${text.text}`);
     }
@@ -146,14 +161,19 @@ export function drawTeeFigures(
   ];
   told.forEach(({ hazard, figure }, rank) => {
     const feature = hole.placed.get(hazard.id)?.feature;
-    const [reach, carry] = [sheet.toSheet(hazard.reachPoint), sheet.toSheet(carriedOver(hazard)?.point ?? hazard.farPoint)];
+    const [reach, carry] = [
+      sheet.toSheet(hazard.reachPoint),
+      sheet.toSheet(carriedOver(hazard)?.point ?? hazard.farPoint),
+    ];
     const words = feature?.name ? `${feature.name} ${figure}` : figure;
     if (rank >= c.leaders || !inBox(reach, sheet.map)) {
       if (feature?.name) unplaced.push(words);
       return;
     }
     const lines: TextLine[] = [
-      ...(feature?.name ? [{ text: feature.name, mark: "name", size: c.text.name, weight: "regular", italic: true } as const] : []),
+      ...(feature?.name
+        ? [{ text: feature.name, mark: "name", size: c.text.name, weight: "regular", italic: true } as const]
+        : []),
       { text: figure, mark: "figure", size: c.text.figure, weight: "heavy" },
     ];
     const span = Math.hypot(carry[0] - reach[0], carry[1] - reach[1]);
@@ -171,7 +191,14 @@ export function drawTeeFigures(
         height,
         leaderTo: anchor,
         limit: 70,
-        candidates: around(anchor, width, height, [6, 16, 24, 34, 46, 60, 76, 94].map((d) => d * Math.sqrt(c.drawing)), 0.5, ([ux, uy]) => 9 - 9 * (ux * outward[0] + uy * outward[1])),
+        candidates: around(
+          anchor,
+          width,
+          height,
+          [6, 16, 24, 34, 46, 60, 76, 94].map((d) => d * Math.sqrt(c.drawing)),
+          0.5,
+          ([ux, uy]) => 9 - 9 * (ux * outward[0] + uy * outward[1]),
+        ),
       });
       return place && { lines, place };
     };
@@ -183,7 +210,8 @@ export function drawTeeFigures(
     if (placed.leader) {
       marks += element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath(placed.leader, false) });
     }
-    if (barred) marks += element("path", { ...paint("leader"), "stroke-width": c.medium, d: polyPath([reach, carry], false) });
+    if (barred)
+      marks += element("path", { ...paint("leader"), "stroke-width": c.medium, d: polyPath([reach, carry], false) });
     marks += spot(reach, 1.9 * Math.sqrt(c.drawing), context, "spot");
     if (inside) marks += spot(carry, 1.9 * Math.sqrt(c.drawing), context, "spot-full");
     lettering.set(found.lines, placed.at);
@@ -191,7 +219,12 @@ export function drawTeeFigures(
   return { svg: `${marks}${lettering}`, unplaced };
 }
 
-function spot([x, y]: Point, radius: number, { paint, composition }: PlateContext, mark: "spot" | "spot-full"): string {
+function spot(
+  [x, y]: Point,
+  radius: number,
+  { paint, composition }: PlateContext,
+  mark: "spot" | "spot-full",
+): string {
   return element("circle", { ...paint(mark), cx: num(x), cy: num(y), r: radius, "stroke-width": composition.fine });
 }
 

@@ -19,7 +19,12 @@ export function drawFrame(sheet: Sheet, composition: Composition, paint: Painter
   const { hair, fine, medium, margin } = composition;
   const box = (gap: number, weight: number): string =>
     element("rect", {
-      ...paint("frame"), x: num(minX - gap), y: num(minY - gap), width: num(maxX - minX + 2 * gap), height: num(maxY - minY + 2 * gap), "stroke-width": weight,
+      ...paint("frame"),
+      x: num(minX - gap),
+      y: num(minY - gap),
+      width: num(maxX - minX + 2 * gap),
+      height: num(maxY - minY + 2 * gap),
+      "stroke-width": weight,
     });
   if (composition.name === "phone") return box(0, fine) + box(3.2, medium * 1.1);
   const outer = GRADUATION + Math.min(4, margin / 4);
@@ -37,11 +42,25 @@ export function drawGraduation(sheet: Sheet, composition: Composition, unit: Len
   const pieces: Point[][] = [];
   for (let i = 0, y = maxY; y > minY; i++, y -= step) {
     const top = Math.max(minY, y - step);
-    if (i % 2 === 0) for (const x of [minX - GRADUATION, maxX]) pieces.push([[x, y], [x + GRADUATION, y], [x + GRADUATION, top], [x, top]]);
+    if (i % 2 === 0)
+      for (const x of [minX - GRADUATION, maxX])
+        pieces.push([
+          [x, y],
+          [x + GRADUATION, y],
+          [x + GRADUATION, top],
+          [x, top],
+        ]);
   }
   for (let i = 0, x = minX; x < maxX; i++, x += step) {
     const right = Math.min(maxX, x + step);
-    if (i % 2 === 0) for (const y of [minY - GRADUATION, maxY]) pieces.push([[x, y], [right, y], [right, y + GRADUATION], [x, y + GRADUATION]]);
+    if (i % 2 === 0)
+      for (const y of [minY - GRADUATION, maxY])
+        pieces.push([
+          [x, y],
+          [right, y],
+          [right, y + GRADUATION],
+          [x, y + GRADUATION],
+        ]);
   }
   return element("path", { ...paint("frame-ink"), d: polyPaths(pieces, true) });
 }
@@ -64,15 +83,32 @@ export function drawNorth([x, y]: Point, sheet: Sheet, scale: number, paint: Pai
       { transform: `rotate(${num(turn)})` },
       element("circle", { ...paint("casing"), r: 11, "stroke-width": 4, opacity: 0.6 }) +
         element("circle", { ...paint("ring"), r: 11, "stroke-width": 0.6 }) +
-        element("path", { ...paint("frame-paper"), "stroke-width": 0.7, "stroke-linejoin": "round", d: "M0-15.5-3.8 0 0 13z" }) +
+        element("path", {
+          ...paint("frame-paper"),
+          "stroke-width": 0.7,
+          "stroke-linejoin": "round",
+          d: "M0-15.5-3.8 0 0 13z",
+        }) +
         element("path", { ...paint("frame-ink"), "stroke-width": 0.7, d: "M0-15.5 3.8 0 0 13z" }) +
         element("path", { ...paint("frame"), "stroke-width": 0.6, d: "M-13 0h4M9 0h4" }),
-    ) + element("text", { x: num(lx), y: num(ly + 3.9), "text-anchor": "middle", ...textAttributes(text, paint, 3) }, escapeXml(letter)),
+    ) +
+      element(
+        "text",
+        { x: num(lx), y: num(ly + 3.9), "text-anchor": "middle", ...textAttributes(text, paint, 3) },
+        escapeXml(letter),
+      ),
   );
 }
 
 /** A scale bar of whole fifties, yards above and metres below. */
-export function drawScale(at: Point, most: number, sheet: Sheet, composition: Composition, unit: LengthUnit, paint: Painter): { svg: string; width: number } {
+export function drawScale(
+  at: Point,
+  most: number,
+  sheet: Sheet,
+  composition: Composition,
+  unit: LengthUnit,
+  paint: Painter,
+): { svg: string; width: number } {
   const [x, y] = at;
   const { fine } = composition;
   const size = composition.text.note;
@@ -81,17 +117,33 @@ export function drawScale(at: Point, most: number, sheet: Sheet, composition: Co
   const length = [400, 200, 150, 100, 50, 25].find((n) => n * one <= most) ?? 25;
   const part = length > 150 ? length / 4 : length >= 100 ? 25 : length / 5;
   const bar = 4.5 * Math.sqrt(composition.drawing);
-  let out = element("rect", { ...paint("frame-paper"), x: num(x), y: num(y), width: num(length * one), height: num(bar), "stroke-width": fine });
+  let out = element("rect", {
+    ...paint("frame-paper"),
+    x: num(x),
+    y: num(y),
+    width: num(length * one),
+    height: num(bar),
+    "stroke-width": fine,
+  });
   const inked: Point[][] = [];
   for (let n = 0, i = 0; n < length; n += part, i++) {
     const [a, b] = [x + n * one, x + (n + part) * one];
     const [top, bottom] = i % 2 === 0 ? [y, y + bar / 2] : [y + bar / 2, y + bar];
-    inked.push([[a, top], [b, top], [b, bottom], [a, bottom]]);
+    inked.push([
+      [a, top],
+      [b, top],
+      [b, bottom],
+      [a, bottom],
+    ]);
   }
   out += element("path", { ...paint("frame-ink"), d: polyPaths(inked, true) });
   const text: TextLine = { text: "", mark: "legend", size, weight: "regular" };
   const label = (n: number, words: string, anchor: string): string =>
-    element("text", { x: num(x + n * one), y: num(y - 3.5), "text-anchor": anchor, ...textAttributes(text, paint, 0) }, escapeXml(words));
+    element(
+      "text",
+      { x: num(x + n * one), y: num(y - 3.5), "text-anchor": anchor, ...textAttributes(text, paint, 0) },
+      escapeXml(words),
+    );
   const abbreviated = unit === "yards" ? "yd" : "m";
   out += label(0, "0", "middle") + label(length, `${length} ${abbreviated}`, "middle");
   if (length >= 100) out += label(length / 2, String(length / 2), "middle");
@@ -101,5 +153,11 @@ export function drawScale(at: Point, most: number, sheet: Sheet, composition: Co
 /** Both units of a thing, one shown: a settings script turns them by their `display`. */
 export const inBothUnits = (shown: LengthUnit, draw: (unit: LengthUnit) => string): string =>
   (["yards", "metres"] as const)
-    .map((unit) => element("g", { class: "plate-unit", [attr.unit]: unit, ...(unit === shown ? {} : { display: "none" }) }, draw(unit)))
+    .map((unit) =>
+      element(
+        "g",
+        { class: "plate-unit", [attr.unit]: unit, ...(unit === shown ? {} : { display: "none" }) },
+        draw(unit),
+      ),
+    )
     .join("");

@@ -22,7 +22,8 @@ export function sandDots({ scene, composition: c, sheet, cover }: PlateContext):
   if (!c.keep.stipple || scene.covered("strand").length === 0) return [];
   const gap = 3.4 * c.drawing;
   const onSand = (kind: Cover): boolean => kind === "strand";
-  const spacing = (p: Point): number => (cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1);
+  const spacing = (p: Point): number =>
+    cover.at(p) !== "strand" ? 0 : cover.clear(p, gap * 2.2, onSand) ? gap * 3.6 : gap * 1.1;
   return strew(sheet, gap, 71, spacing, { cover, on: onSand });
 }
 
@@ -30,27 +31,47 @@ export function sandDots({ scene, composition: c, sheet, cover }: PlateContext):
 export function drawCover(context: PlateContext, dots: readonly Strewn[] = sandDots(context)): string {
   const { scene, paint, composition: c, sheet, id } = context;
   const { map } = sheet;
-  let out = element("rect", { ...paint("ground"), x: map[0], y: map[1], width: map[2] - map[0], height: map[3] - map[1] });
+  let out = element("rect", {
+    ...paint("ground"),
+    x: map[0],
+    y: map[1],
+    width: map[2] - map[0],
+    height: map[3] - map[1],
+  });
   const tint = (mark: "rough" | "heath" | "scrub" | "wood" | "strand", areas: readonly SceneArea[]): void => {
     if (areas.length === 0) return;
     // Ground has no edge: the tint runs out in two steps.
     const shape = id(mark);
     out +=
       element("defs", {}, element("path", { id: shape, "fill-rule": "evenodd", d: areaPath(areas) })) +
-      element("g", paint(mark),
-        element("use", { href: `#${shape}`, "stroke-width": 7 * c.drawing, "stroke-linejoin": "round", opacity: 0.35 }) +
-          element("use", { href: `#${shape}`, opacity: 0.8 }));
+      element(
+        "g",
+        paint(mark),
+        element("use", {
+          href: `#${shape}`,
+          "stroke-width": 7 * c.drawing,
+          "stroke-linejoin": "round",
+          opacity: 0.35,
+        }) + element("use", { href: `#${shape}`, opacity: 0.8 }),
+      );
   };
   for (const ground of ["rough", "heath", "strand", "scrub", "wood"] as const) tint(ground, scene.covered(ground));
   const rocks = scene.covered("rock");
-  if (rocks.length > 0) out += element("path", { ...paint("rock"), "stroke-width": c.fine, "fill-rule": "evenodd", d: areaPath(rocks) });
+  if (rocks.length > 0)
+    out += element("path", { ...paint("rock"), "stroke-width": c.fine, "fill-rule": "evenodd", d: areaPath(rocks) });
   const share = Math.min(1, c.mostDots / dots.length);
-  out += stipple(dots.filter(({ lot }) => lot < share).map(({ point }) => point), 0.9 * c.drawing, paint);
+  out += stipple(
+    dots.filter(({ lot }) => lot < share).map(({ point }) => point),
+    0.9 * c.drawing,
+    paint,
+  );
   return out;
 }
 
 const stipple = (points: readonly Point[], size: number, paint: PlateContext["paint"]): string =>
-  points.length === 0 ? "" : element("path", { ...paint("stipple"), "stroke-width": size, "stroke-linecap": "round", d: dotPath(points) });
+  points.length === 0
+    ? ""
+    : element("path", { ...paint("stipple"), "stroke-width": size, "stroke-linecap": "round", d: dotPath(points) });
 
 /** Streams as ribbons on the sheet, widening with the water. */
 export function streamRibbons({ scene, composition, px }: PlateContext): Point[][] {
@@ -61,7 +82,12 @@ export function streamRibbons({ scene, composition, px }: PlateContext): Point[]
 
 /** Lines in the water that follow the shore. */
 export const shoreLines = ({ scene, composition: c }: PlateContext): WaterLine[] =>
-  waterLines(scene.water.map(({ rings }) => rings), scene.box, c.waterLines, c.knots);
+  waterLines(
+    scene.water.map(({ rings }) => rings),
+    scene.box,
+    c.waterLines,
+    c.knots,
+  );
 
 /**
  * Sea, ponds and burns: one shore, flat tint, the bank's shadow, and lines that thin out from the shore.
@@ -78,7 +104,11 @@ export function drawWater(context: PlateContext, lines: readonly WaterLine[] = s
     // The shore's inner half is hidden by the fill, so waters that meet have no line between them.
     element("use", { ...paint("shore"), href: `#${id}`, "stroke-width": c.fine * 2.4 }) +
     element("use", { ...paint("sea"), href: `#${id}`, "fill-rule": "evenodd" });
-  const shade = scene.water.flatMap(({ rings }) => rings.flatMap((ring, i) => (i === 0 ? crescents(ring.length > 60 ? ring.filter((_, k) => k % 2 === 0) : ring, LIGHT, 5 * c.drawing) : [])));
+  const shade = scene.water.flatMap(({ rings }) =>
+    rings.flatMap((ring, i) =>
+      i === 0 ? crescents(ring.length > 60 ? ring.filter((_, k) => k % 2 === 0) : ring, LIGHT, 5 * c.drawing) : [],
+    ),
+  );
   const ranks = c.waterLines.map((_, rank) => lines.filter((line) => line.rank === rank));
   const count = ranks.length;
   out += element(
@@ -117,7 +147,10 @@ export function drawFairways(context: PlateContext, lineOfPlay: readonly Point[]
     element("use", { ...paint(mark), href: `#${fairway}`, ...more });
   const cut = px(3.2);
   const width = Math.max(5, px(5.4));
-  const furthest = Math.max(...areas.flatMap(({ rings }) => rings.flat()).map((p) => nearestOnPath(lineOfPlay, p).distance), 0);
+  const furthest = Math.max(
+    ...areas.flatMap(({ rings }) => rings.flat()).map((p) => nearestOnPath(lineOfPlay, p).distance),
+    0,
+  );
   const middle = roundedLine(extended(lineOfPlay, 60), px(70), 6);
   const bands: string[] = [];
   for (let k = -Math.ceil(furthest / width); k <= furthest / width; k++) {
@@ -127,12 +160,18 @@ export function drawFairways(context: PlateContext, lineOfPlay: readonly Point[]
   }
   return (
     defs +
-    element("g", { "stroke-linejoin": "round" },
-      use("first-cut", { "stroke-width": cut * 2.9, opacity: 0.45 }) + use("first-cut", { "stroke-width": cut * 1.7 })) +
+    element(
+      "g",
+      { "stroke-linejoin": "round" },
+      use("first-cut", { "stroke-width": cut * 2.9, opacity: 0.45 }) + use("first-cut", { "stroke-width": cut * 1.7 }),
+    ) +
     use("fairway") +
-    element("g", { "clip-path": `url(#${clip})` },
+    element(
+      "g",
+      { "clip-path": `url(#${clip})` },
       element("path", { ...paint("band"), "stroke-width": width, d: bands.join("") }) +
-        use("fairway-edge", { "stroke-width": c.medium * 2.6, opacity: 0.5 })) +
+        use("fairway-edge", { "stroke-width": c.medium * 2.6, opacity: 0.5 }),
+    ) +
     use("fairway-edge", { "stroke-width": c.fine })
   );
 }
@@ -153,7 +192,13 @@ export function drawGreens({ scene, paint, composition: c, px, id }: PlateContex
   const green = id("green");
   return (
     element("defs", {}, element("path", { id: green, "fill-rule": "evenodd", d: areaPath(areas) })) +
-    element("use", { ...paint("first-cut"), href: `#${green}`, "stroke-width": px(7), "stroke-linejoin": "round", opacity: 0.6 }) +
+    element("use", {
+      ...paint("first-cut"),
+      href: `#${green}`,
+      "stroke-width": px(7),
+      "stroke-linejoin": "round",
+      opacity: 0.6,
+    }) +
     element("use", { ...paint("fringe"), href: `#${green}`, "stroke-width": px(4), "stroke-linejoin": "round" }) +
     element("use", { ...paint("green"), href: `#${green}`, "stroke-width": c.fine }) +
     contours
@@ -161,13 +206,21 @@ export function drawGreens({ scene, paint, composition: c, px, id }: PlateContex
 }
 
 /** Teeing grounds: small mown plates with a lit surface and a shaded lower edge. */
-export function drawTeeingGrounds({ scene, paint, composition: c }: PlateContext, plates: readonly (readonly Point[])[]): string {
+export function drawTeeingGrounds(
+  { scene, paint, composition: c }: PlateContext,
+  plates: readonly (readonly Point[])[],
+): string {
   const rings = [...scene.areas("teeing-ground").flatMap(({ rings }) => rings), ...plates];
   if (rings.length === 0) return "";
   const shade = rings.flatMap((ring) => crescents(evenly(ring, 3, true), DARK_SIDE, -2 * c.drawing));
   return (
     (shade.length > 0 ? element("path", { ...paint("tee-shade"), opacity: 0.7, d: polygons(shade) }) : "") +
-    element("path", { ...paint("teeing-ground"), "stroke-width": c.fine, "stroke-linejoin": "round", d: polygons(rings) })
+    element("path", {
+      ...paint("teeing-ground"),
+      "stroke-width": c.fine,
+      "stroke-linejoin": "round",
+      d: polygons(rings),
+    })
   );
 }
 
@@ -181,10 +234,16 @@ export function drawBunkers({ scene, paint, composition: c, sheet, cover, px }: 
   const shade = outer.flatMap((ring) => crescents(ring, LIGHT, Math.min(lip * 1.5, spanOf(ring) * 0.3)));
   const lit = outer.flatMap((ring) => crescents(ring, DARK_SIDE, Math.min(lip, spanOf(ring) * 0.22)));
   const gap = 2.5 * c.drawing;
-  const dots = c.keep.stipple ? strew(sheet, gap, 37, (p) => (cover.at(p) === "bunker" ? gap : 0), { cover, on: (kind) => kind === "bunker" }) : [];
+  const dots = c.keep.stipple
+    ? strew(sheet, gap, 37, (p) => (cover.at(p) === "bunker" ? gap : 0), { cover, on: (kind) => kind === "bunker" })
+    : [];
   return (
     element("path", { ...paint("bunker"), "fill-rule": "evenodd", d }) +
-    stipple(dots.map(({ point }) => point), 0.62 * c.drawing, paint) +
+    stipple(
+      dots.map(({ point }) => point),
+      0.62 * c.drawing,
+      paint,
+    ) +
     (lit.length > 0 ? element("path", { ...paint("sand-lit"), d: polygons(lit) }) : "") +
     (shade.length > 0 ? element("path", { ...paint("sand-shade"), d: polygons(shade) }) : "") +
     element("path", { ...paint("bunker-edge"), "stroke-width": c.fine, d })

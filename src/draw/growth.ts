@@ -20,7 +20,11 @@ const isWood = (cover: Cover): boolean => cover === "wood";
  * @param keepOff boxes of lettering that no tuft may run under
  * @param fromPlay distance of a place from the line of play, for grass that deepens away from it
  */
-export function drawGrowth(context: PlateContext, keepOff: readonly Box[], fromPlay: (point: Point) => number): string {
+export function drawGrowth(
+  context: PlateContext,
+  keepOff: readonly Box[],
+  fromPlay: (point: Point) => number,
+): string {
   const { sheet, scene, cover, composition: c, paint, id, px } = context;
   const free = (p: Point): boolean => !keepOff.some((box) => inBox([p[0], p[1] - 2], box));
   const near = px(18);
@@ -30,26 +34,51 @@ export function drawGrowth(context: PlateContext, keepOff: readonly Box[], fromP
     const depth = Math.max(0, Math.min(1, (fromPlay(p) - near) / (far - near)));
     return c.tuftSpacing * (1.75 - 0.75 * depth);
   });
-  const heather = strew(sheet, c.tuftSpacing * 0.5, 23, (p) => (cover.clear(p, 2, isHeath) ? c.tuftSpacing * 0.5 : 0), { cover, on: isHeath });
-  const gorse = strew(sheet, c.crownSpacing, 31, (p) => (cover.clear(p, 2.4 * c.drawing, isScrub) ? c.crownSpacing : 0), { cover, on: isScrub });
-  const wood = strew(sheet, c.crownSpacing * 1.15, 41, (p) => (cover.clear(p, 2.4 * c.drawing, isWood) ? c.crownSpacing * 1.15 : 0), { cover, on: isWood });
-  const lone = scene.points("tree").map(({ point }): Strewn => ({ point, lot: 0.2 }));
-  const rows = scene.lines("wood", "tree").flatMap(({ line }) =>
-    evenly(line, Math.max(c.crownSpacing, px(6)), false).map((point, i): Strewn => ({ point, lot: (i % 3) / 3 })),
+  const heather = strew(
+    sheet,
+    c.tuftSpacing * 0.5,
+    23,
+    (p) => (cover.clear(p, 2, isHeath) ? c.tuftSpacing * 0.5 : 0),
+    { cover, on: isHeath },
   );
+  const gorse = strew(
+    sheet,
+    c.crownSpacing,
+    31,
+    (p) => (cover.clear(p, 2.4 * c.drawing, isScrub) ? c.crownSpacing : 0),
+    { cover, on: isScrub },
+  );
+  const wood = strew(
+    sheet,
+    c.crownSpacing * 1.15,
+    41,
+    (p) => (cover.clear(p, 2.4 * c.drawing, isWood) ? c.crownSpacing * 1.15 : 0),
+    { cover, on: isWood },
+  );
+  const lone = scene.points("tree").map(({ point }): Strewn => ({ point, lot: 0.2 }));
+  const rows = scene
+    .lines("wood", "tree")
+    .flatMap(({ line }) =>
+      evenly(line, Math.max(c.crownSpacing, px(6)), false).map((point, i): Strewn => ({ point, lot: (i % 3) / 3 })),
+    );
   const trees = [...wood, ...lone, ...rows].sort((a, b) => a.point[1] - b.point[1]);
 
   const groups: [StrewnSymbol, readonly Point[]][] = [];
   const share = (all: readonly Strewn[], kinds: readonly StrewnSymbol[]): void => {
     kinds.forEach((kind, k) => {
-      const points = all.filter(({ point, lot }) => Math.floor(lot * kinds.length) === k && free(point)).map(({ point }) => point);
+      const points = all
+        .filter(({ point, lot }) => Math.floor(lot * kinds.length) === k && free(point))
+        .map(({ point }) => point);
       if (points.length > 0) groups.push([kind, points]);
     });
   };
   share(grass, ["grass-a", "grass-b", "grass-c"]);
   share(heather, ["heather-a", "heather-b"]);
   // Crowns overlap, so they are drawn in bands down the sheet: farther ones first.
-  for (const [all, kinds] of [[gorse, ["gorse-a", "gorse-a", "gorse-b"]], [trees, ["tree-a", "tree-b"]]] as const) {
+  for (const [all, kinds] of [
+    [gorse, ["gorse-a", "gorse-a", "gorse-b"]],
+    [trees, ["tree-a", "tree-b"]],
+  ] as const) {
     const height = 40 * c.drawing;
     const bands = new Map<number, Strewn[]>();
     for (const one of all) {
@@ -80,7 +109,13 @@ const shadeOf = ([ux, uy]: Point): number => 0.5 - 0.5 * (ux * LIGHT[0] + uy * L
 /** Dunes and ridges fall to both sides; a cliff to the right of its line (OpenStreetMap's rule). */
 export function drawHachures({ scene, paint, composition: c, px, cover }: PlateContext): string {
   const strokes: Point[][] = [];
-  const row = (line: readonly Point[], length: number, sides: readonly (1 | -1)[], strength: number, seed: number): void => {
+  const row = (
+    line: readonly Point[],
+    length: number,
+    sides: readonly (1 | -1)[],
+    strength: number,
+    seed: number,
+  ): void => {
     const points = evenly(line, 3.7 * c.drawing, false);
     points.slice(1).forEach((p, i) => {
       const before = points[i]!;
@@ -95,7 +130,9 @@ export function drawHachures({ scene, paint, composition: c, px, cover }: PlateC
         const foot: Point = [p[0] + down[0] * length, p[1] + down[1] * length];
         const ground = cover.at(foot);
         if (ground === "green" || ground === "tee" || ground === "bunker" || ground === "built") continue;
-        strokes.push(hachure(p, down, length * ends * wobble * (0.5 + 0.75 * shade), strength * (0.35 + 1.25 * shade)));
+        strokes.push(
+          hachure(p, down, length * ends * wobble * (0.5 + 0.75 * shade), strength * (0.35 + 1.25 * shade)),
+        );
       }
     });
   };
@@ -105,7 +142,11 @@ export function drawHachures({ scene, paint, composition: c, px, cover }: PlateC
   let out = "";
   const cliffs = scene.lines("cliff");
   if (cliffs.length > 0) {
-    out += element("path", { ...paint("path"), "stroke-width": c.medium, d: cliffs.map(({ line }) => polyPath(line, false)).join("") });
+    out += element("path", {
+      ...paint("path"),
+      "stroke-width": c.medium,
+      d: cliffs.map(({ line }) => polyPath(line, false)).join(""),
+    });
   }
   if (strokes.length > 0) out += element("path", { ...paint("hachure"), d: polyPaths(strokes, true) });
   return out;

@@ -16,7 +16,12 @@ export function isolines(
   columns: number,
   rows: number,
   level: number,
-  [firstColumn, firstRow, lastColumn, lastRow]: readonly [number, number, number, number] = [0, 0, columns - 1, rows - 1],
+  [firstColumn, firstRow, lastColumn, lastRow]: readonly [number, number, number, number] = [
+    0,
+    0,
+    columns - 1,
+    rows - 1,
+  ],
 ): Isoline[] {
   const at = (c: number, r: number): number => values[r * columns + c]! - level;
   // Edges are named by their upper left node: even for the one to the right, odd for the one down.
@@ -29,7 +34,10 @@ export function isolines(
   };
   const next = new Map<number, number[]>();
   const link = (a: number, b: number): void => {
-    for (const [from, to] of [[a, b], [b, a]] as const) {
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const) {
       const known = next.get(from);
       if (known) known.push(to);
       else next.set(from, [to]);
@@ -40,7 +48,12 @@ export function isolines(
       const upper = r * columns + c;
       // Most cells lie wholly on one side: pass them by without making anything.
       const above = values[upper]! > level;
-      if (above === values[upper + 1]! > level && above === values[upper + columns]! > level && above === values[upper + columns + 1]! > level) continue;
+      if (
+        above === values[upper + 1]! > level &&
+        above === values[upper + columns]! > level &&
+        above === values[upper + columns + 1]! > level
+      )
+        continue;
       const corners = [at(c, r), at(c + 1, r), at(c + 1, r + 1), at(c, r + 1)] as const;
       const node = r * columns + c;
       const edges = [node * 2, (node + 1) * 2 + 1, (node + columns) * 2, node * 2 + 1] as const;
@@ -58,7 +71,7 @@ export function isolines(
   const walk = (start: number): number[] => {
     const path = [start];
     used.add(start);
-    for (let here = start; ; ) {
+    for (let here = start; ;) {
       const onward = next.get(here)!.find((edge) => !used.has(edge));
       if (onward === undefined) return path;
       used.add(onward);

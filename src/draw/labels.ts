@@ -36,8 +36,20 @@ export interface Placement {
 
 /** Cost of covering a square unit of each ground: open ground is free, the green is dear. */
 const GROUND_COST: Readonly<Record<Cover, number>> = {
-  open: 0, rough: 0.01, heath: 0.03, scrub: 0.06, wood: 0.06, rock: 0.05, strand: 0.03, water: 0.02,
-  fairway: 0.035, green: 0.6, tee: 0.5, bunker: 0.4, built: 0.25, taken: 0.2,
+  open: 0,
+  rough: 0.01,
+  heath: 0.03,
+  scrub: 0.06,
+  wood: 0.06,
+  rock: 0.05,
+  strand: 0.03,
+  water: 0.02,
+  fairway: 0.035,
+  green: 0.6,
+  tee: 0.5,
+  bunker: 0.4,
+  built: 0.25,
+  taken: 0.2,
 };
 
 interface Stroke {
@@ -100,12 +112,16 @@ export class LabelPlacer {
       if (this.leaders.some(([a, b]) => crossesBox(a, b, box))) continue;
       const leader = leaderTo ? leaderFrom(box, leaderTo) : undefined;
       // A leader may run out of the very mark it points at, so boxes around its foot do not count.
-      if (leader && this.boxes.some((other) => crossesBox(leader[0], leader[1], other) && !holds(other, leader[1]))) continue;
+      if (leader && this.boxes.some((other) => crossesBox(leader[0], leader[1], other) && !holds(other, leader[1])))
+        continue;
       if (leader && this.leaders.some(([a, b]) => crosses(a, b, leader[0], leader[1]))) continue;
       if (mayLie && !mayLie(at)) continue;
       if (only && !this.liesOn(box, only)) continue;
       const under = this.groundCost(box);
-      const strokes = this.strokes.reduce((sum, { from, to, cost: price }) => (crossesBox(from, to, box) ? sum + price : sum), 0);
+      const strokes = this.strokes.reduce(
+        (sum, { from, to, cost: price }) => (crossesBox(from, to, box) ? sum + price : sum),
+        0,
+      );
       if (under + strokes > limit) continue;
       const total = cost + under + strokes;
       if (!best || total < best.cost) best = { at, box, leader, cost: total };
@@ -118,7 +134,8 @@ export class LabelPlacer {
   }
 
   private liesOn([minX, minY, maxX, maxY]: Box, only: (cover: Cover) => boolean): boolean {
-    for (let y = minY - 6; y <= maxY + 6; y += 6) for (let x = minX - 8; x <= maxX + 8; x += 6) if (!only(this.cover.at([x, y]))) return false;
+    for (let y = minY - 6; y <= maxY + 6; y += 6)
+      for (let x = minX - 8; x <= maxX + 8; x += 6) if (!only(this.cover.at([x, y]))) return false;
     return true;
   }
 
@@ -141,7 +158,10 @@ function leaderFrom([minX, minY, maxX, maxY]: Box, to: Point): readonly [Point, 
 /** Whether a segment touches a box. */
 export function crossesBox(a: Point, b: Point, [minX, minY, maxX, maxY]: Box): boolean {
   let [from, to] = [0, 1];
-  for (const [start, step, low, high] of [[a[0], b[0] - a[0], minX, maxX], [a[1], b[1] - a[1], minY, maxY]] as const) {
+  for (const [start, step, low, high] of [
+    [a[0], b[0] - a[0], minX, maxX],
+    [a[1], b[1] - a[1], minY, maxY],
+  ] as const) {
     if (Math.abs(step) < 1e-12) {
       if (start < low || start > high) return false;
       continue;
@@ -153,7 +173,8 @@ export function crossesBox(a: Point, b: Point, [minX, minY, maxX, maxY]: Box): b
   return from <= to;
 }
 
-const holds = ([minX, minY, maxX, maxY]: Box, [x, y]: Point): boolean => x >= minX && x <= maxX && y >= minY && y <= maxY;
+const holds = ([minX, minY, maxX, maxY]: Box, [x, y]: Point): boolean =>
+  x >= minX && x <= maxX && y >= minY && y <= maxY;
 
 function crosses(a: Point, b: Point, c: Point, d: Point): boolean {
   const side = (p: Point, q: Point, r: Point): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);

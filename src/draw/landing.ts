@@ -61,7 +61,9 @@ const SMALL = 10;
 const LABEL_GAP = 29;
 
 /** How each ground fills the strip; what is not drawn is left open. */
-const FILLS: Readonly<Record<Exclude<GroundCover, "none">, { readonly mark: Mark; readonly edge?: Mark } | undefined>> = {
+const FILLS: Readonly<
+  Record<Exclude<GroundCover, "none">, { readonly mark: Mark; readonly edge?: Mark } | undefined>
+> = {
   rough: undefined,
   heath: { mark: "heath" },
   strand: { mark: "strand" },
@@ -86,42 +88,86 @@ interface Strip {
 }
 
 /** Draws the strip; undefined without a drive to show. Same hole and options, same bytes. */
-export function drawLanding(hole: MeasuredHole, bars: readonly LandingBar[], options: LandingOptions): Landing | undefined {
+export function drawLanding(
+  hole: MeasuredHole,
+  bars: readonly LandingBar[],
+  options: LandingOptions,
+): Landing | undefined {
   const longest = hole.tees[0];
   if (bars.length === 0 || !longest) return undefined;
   const { words } = options;
   const paint = painter(options.theme ?? "light");
   const { line } = longest;
   const stations = bars.map(({ figures }) => line.lengthMetres - figures.leavesMetres);
-  const [low, high] = [Math.min(...stations) - END_METRES, Math.min(Math.max(...stations) + END_METRES, line.lengthMetres + 20)];
+  const [low, high] = [
+    Math.min(...stations) - END_METRES,
+    Math.min(Math.max(...stations) + END_METRES, line.lengthMetres + 20),
+  ];
   const mapWidth = WIDTH - LEFT - LABELS;
   const pxPerMetre = Math.min(mapWidth / (2 * SIDE_METRES), MOST_HEIGHT / (high - low));
   const mapHeight = Math.round((high - low) * pxPerMetre);
   const map: Box = [LEFT, TOP, LEFT + mapWidth, TOP + mapHeight];
   const middle = (map[0] + map[2]) / 2;
-  const strip: Strip = { line, map, pxPerMetre, topStation: high, at: (station, offset) => [middle + offset * pxPerMetre, TOP + (high - station) * pxPerMetre] };
+  const strip: Strip = {
+    line,
+    map,
+    pxPerMetre,
+    topStation: high,
+    at: (station, offset) => [middle + offset * pxPerMetre, TOP + (high - station) * pxPerMetre],
+  };
   const height = TOP + mapHeight + FOOT;
   const id = (name: string): string => `${options.idPrefix}-${name}`;
 
   let content = element("rect", { ...paint("ground"), x: LEFT, y: TOP, width: num(mapWidth), height: num(mapHeight) });
   content += drawGround(hole, strip, paint, id);
-  content += element("path", { ...paint("line"), "stroke-width": 0.9, "stroke-dasharray": "7 4.5", d: `M${num(middle)} ${TOP}V${num(TOP + mapHeight)}` });
+  content += element("path", {
+    ...paint("line"),
+    "stroke-width": 0.9,
+    "stroke-dasharray": "7 4.5",
+    d: `M${num(middle)} ${TOP}V${num(TOP + mapHeight)}`,
+  });
   const placed = labelPlaces(bars, stations, strip);
   const lettering = UNITS.map((unit) =>
     element(
       "g",
       { class: "plate-unit", [attr.unit]: unit, ...(unit === options.unit ? {} : { display: "none" }) },
-      drawTicks(strip, line.lengthMetres, paint, unit) + bars.map((bar, i) => drawLabel(bar, stations[i]!, placed[i]!, strip, paint, unit, words)).join(""),
+      drawTicks(strip, line.lengthMetres, paint, unit) +
+        bars.map((bar, i) => drawLabel(bar, stations[i]!, placed[i]!, strip, paint, unit, words)).join(""),
     ),
   ).join("");
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate plate-landing" viewBox="0 0 ${WIDTH} ${num(height)}" width="${WIDTH}" height="${num(height)}" role="img" aria-labelledby="${escapeXml(id("title"))}" aria-describedby="${escapeXml(id("description"))}" font-family="Besley, Georgia, 'Times New Roman', serif">` +
     element("title", { id: id("title") }, escapeXml(words.landingTitle({ hole: hole.hole.number }))) +
     element("desc", { id: id("description") }, escapeXml(words.landingDescription)) +
-    element("defs", {}, element("clipPath", { id: id("map") }, element("rect", { x: LEFT, y: TOP, width: num(mapWidth), height: num(mapHeight) })) + symbolMarker(id("gorse"), "gorse-b", 0.8, paint) + symbolMarker(id("tree"), "tree-b", 1, paint)) +
+    element(
+      "defs",
+      {},
+      element(
+        "clipPath",
+        { id: id("map") },
+        element("rect", { x: LEFT, y: TOP, width: num(mapWidth), height: num(mapHeight) }),
+      ) +
+        symbolMarker(id("gorse"), "gorse-b", 0.8, paint) +
+        symbolMarker(id("tree"), "tree-b", 1, paint),
+    ) +
     element("rect", { ...paint("paper"), width: WIDTH, height: num(height) }) +
-    element("g", { "clip-path": `url(#${id("map")})` }, content + bars.map((bar, i) => drawBar(bar, stations[i]!, strip, paint)).join("")) +
-    [0, 3.2].map((gap, i) => element("rect", { ...paint("frame"), x: num(LEFT - gap), y: num(TOP - gap), width: num(mapWidth + 2 * gap), height: num(mapHeight + 2 * gap), "stroke-width": i === 0 ? 0.6 : 1.2 })).join("") +
+    element(
+      "g",
+      { "clip-path": `url(#${id("map")})` },
+      content + bars.map((bar, i) => drawBar(bar, stations[i]!, strip, paint)).join(""),
+    ) +
+    [0, 3.2]
+      .map((gap, i) =>
+        element("rect", {
+          ...paint("frame"),
+          x: num(LEFT - gap),
+          y: num(TOP - gap),
+          width: num(mapWidth + 2 * gap),
+          height: num(mapHeight + 2 * gap),
+          "stroke-width": i === 0 ? 0.6 : 1.2,
+        }),
+      )
+      .join("") +
     lettering +
     "</svg>";
   return { svg, width: WIDTH, height };
@@ -163,22 +209,35 @@ function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name:
       }
     }
     if (rings.length === 0) continue;
-    const d = rings.flat().map((ring) => smoothPath(ring, true)).join("");
+    const d = rings
+      .flat()
+      .map((ring) => smoothPath(ring, true))
+      .join("");
     out += element("path", { ...paint(mark), "stroke-width": mark === "green" ? 0.8 : 0, "fill-rule": "evenodd", d });
     if (mark === "fairway") out += mownBands(d, map, paint, id("mown"));
     if (edge) out += element("path", { ...paint(edge), "stroke-width": 0.8, d });
     if (mark === "scrub") out += beads(lattice(rings, map, 10), id("gorse"));
     if (mark === "wood") out += beads(lattice(rings, map, 13), id("tree"));
   }
-  for (const [drawn, mark, dash] of [[isBoundary, "out", "5 3"], [isBarrier, "wall", undefined]] as const) {
+  for (const [drawn, mark, dash] of [
+    [isBoundary, "out", "5 3"],
+    [isBarrier, "wall", undefined],
+  ] as const) {
     let d = "";
     for (const one of hole.placed.values()) {
       if (!drawn(one.feature.kind)) continue;
       for (const path of boundariesOf(one)) {
-        for (const piece of clipLine(path, around)) for (const part of clipLine(onStrip(piece), bleed)) d += polyPath(part, false);
+        for (const piece of clipLine(path, around))
+          for (const part of clipLine(onStrip(piece), bleed)) d += polyPath(part, false);
       }
     }
-    if (d) out += element("path", { ...paint(mark), "stroke-width": 1.1, ...(dash ? { "stroke-dasharray": dash } : {}), d });
+    if (d)
+      out += element("path", {
+        ...paint(mark),
+        "stroke-width": 1.1,
+        ...(dash ? { "stroke-dasharray": dash } : {}),
+        d,
+      });
   }
   return out;
 }
@@ -187,12 +246,20 @@ function drawGround(hole: MeasuredHole, strip: Strip, paint: Painter, id: (name:
 function mownBands(fairway: string, [minX, minY, maxX, maxY]: Box, paint: Painter, clip: string): string {
   const width = 13;
   let d = "";
-  for (let x = (minX + maxX) / 2 - 10 * width; x < maxX; x += 2 * width) if (x > minX - width) d += `M${num(x)} ${num(minY)}V${num(maxY)}`;
-  return element("clipPath", { id: clip }, element("path", { "clip-rule": "evenodd", d: fairway })) + element("path", { ...paint("band"), "stroke-width": width, "clip-path": `url(#${clip})`, d });
+  for (let x = (minX + maxX) / 2 - 10 * width; x < maxX; x += 2 * width)
+    if (x > minX - width) d += `M${num(x)} ${num(minY)}V${num(maxY)}`;
+  return (
+    element("clipPath", { id: clip }, element("path", { "clip-rule": "evenodd", d: fairway })) +
+    element("path", { ...paint("band"), "stroke-width": width, "clip-path": `url(#${clip})`, d })
+  );
 }
 
 /** Places for tufts, in rows set off by half a step. */
-function lattice(areas: readonly (readonly (readonly Point[])[])[], [minX, minY, maxX, maxY]: Box, step: number): Point[] {
+function lattice(
+  areas: readonly (readonly (readonly Point[])[])[],
+  [minX, minY, maxX, maxY]: Box,
+  step: number,
+): Point[] {
   const places: Point[] = [];
   for (let row = 0, y = minY + step * 0.8; y < maxY; row++, y += step * 0.8) {
     for (let x = minX + (row % 2 === 0 ? 0.3 : 0.8) * step; x < maxX; x += step) {
@@ -204,7 +271,10 @@ function lattice(areas: readonly (readonly (readonly Point[])[])[], [minX, minY,
 
 /** Fairway as a heavy bar, thin on to the first trouble each side, a ring where the ball lies. */
 function drawBar({ figures }: LandingBar, station: number, strip: Strip, paint: Painter): string {
-  const at = (offset: number): string => { const [x, y] = strip.at(station, offset); return `${num(x)} ${num(y)}`; };
+  const at = (offset: number): string => {
+    const [x, y] = strip.at(station, offset);
+    return `${num(x)} ${num(y)}`;
+  };
   const reach = [-(figures.left?.metres ?? SIDE_METRES), figures.right?.metres ?? SIDE_METRES] as const;
   const thin = `M${at(reach[0])}L${at(reach[1])}`;
   const { leftMetres, rightMetres } = figures.fairway;
@@ -218,7 +288,10 @@ function drawBar({ figures }: LandingBar, station: number, strip: Strip, paint: 
       out += element("path", { ...paint("tick"), "stroke-width": 1.2, d: `M${num(x)} ${num(y - 4)}v8` });
     }
   }
-  for (const [side, trouble] of [[-1, figures.left], [1, figures.right]] as const) {
+  for (const [side, trouble] of [
+    [-1, figures.left],
+    [1, figures.right],
+  ] as const) {
     if (!trouble) continue;
     const [x, y] = strip.at(station, side * trouble.metres);
     out += element("circle", { ...paint("spot-full"), cx: num(x), cy: num(y), r: 2.5, "stroke-width": 0.8 });
@@ -245,19 +318,64 @@ function labelPlaces(bars: readonly LandingBar[], stations: readonly number[], s
   return places;
 }
 
-const set = (paint: Painter, line: TextLine, x: number, y: number, anchor: "start" | "middle" | "end", halo = 0): string =>
-  element("text", { x: num(x), y: num(y), ...(anchor === "start" ? {} : { "text-anchor": anchor }), ...textAttributes(line, paint, halo) }, escapeXml(line.text));
+const set = (
+  paint: Painter,
+  line: TextLine,
+  x: number,
+  y: number,
+  anchor: "start" | "middle" | "end",
+  halo = 0,
+): string =>
+  element(
+    "text",
+    {
+      x: num(x),
+      y: num(y),
+      ...(anchor === "start" ? {} : { "text-anchor": anchor }),
+      ...textAttributes(line, paint, halo),
+    },
+    escapeXml(line.text),
+  );
 
-function drawLabel({ player, figures }: LandingBar, station: number, y: number, strip: Strip, paint: Painter, unit: LengthUnit, words: GroundDrawingWords): string {
+function drawLabel(
+  { player, figures }: LandingBar,
+  station: number,
+  y: number,
+  strip: Strip,
+  paint: Painter,
+  unit: LengthUnit,
+  words: GroundDrawingWords,
+): string {
   const whole = (metres: number): string => String(Math.round(inUnit(metres, unit)));
   const x = strip.map[2] + 14;
   const barY = strip.at(station, 0)[1];
-  const width = figures.fairway.widthMetres > 0 ? `, ${words.wide({ length: whole(figures.fairway.widthMetres) })}` : "";
+  const width =
+    figures.fairway.widthMetres > 0 ? `, ${words.wide({ length: whole(figures.fairway.widthMetres) })}` : "";
   let out =
-    element("path", { ...paint("leader"), "stroke-width": 0.6, d: polyPath([[strip.map[2] + 3.2, barY], [strip.map[2] + 9, y], [x - 2, y]], false) }) +
+    element("path", {
+      ...paint("leader"),
+      "stroke-width": 0.6,
+      d: polyPath(
+        [
+          [strip.map[2] + 3.2, barY],
+          [strip.map[2] + 9, y],
+          [x - 2, y],
+        ],
+        false,
+      ),
+    }) +
     set(paint, { text: words.players[player], mark: "title", size: TEXT, weight: "heavy" }, x, y - 1, "start") +
-    set(paint, { text: `${whole(figures.driveMetres)}${width}`, mark: "legend", size: SMALL, weight: "regular" }, x, y + 10.5, "start");
-  for (const [side, trouble] of [[-1, figures.left], [1, figures.right]] as const) {
+    set(
+      paint,
+      { text: `${whole(figures.driveMetres)}${width}`, mark: "legend", size: SMALL, weight: "regular" },
+      x,
+      y + 10.5,
+      "start",
+    );
+  for (const [side, trouble] of [
+    [-1, figures.left],
+    [1, figures.right],
+  ] as const) {
     if (!trouble) continue;
     const text = whole(trouble.metres);
     const [tx, ty] = strip.at(station, side * trouble.metres);
@@ -277,7 +395,14 @@ function drawTicks(strip: Strip, lengthMetres: number, paint: Painter, unit: Len
     const y = strip.at(lengthMetres - fromUnit(value, unit), 0)[1];
     if (y < minY || y > maxY) continue;
     marks += `M${num(minX)} ${num(y)}h${value % 50 === 0 ? 8 : 4.5}`;
-    if (value % 50 === 0 && y > minY + 6 && y < maxY - 4) lettering += set(paint, { text: String(value), mark: "legend", size: SMALL, weight: "regular" }, minX - 7, y + 3.4, "end");
+    if (value % 50 === 0 && y > minY + 6 && y < maxY - 4)
+      lettering += set(
+        paint,
+        { text: String(value), mark: "legend", size: SMALL, weight: "regular" },
+        minX - 7,
+        y + 3.4,
+        "end",
+      );
   }
   return element("path", { ...paint("tick"), "stroke-width": 1, d: marks }) + lettering;
 }

@@ -21,7 +21,8 @@ const PAD = 1.5;
 /** Outer size of lines set one above the other. */
 export function blockSize(lines: readonly TextLine[]): { width: number; height: number } {
   return {
-    width: Math.max(...lines.map(({ text, size, weight, spacing }) => textWidth(text, size, weight, spacing))) + 2 * PAD,
+    width:
+      Math.max(...lines.map(({ text, size, weight, spacing }) => textWidth(text, size, weight, spacing))) + 2 * PAD,
     height: lines.reduce((sum, { size }, i) => sum + (i === 0 ? size * 0.86 : size * LEADING), 0) + 2 * PAD,
   };
 }

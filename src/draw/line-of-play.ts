@@ -24,8 +24,13 @@ export function drawLineOfPlay({ sheet, composition: c, paint }: PlateContext, t
       .map(({ point }) => {
         const [x, y] = sheet.toSheet(point);
         return (
-          element("circle", { ...paint("spot"), cx: num(x), cy: num(y), r: 4.4 * Math.sqrt(c.drawing), "stroke-width": c.medium }) +
-          element("circle", { ...paint("frame-ink"), cx: num(x), cy: num(y), r: 1.2 * Math.sqrt(c.drawing) })
+          element("circle", {
+            ...paint("spot"),
+            cx: num(x),
+            cy: num(y),
+            r: 4.4 * Math.sqrt(c.drawing),
+            "stroke-width": c.medium,
+          }) + element("circle", { ...paint("frame-ink"), cx: num(x), cy: num(y), r: 1.2 * Math.sqrt(c.drawing) })
         );
       })
       .join("")
@@ -33,7 +38,11 @@ export function drawLineOfPlay({ sheet, composition: c, paint }: PlateContext, t
 }
 
 /** Tee markers in the club's colours; the one played from is ringed. */
-export function drawTeeMarkers({ sheet, composition: c, paint }: PlateContext, hole: MeasuredHole, first: TeeFigures): string {
+export function drawTeeMarkers(
+  { sheet, composition: c, paint }: PlateContext,
+  hole: MeasuredHole,
+  first: TeeFigures,
+): string {
   const r = 3.1 * Math.sqrt(c.drawing);
   const dots = hole.tees.map((tee) => {
     const [x, y] = sheet.toSheet(tee.marker);
@@ -45,7 +54,18 @@ export function drawTeeMarkers({ sheet, composition: c, paint }: PlateContext, h
         element("circle", { ...paint("ring"), cx: num(x), cy: num(y), r: r + 3, "stroke-width": c.medium }),
     );
     const { class: name, stroke } = paint("marker");
-    return ring + element("circle", { class: name, fill: tee.tee.colour, stroke, cx: num(x), cy: num(y), r, "stroke-width": c.fine * 1.3 });
+    return (
+      ring +
+      element("circle", {
+        class: name,
+        fill: tee.tee.colour,
+        stroke,
+        cx: num(x),
+        cy: num(y),
+        r,
+        "stroke-width": c.fine * 1.3,
+      })
+    );
   });
   return element("g", {}, dots.join(""));
 }

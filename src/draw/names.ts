@@ -28,7 +28,12 @@ export const aimsOf = (hole: MeasuredHole): ReadonlySet<string> =>
  * Landmarks as the things they are. One the tip takes aim at gets a sight line from the
  * tee; when it stands off the sheet its drawing waits at the edge where that line leaves.
  */
-export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: TeeFigures, placer: LabelPlacer): NamesDrawn {
+export function drawLandmarks(
+  context: PlateContext,
+  hole: MeasuredHole,
+  tee: TeeFigures,
+  placer: LabelPlacer,
+): NamesDrawn {
   const { sheet, composition: c, paint } = context;
   const aims = aimsOf(hole);
   const unplaced: string[] = [];
@@ -52,13 +57,26 @@ export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: Te
     if (aimed && turnFromPlay(foot, from, sheet.toSheet(tee.line.points[1]!)) > 2.5) {
       const tip: Point = foot;
       const size = Math.hypot(tip[0] - from[0], tip[1] - from[1]) || 1;
-      const start: Point = [from[0] + ((tip[0] - from[0]) / size) * 9 * scale, from[1] + ((tip[1] - from[1]) / size) * 9 * scale];
-      svg += element("path", { ...paint("leader"), "stroke-width": c.fine, "stroke-dasharray": `${num(1.2 * scale)} ${num(3.4 * scale)}`, "stroke-linecap": "round", d: polyPath([start, tip], false) });
+      const start: Point = [
+        from[0] + ((tip[0] - from[0]) / size) * 9 * scale,
+        from[1] + ((tip[1] - from[1]) / size) * 9 * scale,
+      ];
+      svg += element("path", {
+        ...paint("leader"),
+        "stroke-width": c.fine,
+        "stroke-dasharray": `${num(1.2 * scale)} ${num(3.4 * scale)}`,
+        "stroke-linecap": "round",
+        d: polyPath([start, tip], false),
+      });
     }
     const glyph: Box = [foot[0] - left, foot[1] - up, foot[0] + right, foot[1] + 2];
     placer.block(glyph);
     boxes.push(glyph);
-    svg += element("g", { transform: `translate(${num(foot[0])} ${num(foot[1])})${scale === 1 ? "" : ` scale(${scale})`}` }, landmark(symbol, paint, 0.8));
+    svg += element(
+      "g",
+      { transform: `translate(${num(foot[0])} ${num(foot[1])})${scale === 1 ? "" : ` scale(${scale})`}` },
+      landmark(symbol, paint, 0.8),
+    );
     if (!here) svg += arrowBeyond(foot, at, context);
     if (!feature.name) continue;
     const line: TextLine = { text: feature.name, mark: "name", size: c.text.name, weight: "regular" };
@@ -71,7 +89,10 @@ export function drawLandmarks(context: PlateContext, hole: MeasuredHole, tee: Te
         { at: [foot[0] + 1, foot[1] + 3 + height / 2], cost: 0 },
         { at: [foot[0] + right + 1 + width / 2, middle[1]], cost: 1 },
         { at: [foot[0] - left - 1 - width / 2, middle[1]], cost: 1.5 },
-        ...around(middle, width, height, [up / 2 + 2, up / 2 + 12], 0.5).map(({ at, cost }) => ({ at, cost: cost + 6 })),
+        ...around(middle, width, height, [up / 2 + 2, up / 2 + 12], 0.5).map(({ at, cost }) => ({
+          at,
+          cost: cost + 6,
+        })),
       ],
     });
     if (!placed) unplaced.push(feature.name);
@@ -108,7 +129,11 @@ function arrowBeyond(foot: Point, at: Point, { composition: c, paint }: PlateCon
   const [ux, uy] = [(at[0] - foot[0]) / size, (at[1] - foot[1]) / size];
   const reach = uy < -0.5 ? 26 * c.drawing : 11 * c.drawing;
   const [x, y] = [foot[0] + ux * reach, foot[1] + uy * Math.min(reach, 26 * c.drawing)];
-  return element("path", { ...paint("landmark-ink"), transform: `translate(${num(x)} ${num(y)}) rotate(${num(angle)}) scale(${c.drawing})`, d: "M5 0-2-3.2-.4 0-2 3.2z" });
+  return element("path", {
+    ...paint("landmark-ink"),
+    transform: `translate(${num(x)} ${num(y)}) rotate(${num(angle)}) scale(${c.drawing})`,
+    d: "M5 0-2-3.2-.4 0-2 3.2z",
+  });
 }
 
 /** Names of waters and other ground that carry no figures, and of the bounds. */
@@ -123,7 +148,13 @@ export function drawNames(
   const boxes: Box[] = [];
   const lettering = new Lettering(paint, c.text.halo);
   const said = new Set<string>();
-  const put = (line: TextLine, candidates: readonly Candidate[], limit: number, where: Pick<LabelRequest, "only" | "mayLie"> = {}, must = true): boolean => {
+  const put = (
+    line: TextLine,
+    candidates: readonly Candidate[],
+    limit: number,
+    where: Pick<LabelRequest, "only" | "mayLie"> = {},
+    must = true,
+  ): boolean => {
     const { width, height } = blockSize([line]);
     const placed = placer.place({ width, height, candidates, limit, ...where });
     if (placed) {
@@ -134,11 +165,17 @@ export function drawNames(
   };
   const inside = (rings: readonly (readonly Point[])[]): Candidate[] => {
     const [xs, ys] = [rings[0]!.map((p) => p[0]), rings[0]!.map((p) => p[1])];
-    const bounds: Box = [Math.max(sheet.map[0], Math.min(...xs)), Math.max(sheet.map[1], Math.min(...ys)), Math.min(sheet.map[2], Math.max(...xs)), Math.min(sheet.map[3], Math.max(...ys))];
+    const bounds: Box = [
+      Math.max(sheet.map[0], Math.min(...xs)),
+      Math.max(sheet.map[1], Math.min(...ys)),
+      Math.min(sheet.map[2], Math.max(...xs)),
+      Math.min(sheet.map[3], Math.max(...ys)),
+    ];
     const [cx, cy] = [(bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2];
     const result: Candidate[] = [];
     for (let y = bounds[1] + 6; y < bounds[3]; y += 7) {
-      for (let x = bounds[0] + 6; x < bounds[2]; x += 9) result.push({ at: [x, y], cost: Math.hypot(x - cx, y - cy) * 0.06 });
+      for (let x = bounds[0] + 6; x < bounds[2]; x += 9)
+        result.push({ at: [x, y], cost: Math.hypot(x - cx, y - cy) * 0.06 });
     }
     return result;
   };
@@ -153,7 +190,13 @@ export function drawNames(
     sizes.some((size, i) => {
       const last = i === 2;
       const spacing = i === 0 ? 0.12 : i === 1 ? 0.04 : 0;
-      return put({ text: name, mark: "water-name", size, weight: "regular", italic: true, spacing }, room, 60, last ? {} : { only: (cover) => cover === "water" }, last);
+      return put(
+        { text: name, mark: "water-name", size, weight: "regular", italic: true, spacing },
+        room,
+        60,
+        last ? {} : { only: (cover) => cover === "water" },
+        last,
+      );
     });
   }
   for (const { feature, line } of c.keep.lesserNames ? scene.streams : []) {
@@ -162,13 +205,31 @@ export function drawNames(
     said.add(name);
     const text: TextLine = { text: name, mark: "water-name", size: c.text.name, weight: "regular", italic: true };
     const { width, height } = blockSize([text]);
-    put(text, evenly(line, 24, false).flatMap((p) => around(p, width, height, [5, 10], 0.5)), 90);
+    put(
+      text,
+      evenly(line, 24, false).flatMap((p) => around(p, width, height, [5, 10], 0.5)),
+      90,
+    );
   }
   const bounds = scene.lines("out-of-bounds").filter(({ line }) => line.some((p) => inBox(p, sheet.map)));
   if (bounds.length > 0 && c.keep.lesserNames) {
-    const text: TextLine = { text: words.outOfBounds, mark: "note", size: c.text.note, weight: "regular", italic: true };
+    const text: TextLine = {
+      text: words.outOfBounds,
+      mark: "note",
+      size: c.text.note,
+      weight: "regular",
+      italic: true,
+    };
     const { width, height } = blockSize([text]);
-    put(text, bounds.flatMap(({ line }) => evenly(line, 30, false).filter((p) => inBox(p, sheet.map)).flatMap((p) => around(p, width, height, [9, 15], 0.8))), 80);
+    put(
+      text,
+      bounds.flatMap(({ line }) =>
+        evenly(line, 30, false)
+          .filter((p) => inBox(p, sheet.map))
+          .flatMap((p) => around(p, width, height, [9, 15], 0.8)),
+      ),
+      80,
+    );
   }
   if (c.keep.groundNames) {
     const ways = [
@@ -182,7 +243,13 @@ export function drawNames(
       const text: TextLine = { text: name, mark: "note", size: c.text.note, weight: "regular", italic: true };
       const { width, height } = blockSize([text]);
       const near = evenly(line, 30, false).filter((p) => inBox(p, sheet.map));
-      put(text, near.flatMap((p) => around(p, width, height, [7, 12, 20], 0.8)), 40, {}, false);
+      put(
+        text,
+        near.flatMap((p) => around(p, width, height, [7, 12, 20], 0.8)),
+        40,
+        {},
+        false,
+      );
     }
     for (const { feature, rings } of scene.areas("scrub", "wood", "heath", "sand", "rock", "grassland")) {
       const name = feature.name;
@@ -190,7 +257,13 @@ export function drawNames(
       said.add(name);
       const text: TextLine = { text: name, mark: "note", size: c.text.note, weight: "regular", italic: true };
       const { width } = blockSize([text]);
-      put(text, inside(rings), 110, { mayLie: ([x, y]) => [-0.4, 0, 0.4].every((t) => contains(rings, [x + t * width, y])) }, false);
+      put(
+        text,
+        inside(rings),
+        110,
+        { mayLie: ([x, y]) => [-0.4, 0, 0.4].every((t) => contains(rings, [x + t * width, y])) },
+        false,
+      );
     }
   }
   return { svg: lettering.toString(), boxes, labels: boxes, unplaced };

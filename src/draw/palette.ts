@@ -178,14 +178,39 @@ const INK: Tints = {
 /** Differences for readers who ask for more contrast, by day and by night. */
 const MORE_CONTRAST: Readonly<Record<"light" | "dark", Partial<Tints>>> = {
   light: {
-    paper: "#ffffff", margin: "#ffffff", halo: "#ffffff", ink: "#000000", "ink-soft": "#2a2a2a", ground: "#f3eed8",
-    "fairway-edge": "#44561f", "green-edge": "#2c4512", "sand-edge": "#4d3a14", "sea-line": "#0f4b58", "sea-ink": "#00323f",
-    contour: "#6b4a1f", green: "#f2f9dc", fairway: "#b4c783", "road-edge": "#3a3226", flag: "#a81505",
+    paper: "#ffffff",
+    margin: "#ffffff",
+    halo: "#ffffff",
+    ink: "#000000",
+    "ink-soft": "#2a2a2a",
+    ground: "#f3eed8",
+    "fairway-edge": "#44561f",
+    "green-edge": "#2c4512",
+    "sand-edge": "#4d3a14",
+    "sea-line": "#0f4b58",
+    "sea-ink": "#00323f",
+    contour: "#6b4a1f",
+    green: "#f2f9dc",
+    fairway: "#b4c783",
+    "road-edge": "#3a3226",
+    flag: "#a81505",
   },
   dark: {
-    paper: "#000000", margin: "#000000", halo: "#000000", ink: "#ffffff", "ink-soft": "#e2dccb", ground: "#16170f",
-    "fairway-edge": "#b7d085", "green-edge": "#f0ffcb", green: "#9dba6b", "sand-edge": "#fff0c4", "sea-line": "#9fdbe6",
-    "sea-ink": "#d2f4fa", contour: "#d0b183", "road-edge": "#d6cbb0", flag: "#ff8d78",
+    paper: "#000000",
+    margin: "#000000",
+    halo: "#000000",
+    ink: "#ffffff",
+    "ink-soft": "#e2dccb",
+    ground: "#16170f",
+    "fairway-edge": "#b7d085",
+    "green-edge": "#f0ffcb",
+    green: "#9dba6b",
+    "sand-edge": "#fff0c4",
+    "sea-line": "#9fdbe6",
+    "sea-ink": "#d2f4fa",
+    contour: "#d0b183",
+    "road-edge": "#d6cbb0",
+    flag: "#ff8d78",
   },
 };
 
@@ -303,7 +328,9 @@ export const PLATE_FONT = "Besley, 'Besley Variable', Georgia, 'Times New Roman'
  */
 export function plateCss(): string {
   const tints = (values: Partial<Tints>): string =>
-    Object.entries(values).map(([tint, value]) => `--plate-${tint}:${value}`).join(";");
+    Object.entries(values)
+      .map(([tint, value]) => `--plate-${tint}:${value}`)
+      .join(";");
   const property = (paint: Paint): string => (paint === "none" ? "none" : `var(--plate-${paint})`);
   const rules = Object.entries(PAINTS).map(([mark, paint]: [string, { fill?: Paint; stroke?: Paint }]) => {
     const fill = paint.fill ? `fill:${property(paint.fill)}` : "";

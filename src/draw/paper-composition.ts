@@ -28,7 +28,16 @@ export const BOOK_COMPOSITION: Composition = {
   knots: 4,
   waterLines: [2.2, 5, 8.4, 12.4, 17],
   leaders: 7,
-  keep: { teeNames: false, bendFigures: true, greenDepth: false, groundNames: true, lesserNames: true, stipple: true, everyTee: false, legend: false },
+  keep: {
+    teeNames: false,
+    bendFigures: true,
+    greenDepth: false,
+    groundNames: true,
+    lesserNames: true,
+    stipple: true,
+    everyTee: false,
+    legend: false,
+  },
 };
 
 /** The plate on a tee sign, for eyes two metres off: few figures, large. */
@@ -52,5 +61,14 @@ export const SIGN_COMPOSITION: Composition = {
   crownSpacing: 10,
   knots: 6,
   leaders: 4,
-  keep: { teeNames: false, bendFigures: false, greenDepth: false, groundNames: false, lesserNames: false, stipple: true, everyTee: false, legend: false },
+  keep: {
+    teeNames: false,
+    bendFigures: false,
+    greenDepth: false,
+    groundNames: false,
+    lesserNames: false,
+    stipple: true,
+    everyTee: false,
+    legend: false,
+  },
 };

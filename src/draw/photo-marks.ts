@@ -29,21 +29,33 @@ export function photoLetters({ photos }: Pick<Hole, "photos">): (string | undefi
 }
 
 /** A to Z, then AA. */
-const letter = (index: number): string => (index < 26 ? "" : letter(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
+const letter = (index: number): string =>
+  (index < 26 ? "" : letter(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
 
 /** Where a camera stood in the course's plane, and the unit direction it looked in. */
-export function viewOf(hole: MeasuredHole, { at, from, towards }: Viewpoint): { readonly point: Point; readonly direction: Point | undefined } | undefined {
+export function viewOf(
+  hole: MeasuredHole,
+  { at, from, towards }: Viewpoint,
+): { readonly point: Point; readonly direction: Point | undefined } | undefined {
   const placed = (id: string): Point | undefined => {
     const found = hole.placed.get(id);
     return found && centreOf(found.shape);
   };
-  const point = at !== undefined ? hole.frame.toPlane(at) : from === undefined ? undefined : (placed(from) ?? (from === TEE ? drawnTee(hole).marker : undefined));
+  const point =
+    at !== undefined
+      ? hole.frame.toPlane(at)
+      : from === undefined
+        ? undefined
+        : (placed(from) ?? (from === TEE ? drawnTee(hole).marker : undefined));
   if (point === undefined) return undefined;
   const target = towards === undefined ? undefined : placed(towards);
   return { point, direction: target && distanceMetres(point, target) > 1 ? directionTo(point, target) : undefined };
 }
 
-/** Sizes in sheet units at a drawing scale of 1: the eye's half width, its clearance, the cone's reach and half angle. */
+/**
+ * Sizes in sheet units at a drawing scale of 1: the eye's half width, its clearance, the cone's reach and
+ * half angle.
+ */
 const EYE = 6.6;
 const CLEAR = 14;
 const REACH = 24;
@@ -66,19 +78,34 @@ export function drawPhotoMarks({ sheet, composition: c, paint }: PlateContext, h
     const ahead = view.direction && onSheet(view.direction, sheet.toSheet);
     const [minX, minY, maxX, maxY] = sheet.map;
     const inset = (EYE + 3) * scale;
-    let at: Point = clamp(sheet.toSheet(view.point), [minX + inset, minY + inset, maxX - inset, maxY - inset - c.text.note]);
+    let at: Point = clamp(sheet.toSheet(view.point), [
+      minX + inset,
+      minY + inset,
+      maxX - inset,
+      maxY - inset - c.text.note,
+    ]);
     const back: Point = ahead ? [-ahead[0], -ahead[1]] : [0, 1];
     const others = [...markers, ...boxes.map(([x0, y0, x1, y1]): Point => [(x0 + x1) / 2, (y0 + y1) / 2])];
     for (let step = 0; step < 6 && others.some((other) => distanceMetres(other, at) < CLEAR * scale); step++) {
-      at = clamp([at[0] + back[0] * CLEAR * scale * 0.5, at[1] + back[1] * CLEAR * scale * 0.5], [minX + inset, minY + inset, maxX - inset, maxY - inset - c.text.note]);
+      at = clamp(
+        [at[0] + back[0] * CLEAR * scale * 0.5, at[1] + back[1] * CLEAR * scale * 0.5],
+        [minX + inset, minY + inset, maxX - inset, maxY - inset - c.text.note],
+      );
     }
     svg += (ahead ? cone(at, ahead, scale) : "") + eye(at, scale);
     const line: TextLine = { text: letters[i]!, mark: "name", size: c.text.note, weight: "heavy" };
     const below: Point = [at[0], at[1] + EYE * scale * 0.7 + c.text.note * 0.62];
     lettering.set([line], below);
-    boxes.push([at[0] - EYE * scale - 1, at[1] - EYE * scale * 0.8, at[0] + EYE * scale + 1, below[1] + c.text.note * 0.5]);
+    boxes.push([
+      at[0] - EYE * scale - 1,
+      at[1] - EYE * scale * 0.8,
+      at[0] + EYE * scale + 1,
+      below[1] + c.text.note * 0.5,
+    ]);
   });
-  return svg === "" ? { svg, boxes } : { svg: element("g", { class: "plate-photos" }, svg + lettering.toString()), boxes };
+  return svg === ""
+    ? { svg, boxes }
+    : { svg: element("g", { class: "plate-photos" }, svg + lettering.toString()), boxes };
 
   function cone([x, y]: Point, [dx, dy]: Point, size: number): string {
     const arm = (angle: number, reach: number): string => {
@@ -87,8 +114,17 @@ export function drawPhotoMarks({ sheet, composition: c, paint }: PlateContext, h
     };
     const reach = REACH * size;
     return (
-      element("path", { ...paint("paper"), opacity: 0.55, d: `M${num(x)} ${num(y)}L${arm(-HALF_ANGLE, reach)}A${num(reach)} ${num(reach)} 0 0 1 ${arm(HALF_ANGLE, reach)}Z` }) +
-      element("path", { ...paint("leader"), "stroke-width": c.fine, "stroke-linecap": "round", d: `M${arm(-HALF_ANGLE, EYE * size)}L${arm(-HALF_ANGLE, reach)}M${arm(HALF_ANGLE, EYE * size)}L${arm(HALF_ANGLE, reach)}` })
+      element("path", {
+        ...paint("paper"),
+        opacity: 0.55,
+        d: `M${num(x)} ${num(y)}L${arm(-HALF_ANGLE, reach)}A${num(reach)} ${num(reach)} 0 0 1 ${arm(HALF_ANGLE, reach)}Z`,
+      }) +
+      element("path", {
+        ...paint("leader"),
+        "stroke-width": c.fine,
+        "stroke-linecap": "round",
+        d: `M${arm(-HALF_ANGLE, EYE * size)}L${arm(-HALF_ANGLE, reach)}M${arm(HALF_ANGLE, EYE * size)}L${arm(HALF_ANGLE, reach)}`,
+      })
     );
   }
 
@@ -109,4 +145,7 @@ function onSheet(direction: Point, toSheet: (point: Point) => Point): Point {
   return directionTo(toSheet([0, 0]), toSheet(direction));
 }
 
-const clamp = ([x, y]: Point, [minX, minY, maxX, maxY]: Box): Point => [Math.min(maxX, Math.max(minX, x)), Math.min(maxY, Math.max(minY, y))];
+const clamp = ([x, y]: Point, [minX, minY, maxX, maxY]: Box): Point => [
+  Math.min(maxX, Math.max(minX, x)),
+  Math.min(maxY, Math.max(minY, y)),
+];

@@ -13,7 +13,14 @@ import type { Composition } from "./composition.ts";
 import { drawTeeFigures, hazardsInPlay } from "./figures.ts";
 import { drawNorth, NORTH_REACH } from "./furniture.ts";
 import {
-  drawBunkers, drawCover, drawFairways, drawGreens, drawTeeingGrounds, drawWater, sandDots, shoreLines,
+  drawBunkers,
+  drawCover,
+  drawFairways,
+  drawGreens,
+  drawTeeingGrounds,
+  drawWater,
+  sandDots,
+  shoreLines,
 } from "./ground.ts";
 import { drawGrowth, drawHachures } from "./growth.ts";
 import type { LabelPlacer } from "./labels.ts";
@@ -22,7 +29,13 @@ import { drawLandmarks, drawNames } from "./names.ts";
 import { drawPhotoMarks } from "./photo-marks.ts";
 import type { PlateContext } from "./plate-context.ts";
 import {
-  contourRuns, drawContours, drawGreenContours, drawRelief, drawScarps, scarpMarks, type PlateGround,
+  contourRuns,
+  drawContours,
+  drawGreenContours,
+  drawRelief,
+  drawScarps,
+  scarpMarks,
+  type PlateGround,
 } from "./relief.ts";
 import { flag, flagOnGreen } from "./symbols.ts";
 import { element, num } from "./svg.ts";
@@ -53,7 +66,10 @@ export class Room {
   readonly ofUnit = new Map<LengthUnit, LabelPlacer>();
   /** Boxes of names, which suit every unit's figures. */
   names: readonly Box[] = [];
-  /** Labels that found no room on the plate shown first, in words: shared ones, then its unit's, then its tee set's. */
+  /**
+   * Labels that found no room on the plate shown first, in words: shared ones, then its unit's, then its tee
+   * set's.
+   */
   readonly unplaced: string[] = [];
   /** Where the lettering shown first stands, and what it keeps clear of. */
   labels: readonly Box[] = [];
@@ -76,16 +92,27 @@ export interface Layer {
 }
 
 /** A layer without texture of its own. */
-const plain = (svg: string): Draw => () => svg;
+const plain =
+  (svg: string): Draw =>
+  () =>
+    svg;
 
-const textured = ({ context }: PlateSetup, texture: Composition): PlateContext => ({ ...context, composition: texture });
+const textured = ({ context }: PlateSetup, texture: Composition): PlateContext => ({
+  ...context,
+  composition: texture,
+});
 
 const onSheet = ({ context: { sheet } }: PlateSetup, { line }: TeeFigures): Point[] => line.points.map(sheet.toSheet);
 
-const blockAbout = (placer: LabelPlacer, [x, y]: Point, reach: number): void => placer.block([x - reach, y - reach, x + reach, y + reach]);
+const blockAbout = (placer: LabelPlacer, [x, y]: Point, reach: number): void =>
+  placer.block([x - reach, y - reach, x + reach, y + reach]);
 
 /** Where the flag stands on the sheet: in today's hole where the content gives it, else in the middle of the green. */
-function flagOf({ hole, context: { sheet, composition }, first }: PlateSetup): { readonly at: Point; readonly scale: number; readonly pin: boolean } {
+function flagOf({ hole, context: { sheet, composition }, first }: PlateSetup): {
+  readonly at: Point;
+  readonly scale: number;
+  readonly pin: boolean;
+} {
   const pin = pinOf(hole);
   return { at: sheet.toSheet(pin ?? first.green.middle), scale: composition.drawing * 1.05, pin: pin !== undefined };
 }
@@ -132,19 +159,31 @@ export const LAYERS: readonly Layer[] = [
     // Growth keeps out from under the lettering.
     name: "growth",
     lay: (setup) => {
-      const { context: { sheet }, hole, room } = setup;
-      const offPlay = (p: Point): number => Math.abs(locate(hole.tees[0]!.line, sheet.toPlane(p)).offset) * sheet.pxPerMetre;
+      const {
+        context: { sheet },
+        hole,
+        room,
+      } = setup;
+      const offPlay = (p: Point): number =>
+        Math.abs(locate(hole.tees[0]!.line, sheet.toPlane(p)).offset) * sheet.pxPerMetre;
       return (texture) => drawGrowth(textured(setup, texture), [...room.labels, ...room.blocked], offPlay);
     },
   },
-  { name: "bounds", lay: (setup) => plain(drawBounds(setup.context, onSheet(setup, setup.hole.tees[0]!), setup.context.px(95))) },
+  {
+    name: "bounds",
+    lay: (setup) => plain(drawBounds(setup.context, onSheet(setup, setup.hole.tees[0]!), setup.context.px(95))),
+  },
   {
     name: "lines of play",
     importance: 5,
     lay: (setup) => {
       const { hole, context, tees, first, room } = setup;
       hole.tees.forEach((tee, i) => room.shared.avoid(onSheet(setup, tee), i === 0 ? 60 : 6));
-      return plain(tees.map((tee) => group("plate-tee", { [attr.tee]: tee.tee.id }, tee === first, drawLineOfPlay(context, tee))).join(""));
+      return plain(
+        tees
+          .map((tee) => group("plate-tee", { [attr.tee]: tee.tee.id }, tee === first, drawLineOfPlay(context, tee)))
+          .join(""),
+      );
     },
   },
   { name: "figures of each tee set", importance: 10, lay: layTeeFigures },
@@ -154,7 +193,8 @@ export const LAYERS: readonly Layer[] = [
     name: "tee markers",
     importance: 2,
     lay: ({ hole, context, first, room }) => {
-      for (const { marker } of hole.tees) blockAbout(room.shared, context.sheet.toSheet(marker), 5.5 * context.composition.drawing);
+      for (const { marker } of hole.tees)
+        blockAbout(room.shared, context.sheet.toSheet(marker), 5.5 * context.composition.drawing);
       return plain(drawTeeMarkers(context, hole, first));
     },
   },
@@ -192,12 +232,22 @@ export const LAYERS: readonly Layer[] = [
     name: "flag",
     importance: 1,
     lay: (setup) => {
-      const { context: { paint, sheet }, first: { green }, room } = setup;
+      const {
+        context: { paint, sheet },
+        first: { green },
+        room,
+      } = setup;
       const { at, scale, pin } = flagOf(setup);
       room.shared.block([at[0] - 3 * scale, at[1] - 23 * scale, at[0] + 13 * scale, at[1] + 2 * scale]);
-      return plain(pin
-        ? element("g", { transform: `translate(${num(at[0])} ${num(at[1])})` }, flag(paint, scale))
-        : flagOnGreen(paint, scale, { front: sheet.toSheet(green.front), middle: at, back: sheet.toSheet(green.back) }));
+      return plain(
+        pin
+          ? element("g", { transform: `translate(${num(at[0])} ${num(at[1])})` }, flag(paint, scale))
+          : flagOnGreen(paint, scale, {
+              front: sheet.toSheet(green.front),
+              middle: at,
+              back: sheet.toSheet(green.back),
+            }),
+      );
     },
   },
   {
@@ -206,24 +256,38 @@ export const LAYERS: readonly Layer[] = [
     lay: (setup) => {
       const { context, room, words } = setup;
       const north = placeNorth(context, room.shared, flagOf(setup).at);
-      return plain(north ? drawNorth(north, context.sheet, Math.sqrt(context.composition.drawing), context.paint, words.north) : "");
+      return plain(
+        north
+          ? drawNorth(north, context.sheet, Math.sqrt(context.composition.drawing), context.paint, words.north)
+          : "",
+      );
     },
   },
 ];
 
 function layUnitFigures({ hole, context, first, unit, units, room }: PlateSetup): Draw {
-  return plain(units.map((one) => {
-    const placer = room.shared.branch();
-    room.ofUnit.set(one, placer);
-    const figures = drawUnitFigures(context, hole, first, one, placer);
-    if (one === unit) room.unplaced.push(...figures.unplaced);
-    return group("plate-unit", { [attr.unit]: one }, one === unit, figures.svg);
-  }).join(""));
+  return plain(
+    units
+      .map((one) => {
+        const placer = room.shared.branch();
+        room.ofUnit.set(one, placer);
+        const figures = drawUnitFigures(context, hole, first, one, placer);
+        if (one === unit) room.unplaced.push(...figures.unplaced);
+        return group("plate-unit", { [attr.unit]: one }, one === unit, figures.svg);
+      })
+      .join(""),
+  );
 }
 
 /** Names must suit every unit's figures, so they are placed against all of them. */
 function layNames({ hole, context, words, tees, room }: PlateSetup): Draw {
-  const led = new Set(tees.flatMap((tee) => hazardsInPlay(tee, hole).slice(0, context.composition.leaders).map(({ id }) => id)));
+  const led = new Set(
+    tees.flatMap((tee) =>
+      hazardsInPlay(tee, hole)
+        .slice(0, context.composition.leaders)
+        .map(({ id }) => id),
+    ),
+  );
   const placer = room.shared.branch();
   for (const ofUnit of room.ofUnit.values()) for (const box of ofUnit.taken) placer.block(box);
   const names = drawNames(context, led, words, placer);
@@ -278,6 +342,9 @@ function placeNorth({ sheet, composition }: PlateContext, placer: LabelPlacer, f
   return placer.place({
     width: reach * 2 - 8,
     height: reach * 2 - 8,
-    candidates: places.map((at) => ({ at, cost: ((at[1] - minY) / (maxY - minY)) * 30 + Math.abs(at[0] - side) * 0.02 })),
+    candidates: places.map((at) => ({
+      at,
+      cost: ((at[1] - minY) / (maxY - minY)) * 30 + Math.abs(at[0] - side) * 0.02,
+    })),
   })?.at;
 }

@@ -33,7 +33,10 @@ export interface PlateOptions {
   readonly theme?: PlateTheme;
   readonly ground?: PlateGround;
   readonly words: PlateWords;
-  /** Ids of elements on the page that name and describe the plate; without them it carries its own title and description. */
+  /**
+   * Ids of elements on the page that name and describe the plate; without them it carries its own title and
+   * description.
+   */
   readonly labelledBy?: string;
   readonly describedBy?: string;
 }
@@ -68,7 +71,8 @@ const THINNING = [1, 0.85, 0.65, 0.4, 0.2] as const;
  * @throws RangeError when the hole has no tees, or the id prefix cannot begin an id.
  */
 export function drawPlate(hole: MeasuredHole, options: PlateOptions): Plate {
-  const composition = typeof options.composition === "string" ? COMPOSITIONS[options.composition] : options.composition;
+  const composition =
+    typeof options.composition === "string" ? COMPOSITIONS[options.composition] : options.composition;
   const draw = layOut(hole, options, composition);
   let plate: Plate | undefined;
   for (const share of THINNING) {
@@ -93,7 +97,13 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
   const bounds: Box = [sheet.map[0] + 3, sheet.map[1] + 3, sheet.map[2] - 3, sheet.map[3] - 3];
   const room = new Room(new LabelPlacer(bounds, context.cover));
   const drawn = layLayers({
-    hole, context, words, ground: options.ground, first, plates, room,
+    hole,
+    context,
+    words,
+    ground: options.ground,
+    first,
+    plates,
+    room,
     tees: every ? hole.tees : [first],
     unit: options.unit,
     units: every ? UNITS : [options.unit],
@@ -101,16 +111,28 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
 
   const clip = context.id("map");
   const [minX, minY, maxX, maxY] = sheet.map;
-  const window = element("clipPath", { id: clip }, element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }));
+  const window = element(
+    "clipPath",
+    { id: clip },
+    element("rect", { x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY) }),
+  );
   const titleId = context.id("title");
   const descriptionId = context.id("description");
   const head =
-    (options.labelledBy ? "" : element("title", { id: titleId }, escapeXml(words.plateTitle({ hole: hole.hole.number, name: hole.hole.name })))) +
+    (options.labelledBy
+      ? ""
+      : element(
+          "title",
+          { id: titleId },
+          escapeXml(words.plateTitle({ hole: hole.hole.number, name: hole.hole.name })),
+        )) +
     (options.describedBy ? "" : element("desc", { id: descriptionId }, escapeXml(words.plateDescription))) +
     element("defs", {}, window) +
     drawPaper(sheet, paint);
   const furniture =
-    (every ? inBothUnits(options.unit, (unit) => drawGraduation(sheet, composition, unit, paint)) : drawGraduation(sheet, composition, options.unit, paint)) +
+    (every
+      ? inBothUnits(options.unit, (unit) => drawGraduation(sheet, composition, unit, paint))
+      : drawGraduation(sheet, composition, options.unit, paint)) +
     drawFrame(sheet, composition, paint) +
     drawTitleBlock(hole, first, sheet, composition, options.unit, paint, words);
   return (texture) => {
@@ -122,7 +144,10 @@ function layOut(hole: MeasuredHole, options: PlateOptions, composition: Composit
   };
 }
 
-/** The sheet's place on the measuring plane, six numbers of an affine transform: so a browser can draw on it what it measures. */
+/**
+ * The sheet's place on the measuring plane, six numbers of an affine transform: so a browser can draw on it
+ * what it measures.
+ */
 function planeText({ toSheet }: Sheet): string {
   const [[e, f], [a, b], [c, d]] = [toSheet([0, 0]), toSheet([1, 0]), toSheet([0, 1])] as const;
   return writePlane([a - e, b - f, c - e, d - f, e, f], num);

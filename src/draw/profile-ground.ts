@@ -22,8 +22,18 @@ export interface SectionPoint {
 }
 
 const SURFACE_OF: Readonly<Record<Exclude<GroundCover, "none">, Surface>> = {
-  rough: "other", heath: "other", strand: "other", scrub: "scrub", wood: "wood", rock: "other",
-  water: "water", fairway: "fairway", tee: "tee", green: "green", bunker: "bunker", built: "other",
+  rough: "other",
+  heath: "other",
+  strand: "other",
+  scrub: "scrub",
+  wood: "wood",
+  rock: "other",
+  water: "water",
+  fairway: "fairway",
+  tee: "tee",
+  green: "green",
+  bunker: "bunker",
+  built: "other",
 };
 
 interface SurfaceArea {
@@ -51,7 +61,11 @@ export function sectionAlong(
   hole: MeasuredHole,
   grid: HeightGrid,
   line: Line,
-  { behindMetres, beyondMetres, spacingMetres }: { readonly behindMetres: number; readonly beyondMetres: number; readonly spacingMetres: number },
+  {
+    behindMetres,
+    beyondMetres,
+    spacingMetres,
+  }: { readonly behindMetres: number; readonly beyondMetres: number; readonly spacingMetres: number },
 ): SectionPoint[] | undefined {
   const start = heightAt(grid, line.points[0]!);
   const end = heightAt(grid, line.points[line.points.length - 1]!);
@@ -65,7 +79,10 @@ export function sectionAlong(
     const heightMetres = heightAt(grid, point);
     if (heightMetres === undefined) continue;
     const [x, y] = point;
-    const surface = surfaces.find(({ box, area }) => x >= box[0] && x <= box[2] && y >= box[1] && y <= box[3] && contains(area, point))?.surface ?? "other";
+    const surface =
+      surfaces.find(
+        ({ box, area }) => x >= box[0] && x <= box[2] && y >= box[1] && y <= box[3] && contains(area, point),
+      )?.surface ?? "other";
     section.push({ stationMetres, point, heightMetres, surface });
   }
   return section.length > 0.9 * pieces ? filled(section) : undefined;
@@ -87,7 +104,10 @@ function filled(section: readonly SectionPoint[]): SectionPoint[] {
 }
 
 /** Stretches of one surface: first and last index, both included. */
-export function stretchesOf(section: readonly SectionPoint[], is: (point: SectionPoint, index: number) => boolean): (readonly [number, number])[] {
+export function stretchesOf(
+  section: readonly SectionPoint[],
+  is: (point: SectionPoint, index: number) => boolean,
+): (readonly [number, number])[] {
   const stretches: (readonly [number, number])[] = [];
   let from = -1;
   section.forEach((point, i) => {
@@ -102,6 +122,13 @@ export function stretchesOf(section: readonly SectionPoint[], is: (point: Sectio
 }
 
 /** Of each point whether a golfer standing at the tee marker sees its ground. */
-export function seenAlong(hole: MeasuredHole, grid: HeightGrid, marker: Point, section: readonly SectionPoint[]): boolean[] {
-  return section.map(({ stationMetres, point }) => stationMetres < 15 || seenFrom(hole, grid, marker, point) !== false);
+export function seenAlong(
+  hole: MeasuredHole,
+  grid: HeightGrid,
+  marker: Point,
+  section: readonly SectionPoint[],
+): boolean[] {
+  return section.map(
+    ({ stationMetres, point }) => stationMetres < 15 || seenFrom(hole, grid, marker, point) !== false,
+  );
 }

@@ -59,7 +59,10 @@ export const MOST_EXAGGERATION = 6;
 const EXAGGERATIONS = [1, 1.5, 2, 2.5, 3, 4, 5, MOST_EXAGGERATION];
 
 /** Steps of the height rules in feet and in metres; the first that leaves them far enough apart is taken. */
-const RULE_STEPS: Readonly<Record<LengthUnit, readonly number[]>> = { yards: [5, 10, 20, 50, 100], metres: [1, 2, 5, 10, 20] };
+const RULE_STEPS: Readonly<Record<LengthUnit, readonly number[]>> = {
+  yards: [5, 10, 20, 50, 100],
+  metres: [1, 2, 5, 10, 20],
+};
 const LEAST_RULE_GAP = 17;
 
 const TEXT = 11;
@@ -87,7 +90,10 @@ interface Sheet {
   readonly foot: number;
 }
 
-/** Draws a hole's section; undefined where too little of the ground along it is known. Same hole and options, same bytes. */
+/**
+ * Draws a hole's section; undefined where too little of the ground along it is known. Same hole and options,
+ * same bytes.
+ */
 export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: ProfileOptions): Profile | undefined {
   const { words } = options;
   const paint = painter(options.theme ?? "light");
@@ -99,13 +105,18 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
   const spacingMetres = Math.max(1.5, 3 / pxPerMetre);
   const sections = hole.tees.flatMap((tee) => {
     // Back to the frame's edge, so that a forward tee stands in ground, not at its end.
-    const section = sectionAlong(hole, grid, tee.line, { behindMetres: behind + longest - tee.lengthMetres, beyondMetres: beyond, spacingMetres });
+    const section = sectionAlong(hole, grid, tee.line, {
+      behindMetres: behind + longest - tee.lengthMetres,
+      beyondMetres: beyond,
+      spacingMetres,
+    });
     return section ? [{ tee, section }] : [];
   });
   if (sections.length < hole.tees.length) return undefined;
   const heights = sections.flatMap(({ section }) => section.map(({ heightMetres }) => heightMetres));
   const [lowest, highest] = [Math.min(...heights), Math.max(...heights)];
-  const exaggeration = [...EXAGGERATIONS].reverse().find((times) => (highest - lowest) * times * pxPerMetre <= RELIEF) ?? 1;
+  const exaggeration =
+    [...EXAGGERATIONS].reverse().find((times) => (highest - lowest) * times * pxPerMetre <= RELIEF) ?? 1;
   const relief = Math.max(16, (highest - lowest) * exaggeration * pxPerMetre);
   const floor = TOP + SKY + relief + EARTH;
   const cuts = sections.map(({ tee, section }): Cut => ({
@@ -116,8 +127,15 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
     x: (station) => WIDTH - RIGHT - (tee.lengthMetres + beyond - station) * pxPerMetre,
     y: (height) => floor - EARTH - (height - lowest) * exaggeration * pxPerMetre,
   }));
-  const lanes = new Map(cuts.flatMap((cut) => UNITS.map((unit) => [`${cut.tee.tee.id} ${unit}`, lanesOf(cut, hole, unit, words)] as const)));
-  const laneCount = Math.max(0, ...[...lanes.values()].map((spans) => Math.max(0, ...spans.map(({ lane }) => lane + 1))));
+  const lanes = new Map(
+    cuts.flatMap((cut) =>
+      UNITS.map((unit) => [`${cut.tee.tee.id} ${unit}`, lanesOf(cut, hole, unit, words)] as const),
+    ),
+  );
+  const laneCount = Math.max(
+    0,
+    ...[...lanes.values()].map((spans) => Math.max(0, ...spans.map(({ lane }) => lane + 1))),
+  );
   const foot = floor + laneCount * LANE + (laneCount > 0 ? 5 : 0);
   const height = foot + AXIS;
   const sheet: Sheet = { hole, paint, words, prefix: options.idPrefix, pxPerMetre, exaggeration, floor, foot };
@@ -125,10 +143,18 @@ export function drawProfile(hole: MeasuredHole, grid: HeightGrid, options: Profi
   let content = "";
   for (const cut of cuts) {
     const shownTee = cut.tee === first;
-    content += group({ [attr.tee]: cut.tee.tee.id }, shownTee, element("g", { "clip-path": `url(#${options.idPrefix}-map)` }, drawGround(sheet, cut)));
+    content += group(
+      { [attr.tee]: cut.tee.tee.id },
+      shownTee,
+      element("g", { "clip-path": `url(#${options.idPrefix}-map)` }, drawGround(sheet, cut)),
+    );
     for (const unit of UNITS) {
       const spans = lanes.get(`${cut.tee.tee.id} ${unit}`)!;
-      const figures = drawRules(sheet, cut, unit) + drawSpans(sheet, cut, spans) + drawDrive(sheet, cut, unit, options.driveMetres?.[cut.tee.tee.id]) + drawAxis(sheet, cut, unit);
+      const figures =
+        drawRules(sheet, cut, unit) +
+        drawSpans(sheet, cut, spans) +
+        drawDrive(sheet, cut, unit, options.driveMetres?.[cut.tee.tee.id]) +
+        drawAxis(sheet, cut, unit);
       content += group({ [attr.tee]: cut.tee.tee.id, [attr.unit]: unit }, shownTee && unit === options.unit, figures);
     }
     content += group({ [attr.tee]: cut.tee.tee.id }, shownTee, drawEnds(sheet, cut));
@@ -152,24 +178,41 @@ function group(data: Readonly<Record<string, string>>, shown: boolean, content: 
 }
 
 const heightNear = (section: readonly SectionPoint[], stationMetres: number): number =>
-  section.reduce((best, point) => (Math.abs(point.stationMetres - stationMetres) < Math.abs(best.stationMetres - stationMetres) ? point : best)).heightMetres;
+  section.reduce((best, point) =>
+    Math.abs(point.stationMetres - stationMetres) < Math.abs(best.stationMetres - stationMetres) ? point : best,
+  ).heightMetres;
 
 /** Upright hatching for earth, and closer for ground that is not seen from the tee. */
 function patterns({ paint, prefix, floor }: Sheet): string {
   const hatch = (name: string, gap: number, d: string, width: number): string =>
-    element("pattern", { id: `${prefix}-${name}`, patternUnits: "userSpaceOnUse", width: gap, height: 14 }, element("path", { ...paint("line"), "stroke-width": width, d }));
+    element(
+      "pattern",
+      { id: `${prefix}-${name}`, patternUnits: "userSpaceOnUse", width: gap, height: 14 },
+      element("path", { ...paint("line"), "stroke-width": width, d }),
+    );
   return (
     hatch("earth", 9, "M1.5 0v14M4.5 0v14M7.5 0v14", 0.35) +
     hatch("unseen", 4, "M-1 3.5 5-2.5M-1 7 5 1M-1 10.500 5 4.500M-1 14 5 8M-1 17.500 5 11.500", 0.8) +
-    element("clipPath", { id: `${prefix}-map` }, element("rect", { x: LEFT, y: TOP, width: WIDTH - LEFT - RIGHT, height: num(floor - TOP) })) +
+    element(
+      "clipPath",
+      { id: `${prefix}-map` },
+      element("rect", { x: LEFT, y: TOP, width: WIDTH - LEFT - RIGHT, height: num(floor - TOP) }),
+    ) +
     symbolMarker(`${prefix}-gorse`, "gorse-b", 0.62, paint) +
     symbolMarker(`${prefix}-tree`, "tree-b", 0.85, paint)
   );
 }
 
 /** Surfaces that show as a ribbon under the ground line, by the mark that paints them. */
-const RIBBONS: readonly (readonly [surface: Surface, mark: "fairway" | "teeing-ground" | "sea" | "green" | "bunker"])[] = [
-  ["fairway", "fairway"], ["tee", "teeing-ground"], ["water", "sea"], ["green", "green"], ["bunker", "bunker"],
+const RIBBONS: readonly (readonly [
+  surface: Surface,
+  mark: "fairway" | "teeing-ground" | "sea" | "green" | "bunker",
+])[] = [
+  ["fairway", "fairway"],
+  ["tee", "teeing-ground"],
+  ["water", "sea"],
+  ["green", "green"],
+  ["bunker", "bunker"],
 ];
 const RIBBON = 5;
 
@@ -178,7 +221,10 @@ const RIBBON = 5;
  * The outline is written once and used throughout: it is most of what a section weighs.
  */
 function drawGround({ paint, prefix, floor }: Sheet, cut: Cut): string {
-  const points = cut.section.map(({ stationMetres, heightMetres }): Point => [cut.x(stationMetres), cut.y(heightMetres)]);
+  const points = cut.section.map(({ stationMetres, heightMetres }): Point => [
+    cut.x(stationMetres),
+    cut.y(heightMetres),
+  ]);
   const id = `${prefix}-${cut.tee.tee.id}`;
   const line = polyPath(points, false);
   const start = points[0]!;
@@ -190,19 +236,46 @@ function drawGround({ paint, prefix, floor }: Sheet, cut: Cut): string {
       .map(([from, to]) => `M${num(from)} 0H${num(to)}V${num(floor)}H${num(from)}z`)
       .join("");
   const through = (name: string, d: string, content: string): string =>
-    d === "" ? "" : element("clipPath", { id: `${id}-${name}` }, element("path", { d })) + element("g", { "clip-path": `url(#${id}-${name})` }, content);
-  const earth = (attributes: Readonly<Record<string, string | number>>): string => element("use", { href: `#${id}-earth`, ...attributes });
+    d === ""
+      ? ""
+      : element("clipPath", { id: `${id}-${name}` }, element("path", { d })) +
+        element("g", { "clip-path": `url(#${id}-${name})` }, content);
+  const earth = (attributes: Readonly<Record<string, string | number>>): string =>
+    element("use", { href: `#${id}-earth`, ...attributes });
   let out =
-    element("defs", {}, element("path", { id, d: line }) + element("path", { id: `${id}-earth`, d: `${line}V${num(floor)}H${num(start[0])}z` })) +
-    earth(paint("ground"));
+    element(
+      "defs",
+      {},
+      element("path", { id, d: line }) +
+        element("path", { id: `${id}-earth`, d: `${line}V${num(floor)}H${num(start[0])}z` }),
+    ) + earth(paint("ground"));
   for (const [surface, mark] of RIBBONS) {
-    out += through(surface, windows((point) => point.surface === surface, 0), earth({ ...paint(mark), "stroke-width": 0 }));
+    out += through(
+      surface,
+      windows((point) => point.surface === surface, 0),
+      earth({ ...paint(mark), "stroke-width": 0 }),
+    );
   }
   const under = { href: `#${id}`, fill: "none" };
   out +=
     earth({ ...paint("ground"), transform: `translate(0 ${RIBBON})` }) +
-    element("use", { ...under, transform: `translate(0 ${RIBBON + 6})`, stroke: `url(#${prefix}-earth)`, "stroke-width": 12, opacity: 0.8 }) +
-    through("unseen", windows((_, i) => !cut.seen[i], 6), element("use", { ...under, transform: `translate(0 ${RIBBON + 4})`, stroke: `url(#${prefix}-unseen)`, "stroke-width": 8 })) +
+    element("use", {
+      ...under,
+      transform: `translate(0 ${RIBBON + 6})`,
+      stroke: `url(#${prefix}-earth)`,
+      "stroke-width": 12,
+      opacity: 0.8,
+    }) +
+    through(
+      "unseen",
+      windows((_, i) => !cut.seen[i], 6),
+      element("use", {
+        ...under,
+        transform: `translate(0 ${RIBBON + 4})`,
+        stroke: `url(#${prefix}-unseen)`,
+        "stroke-width": 8,
+      }),
+    ) +
     element("use", { ...paint("line"), href: `#${id}`, "stroke-width": 1.25, "stroke-linejoin": "round" });
   const growth = (surface: Surface, symbol: string, gap: number): string => {
     const feet = stretchesOf(cut.section, (point) => point.surface === surface).flatMap(([a, b]) => {
@@ -226,13 +299,40 @@ function drawEnds({ paint }: Sheet, cut: Cut): string {
   const green = heightNear(cut.section, cut.tee.lengthMetres);
   return (
     element("path", { ...paint("line"), "stroke-width": 0.8, d: `M${num(teeX)} ${num(teeY - 1)}v-9` }) +
-    element("circle", { ...paint("marker"), fill: cut.tee.tee.colour, cx: num(teeX), cy: num(teeY - 10), r: 3.2, "stroke-width": 0.9 }) +
-    element("g", { transform: `translate(${num(cut.x(cut.tee.lengthMetres))} ${num(cut.y(green))})` }, flag(paint, 0.95))
+    element("circle", {
+      ...paint("marker"),
+      fill: cut.tee.tee.colour,
+      cx: num(teeX),
+      cy: num(teeY - 10),
+      r: 3.2,
+      "stroke-width": 0.9,
+    }) +
+    element(
+      "g",
+      { transform: `translate(${num(cut.x(cut.tee.lengthMetres))} ${num(cut.y(green))})` },
+      flag(paint, 0.95),
+    )
   );
 }
 
-const set = (paint: Painter, line: TextLine, x: number, y: number, anchor: "start" | "middle" | "end", halo = 2.6): string =>
-  element("text", { x: num(x), y: num(y), ...(anchor === "start" ? {} : { "text-anchor": anchor }), ...textAttributes(line, paint, halo) }, escapeXml(line.text));
+const set = (
+  paint: Painter,
+  line: TextLine,
+  x: number,
+  y: number,
+  anchor: "start" | "middle" | "end",
+  halo = 2.6,
+): string =>
+  element(
+    "text",
+    {
+      x: num(x),
+      y: num(y),
+      ...(anchor === "start" ? {} : { "text-anchor": anchor }),
+      ...textAttributes(line, paint, halo),
+    },
+    escapeXml(line.text),
+  );
 
 /** Level rules with their height above or below the tee. */
 function drawRules({ paint, pxPerMetre, exaggeration, floor }: Sheet, cut: Cut, unit: LengthUnit): string {
@@ -247,10 +347,32 @@ function drawRules({ paint, pxPerMetre, exaggeration, floor }: Sheet, cut: Cut, 
     if (y < TOP + 16 || y > floor - 4) continue;
     lines.push(`M${LEFT} ${num(y)}H${WIDTH - RIGHT}`);
     const text = n === 0 ? "0" : `${n > 0 ? "+" : "\u2212"}${Math.abs(n * step)}`;
-    lettering += set(paint, { text, mark: "legend", size: SMALL, weight: n === 0 ? "heavy" : "regular" }, LEFT - 6.5, y + 3.2, "end", 0);
+    lettering += set(
+      paint,
+      { text, mark: "legend", size: SMALL, weight: n === 0 ? "heavy" : "regular" },
+      LEFT - 6.5,
+      y + 3.2,
+      "end",
+      0,
+    );
   }
-  lettering += set(paint, { text: unit === "yards" ? "ft" : "m", mark: "legend", size: SMALL, weight: "regular", italic: true }, LEFT - 6.5, TOP + 8, "end", 0);
-  return element("path", { ...paint("tick"), "stroke-width": 0.4, "stroke-dasharray": "1 3", opacity: 0.75, d: lines.join("") }) + lettering;
+  lettering += set(
+    paint,
+    { text: unit === "yards" ? "ft" : "m", mark: "legend", size: SMALL, weight: "regular", italic: true },
+    LEFT - 6.5,
+    TOP + 8,
+    "end",
+    0,
+  );
+  return (
+    element("path", {
+      ...paint("tick"),
+      "stroke-width": 0.4,
+      "stroke-dasharray": "1 3",
+      opacity: 0.75,
+      d: lines.join(""),
+    }) + lettering
+  );
 }
 
 /** Where the drive of the tee's reference player comes to rest. */
@@ -259,7 +381,12 @@ function drawDrive({ paint, words }: Sheet, cut: Cut, unit: LengthUnit, driveMet
   const [x, y] = [cut.x(driveMetres), cut.y(heightNear(cut.section, driveMetres))];
   const text = words.drive({ length: Math.round(inUnit(driveMetres, unit)) });
   return (
-    element("path", { ...paint("leader"), "stroke-width": 0.7, "stroke-dasharray": "3 2.2", d: `M${num(x)} ${num(y - 2)}V${num(TOP + 17)}` }) +
+    element("path", {
+      ...paint("leader"),
+      "stroke-width": 0.7,
+      "stroke-dasharray": "3 2.2",
+      d: `M${num(x)} ${num(y - 2)}V${num(TOP + 17)}`,
+    }) +
     element("path", { ...paint("landmark-ink"), d: `M${num(x)} ${num(y - 0.5)}l-2.8-5.5h5.6z` }) +
     set(paint, { text, mark: "figure", size: TEXT, weight: "regular", italic: true }, x, TOP + 14, "middle")
   );
@@ -280,16 +407,23 @@ function lanesOf(cut: Cut, hole: MeasuredHole, unit: LengthUnit, words: GroundDr
   const taken: [number, number][][] = [];
   const spans: Span[] = [];
   const hazards = hazardsInPlay(cut.tee, hole).slice(0, 6);
-  for (const hazard of [...hazards].sort((a, b) => a.stationMetres[0] - b.stationMetres[0] || (a.id < b.id ? -1 : 1))) {
-    const [from, to] = hazard.stationMetres.map((station) => Math.max(LEFT + 3, Math.min(WIDTH - RIGHT - 3, cut.x(station)))) as [number, number];
+  for (const hazard of [...hazards].sort(
+    (a, b) => a.stationMetres[0] - b.stationMetres[0] || (a.id < b.id ? -1 : 1),
+  )) {
+    const [from, to] = hazard.stationMetres.map((station) =>
+      Math.max(LEFT + 3, Math.min(WIDTH - RIGHT - 3, cut.x(station))),
+    ) as [number, number];
     const name = hole.placed.get(hazard.id)?.feature.name;
-    const side = hazard.position === "across" || hazard.position === "beyond" ? "" : ` ${words.sides[hazard.position]}`;
+    const side =
+      hazard.position === "across" || hazard.position === "beyond" ? "" : ` ${words.sides[hazard.position]}`;
     const text = `${name ? `${name} ` : ""}${reachAndCarry(hazard, unit)}${side}`;
     const width = textWidth(text, SMALL) + 7;
     const after = to + 5 + width <= WIDTH - RIGHT - 2;
     const box: [number, number] = after ? [from - 4, to + 5 + width] : [from - 5 - width, to + 4];
     if (!after && box[0] < LEFT) continue;
-    const lane = Array.from({ length: MOST_LANES }, (_, i) => i).find((i) => !(taken[i] ?? []).some(([a, b]) => box[0] < b && a < box[1]));
+    const lane = Array.from({ length: MOST_LANES }, (_, i) => i).find(
+      (i) => !(taken[i] ?? []).some(([a, b]) => box[0] < b && a < box[1]),
+    );
     if (lane === undefined) continue;
     (taken[lane] ??= []).push(box);
     spans.push({ hazard, from, to, text, textX: after ? to + 6 : from - 6, anchor: after ? "start" : "end", lane });
@@ -303,16 +437,37 @@ function drawSpans({ paint, floor }: Sheet, cut: Cut, spans: readonly Span[]): s
   let hairs = "";
   for (const { hazard, from, to, text, textX, anchor, lane } of spans) {
     const y = floor + (lane + 0.5) * LANE + 2;
-    const [groundA, groundB] = hazard.stationMetres.map((station) => cut.y(heightNear(cut.section, station))) as [number, number];
+    const [groundA, groundB] = hazard.stationMetres.map((station) => cut.y(heightNear(cut.section, station))) as [
+      number,
+      number,
+    ];
     hairs += `M${num(from)} ${num(groundA)}V${num(y)}`;
     if (to - from > 3) hairs += `M${num(to)} ${num(groundB)}V${num(y)}`;
     marks +=
-      element("path", { ...paint("leader"), "stroke-width": 1.1, d: polyPath([[from, y], [to, y]], false) }) +
+      element("path", {
+        ...paint("leader"),
+        "stroke-width": 1.1,
+        d: polyPath(
+          [
+            [from, y],
+            [to, y],
+          ],
+          false,
+        ),
+      }) +
       element("circle", { ...paint("spot"), cx: num(from), cy: num(y), r: 1.9, "stroke-width": 0.8 }) +
-      (to - from > 3 ? element("circle", { ...paint("spot-full"), cx: num(to), cy: num(y), r: 2.1, "stroke-width": 0.6 }) : "");
+      (to - from > 3
+        ? element("circle", { ...paint("spot-full"), cx: num(to), cy: num(y), r: 2.1, "stroke-width": 0.6 })
+        : "");
     lettering += set(paint, { text, mark: "figure", size: SMALL, weight: "regular" }, textX, y + 3.3, anchor, 2.2);
   }
-  return (hairs ? element("path", { ...paint("leader"), "stroke-width": 0.45, "stroke-dasharray": "1 1.8", d: hairs }) : "") + marks + lettering;
+  return (
+    (hairs
+      ? element("path", { ...paint("leader"), "stroke-width": 0.45, "stroke-dasharray": "1 1.8", d: hairs })
+      : "") +
+    marks +
+    lettering
+  );
 }
 
 /** A graduated foot like a chart's border: a bar for every 50 from the tee, every hundred in figures. */
@@ -336,12 +491,32 @@ function drawAxis({ paint, foot }: Sheet, cut: Cut, unit: LengthUnit): string {
     element("path", { ...paint("frame-ink"), d: bars.join("") }) +
     element("path", { ...paint("tick"), "stroke-width": 0.8, d: `M${num(stop)} ${num(foot - 3)}v9` }) +
     lettering +
-    set(paint, { text: `${whole} ${unit === "yards" ? "yd" : "m"}`, mark: "title", size: TEXT, weight: "heavy" }, Math.min(stop, edge - textWidth(whole, TEXT, "heavy") / 2 - 9), foot + 15, "middle", 0)
+    set(
+      paint,
+      { text: `${whole} ${unit === "yards" ? "yd" : "m"}`, mark: "title", size: TEXT, weight: "heavy" },
+      Math.min(stop, edge - textWidth(whole, TEXT, "heavy") / 2 - 9),
+      foot + 15,
+      "middle",
+      0,
+    )
   );
 }
 
 function drawNeatline({ paint, foot, floor }: Sheet): string {
   const box = (gap: number, weight: number): string =>
-    element("rect", { ...paint("frame"), x: num(LEFT - gap), y: num(TOP - gap), width: num(WIDTH - LEFT - RIGHT + 2 * gap), height: num(foot - TOP + 2 * gap), "stroke-width": weight });
-  return box(0, 0.6) + box(3.5, 1.2) + (foot > floor ? element("path", { ...paint("frame"), "stroke-width": 0.6, d: `M${LEFT} ${num(floor)}H${WIDTH - RIGHT}` }) : "");
+    element("rect", {
+      ...paint("frame"),
+      x: num(LEFT - gap),
+      y: num(TOP - gap),
+      width: num(WIDTH - LEFT - RIGHT + 2 * gap),
+      height: num(foot - TOP + 2 * gap),
+      "stroke-width": weight,
+    });
+  return (
+    box(0, 0.6) +
+    box(3.5, 1.2) +
+    (foot > floor
+      ? element("path", { ...paint("frame"), "stroke-width": 0.6, d: `M${LEFT} ${num(floor)}H${WIDTH - RIGHT}` })
+      : "")
+  );
 }

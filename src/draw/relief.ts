@@ -43,7 +43,14 @@ export function drawRelief({ sheet }: PlateContext, ground: PlateGround | undefi
   const matrix = [(r[0] - o[0]) / side, (r[1] - o[1]) / side, (d[0] - o[0]) / side, (d[1] - o[1]) / side]
     .map((n) => String(Math.round(n * 1e4) / 1e4))
     .concat(num(o[0]), num(o[1]));
-  return element("image", { class: "plate-relief", href, width: side, height: side, preserveAspectRatio: "none", transform: `matrix(${matrix.join(" ")})` });
+  return element("image", {
+    class: "plate-relief",
+    href,
+    width: side,
+    height: side,
+    preserveAspectRatio: "none",
+    transform: `matrix(${matrix.join(" ")})`,
+  });
 }
 
 /** A stretch of a contour that is drawn. */
@@ -53,8 +60,12 @@ export interface ContourRun {
 }
 
 /** Contours on the sheet where they are drawn: not in water, and not where hachures say it better. */
-export function contourRuns({ sheet, scene, composition: c, cover }: PlateContext, ground: PlateGround | undefined): ContourRun[] {
-  const kept = (p: Point): boolean => cover.at(p) !== "water" && !(ground?.grid && isSteeper(ground.grid, sheet.toPlane(p), CLIFF_PERCENT));
+export function contourRuns(
+  { sheet, scene, composition: c, cover }: PlateContext,
+  ground: PlateGround | undefined,
+): ContourRun[] {
+  const kept = (p: Point): boolean =>
+    cover.at(p) !== "water" && !(ground?.grid && isSteeper(ground.grid, sheet.toPlane(p), CLIFF_PERCENT));
   return (ground?.contours ?? []).flatMap(({ heightMetres, points }) =>
     clipLine(evenly(points.map(sheet.toSheet), c.knots * 3.2, false), scene.box)
       .flatMap((piece) => partsWhere(piece, kept))
@@ -86,7 +97,10 @@ export function drawContours(
       const p = knots[i]!;
       const [minX, minY, maxX, maxY] = sheet.map;
       const clear =
-        p[0] > minX + 14 && p[0] < maxX - 14 && p[1] > minY + 12 && p[1] < maxY - 12 &&
+        p[0] > minX + 14 &&
+        p[0] < maxX - 14 &&
+        p[1] > minY + 12 &&
+        p[1] < maxY - 12 &&
         !keepOff.some((box) => p[0] > box[0] - 12 && p[0] < box[2] + 12 && p[1] > box[1] - 10 && p[1] < box[3] + 10) &&
         !numbered.some((q) => Math.hypot(q[0] - p[0], q[1] - p[1]) < 130 * c.drawing);
       if (!clear) continue;
@@ -94,21 +108,43 @@ export function drawContours(
       let angle = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
       if (angle > 90) angle -= 180;
       if (angle < -90) angle += 180;
-      const text: TextLine = { text: num(heightMetres), mark: "contour-figure", size: c.text.note * 0.86, weight: "regular", italic: true };
-      figures.push(element("text", { transform: `translate(${num(p[0])} ${num(p[1])}) rotate(${num(angle)})`, y: num(text.size * 0.32), "text-anchor": "middle", ...textAttributes(text, paint, 2.5) }, escapeXml(text.text)));
+      const text: TextLine = {
+        text: num(heightMetres),
+        mark: "contour-figure",
+        size: c.text.note * 0.86,
+        weight: "regular",
+        italic: true,
+      };
+      figures.push(
+        element(
+          "text",
+          {
+            transform: `translate(${num(p[0])} ${num(p[1])}) rotate(${num(angle)})`,
+            y: num(text.size * 0.32),
+            "text-anchor": "middle",
+            ...textAttributes(text, paint, 2.5),
+          },
+          escapeXml(text.text),
+        ),
+      );
       numbered.push(p);
       break;
     }
   }
   const d = (lines: readonly (readonly Point[])[]): string => lines.map((line) => smoothPath(line, false)).join("");
   // Hilly ground would be a thicket of lines: there only the stronger contours are kept.
-  const length = (lines: readonly (readonly Point[])[]): number => lines.reduce((sum, line) => sum + line.length * c.knots * 3.2, 0);
+  const length = (lines: readonly (readonly Point[])[]): number =>
+    lines.reduce((sum, line) => sum + line.length * c.knots * 3.2, 0);
   const crowded = length(plain) + length(index) > c.mostContour;
   const lines = crowded ? plain.filter((_, i) => plainLevels[i]! % 2 === 0) : plain;
   const fewer = crowded && length(lines) + length(index) > c.mostContour ? [] : lines;
   return (
-    (fewer.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.hair, opacity: 0.6, d: d(fewer) }) : "") +
-    (index.length > 0 ? element("path", { ...paint("contour"), "stroke-width": c.fine, opacity: 0.8, d: d(index) }) : "") +
+    (fewer.length > 0
+      ? element("path", { ...paint("contour"), "stroke-width": c.hair, opacity: 0.6, d: d(fewer) })
+      : "") +
+    (index.length > 0
+      ? element("path", { ...paint("contour"), "stroke-width": c.fine, opacity: 0.8, d: d(index) })
+      : "") +
     figures.join("")
   );
 }
@@ -124,7 +160,10 @@ function partsWhere(line: readonly Point[], kept: (point: Point) => boolean): Po
 }
 
 /** Quarter-metre contours on the green. */
-export function drawGreenContours({ sheet, scene, composition: c, paint }: PlateContext, ground: PlateGround | undefined): string {
+export function drawGreenContours(
+  { sheet, scene, composition: c, paint }: PlateContext,
+  ground: PlateGround | undefined,
+): string {
   if (!ground?.greenContours || ground.greenContours.length === 0) return "";
   const d = ground.greenContours
     .flatMap(({ points }) => clipLine(points.map(sheet.toSheet), scene.box))
@@ -141,7 +180,8 @@ const SCARP_PERCENT = 26;
 const CLIFF_PERCENT = 42;
 
 /** Ground on which hachures are drawn. */
-const mayFall = (cover: Cover): boolean => cover === "open" || cover === "rough" || cover === "strand" || cover === "heath";
+const mayFall = (cover: Cover): boolean =>
+  cover === "open" || cover === "rough" || cover === "strand" || cover === "heath";
 
 /** A place on a scarp, and how steeply it falls which way on the sheet. */
 interface ScarpMark extends Strewn {
@@ -150,7 +190,10 @@ interface ScarpMark extends Strewn {
 }
 
 /** Places on scarps and dunes that hachures may begin at. */
-export function scarpMarks({ sheet, composition: c, cover }: PlateContext, ground: PlateGround | undefined): ScarpMark[] {
+export function scarpMarks(
+  { sheet, composition: c, cover }: PlateContext,
+  ground: PlateGround | undefined,
+): ScarpMark[] {
   const grid = ground?.grid;
   if (!grid) return [];
   const gap = 4.8 * c.drawing;
@@ -168,7 +211,10 @@ export function scarpMarks({ sheet, composition: c, cover }: PlateContext, groun
     if (!mayFall(cover.at(p)) || !isSteeper(grid, sheet.toPlane(p), SCARP_PERCENT)) return 0;
     return gap * Math.max(1, 1.8 - slopeAt(p)!.percent / 90);
   };
-  return strew(sheet, gap, 53, spacing, { cover, on: mayFall }).map((place) => ({ ...place, ...slopeAt(place.point)! }));
+  return strew(sheet, gap, 53, spacing, { cover, on: mayFall }).map((place) => ({
+    ...place,
+    ...slopeAt(place.point)!,
+  }));
 }
 
 /** Hachures down the slope: longer and heavier the steeper, lighter where the light falls. */
@@ -181,7 +227,8 @@ export function drawScarps(context: PlateContext, marks: readonly ScarpMark[]): 
   for (const { point, lot, percent, down } of marks) {
     if (lot >= share) continue;
     const shade = 0.5 - 0.5 * (down[0] * LIGHT[0] + down[1] * LIGHT[1]);
-    const length = Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + percent / 140) * (1 + 0.5 * (1 - share));
+    const length =
+      Math.max(4.5 * c.drawing, Math.min(9 * c.drawing, px(2.6))) * (0.7 + percent / 140) * (1 + 0.5 * (1 - share));
     const foot: Point = [point[0] + down[0] * length, point[1] + down[1] * length];
     if (cover.at(foot) === "water") continue;
     const weight = shade < 0.36 ? 0 : shade < 0.68 ? 1 : 2;
@@ -191,7 +238,11 @@ export function drawScarps(context: PlateContext, marks: readonly ScarpMark[]): 
     "g",
     { ...paint("scarp"), opacity: 0.85 },
     strokes
-      .map((some, weight) => (some.length > 0 ? element("path", { "stroke-width": c.medium * [0.4, 0.66, 0.95][weight]!, d: polyPaths(some, false, 5) }) : ""))
+      .map((some, weight) =>
+        some.length > 0
+          ? element("path", { "stroke-width": c.medium * [0.4, 0.66, 0.95][weight]!, d: polyPaths(some, false, 5) })
+          : "",
+      )
       .join(""),
   );
 }

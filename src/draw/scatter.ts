@@ -39,7 +39,13 @@ const CELL = 0.62;
  * @param least the smallest value `spacing` gives where it is above 0
  * @param standing the only ground for which `spacing` is above 0: elsewhere it is not asked
  */
-export function strew(sheet: Sheet, least: number, salt: number, spacing: (point: Point) => number, standing?: Standing): Strewn[] {
+export function strew(
+  sheet: Sheet,
+  least: number,
+  salt: number,
+  spacing: (point: Point) => number,
+  standing?: Standing,
+): Strewn[] {
   // A candidate lies within half a diagonal of its cell's middle.
   const where = standing?.cover.mask(least * CELL * Math.SQRT1_2 + 1e-6, standing.on);
   if (where?.empty) return [];
@@ -52,17 +58,34 @@ interface Candidate extends Strewn {
 }
 
 /** A candidate in every cell of the plane that the sheet shows, where `spacing` allows one. */
-function candidates(sheet: Sheet, least: number, salt: number, spacing: (point: Point) => number, where: CoverMask | undefined): Candidate[] {
+function candidates(
+  sheet: Sheet,
+  least: number,
+  salt: number,
+  spacing: (point: Point) => number,
+  where: CoverMask | undefined,
+): Candidate[] {
   const cellMetres = (least * CELL) / sheet.pxPerMetre;
   const [minX, minY, maxX, maxY] = sheet.map;
-  const corners = ([[minX, minY], [maxX, minY], [maxX, maxY], [minX, maxY]] as const).map((p) => sheet.toPlane(p));
+  const corners = (
+    [
+      [minX, minY],
+      [maxX, minY],
+      [maxX, maxY],
+      [minX, maxY],
+    ] as const
+  ).map((p) => sheet.toPlane(p));
   const range = (axis: 0 | 1): [number, number] => {
     const values = corners.map((p) => p[axis] / cellMetres);
     return [Math.floor(Math.min(...values)), Math.ceil(Math.max(...values))];
   };
   const [[i0, i1], [j0, j1]] = [range(0), range(1)];
   // A cell's sides on the sheet: what lies off the sheet or its cover is passed by before it is worked out.
-  const [origin, east, north] = [sheet.toSheet([0, 0]), sheet.toSheet([cellMetres, 0]), sheet.toSheet([0, cellMetres])];
+  const [origin, east, north] = [
+    sheet.toSheet([0, 0]),
+    sheet.toSheet([cellMetres, 0]),
+    sheet.toSheet([0, cellMetres]),
+  ];
   const [ux, uy, vx, vy] = [east[0] - origin[0], east[1] - origin[1], north[0] - origin[0], north[1] - origin[1]];
   const side = Math.hypot(ux, uy);
   const found: Candidate[] = [];
@@ -77,10 +100,7 @@ function candidates(sheet: Sheet, least: number, salt: number, spacing: (point: 
         i += Math.floor(gap / side);
         continue;
       }
-      const point = sheet.toSheet([
-        (i + hash01(i, j, salt)) * cellMetres,
-        (j + hash01(i, j, salt + 1)) * cellMetres,
-      ]);
+      const point = sheet.toSheet([(i + hash01(i, j, salt)) * cellMetres, (j + hash01(i, j, salt + 1)) * cellMetres]);
       if (point[0] < minX || point[0] > maxX || point[1] < minY || point[1] > maxY) continue;
       const space = spacing(point);
       if (space > 0) found.push({ point, lot: hash01(i, j, salt + 2), order: hash01(i, j, salt + 3), space });
@@ -89,8 +109,17 @@ function candidates(sheet: Sheet, least: number, salt: number, spacing: (point: 
   return found;
 }
 
-/** From which to which i a cell that begins at `start + i * step` and reaches on by `step` and `other` meets an interval; one more at each end, for rounding. */
-function cellsWithin(start: number, step: number, other: number, least: number, most: number): readonly [from: number, to: number] {
+/**
+ * From which to which i a cell that begins at `start + i * step` and reaches on by `step` and `other` meets
+ * an interval; one more at each end, for rounding.
+ */
+function cellsWithin(
+  start: number,
+  step: number,
+  other: number,
+  least: number,
+  most: number,
+): readonly [from: number, to: number] {
   if (Math.abs(step) < 1e-9) return [-Infinity, Infinity];
   const low = (least - start - Math.max(0, step) - Math.max(0, other)) / step;
   const high = (most - start - Math.min(0, step) - Math.min(0, other)) / step;
@@ -108,7 +137,11 @@ function inOrder(all: readonly Candidate[]): Candidate[] {
   const keys = Float64Array.from(all, ({ order }, i) => order * 2 ** 32 * MOST_NUMBERED + i).sort();
   const sorted = Array.from(keys, (key) => all[key % MOST_NUMBERED]!);
   for (let i = 1; i < sorted.length; i++) {
-    for (let k = i; k > 0 && sorted[k]!.order === sorted[k - 1]!.order && compare(sorted[k - 1]!, sorted[k]!) > 0; k--) {
+    for (
+      let k = i;
+      k > 0 && sorted[k]!.order === sorted[k - 1]!.order && compare(sorted[k - 1]!, sorted[k]!) > 0;
+      k--
+    ) {
       [sorted[k - 1], sorted[k]] = [sorted[k]!, sorted[k - 1]!];
     }
   }

@@ -67,7 +67,11 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
           .map((ring, i) => (i > 0 && ring.length < 3 ? undefined : ring))
           .filter((ring) => ring !== undefined);
         if (rings.length === 0 || rings[0]!.length < 3) continue;
-        areas.push({ feature, cover, rings: edge === "straight" ? rings : rings.map((ring) => naturalKnots(ring, spacing, true)) });
+        areas.push({
+          feature,
+          cover,
+          rings: edge === "straight" ? rings : rings.map((ring) => naturalKnots(ring, spacing, true)),
+        });
       }
     } else if (shape.type === "lines") {
       for (const line of shape.lines) {
@@ -82,30 +86,61 @@ export function sceneOf(placed: Iterable<PlacedFeature>, sheet: Sheet, knots: nu
       }
     }
   }
-  const of = <T extends { readonly feature: Feature }>(all: readonly T[]) =>
-    (...kinds: FeatureKind[]): readonly T[] => all.filter(({ feature }) => kinds.includes(feature.kind));
-  return { sheet, box, areas: of(areas), lines: of(lines), points: of(points),
+  const of =
+    <T extends { readonly feature: Feature }>(all: readonly T[]) =>
+    (...kinds: FeatureKind[]): readonly T[] =>
+      all.filter(({ feature }) => kinds.includes(feature.kind));
+  return {
+    sheet,
+    box,
+    areas: of(areas),
+    lines: of(lines),
+    points: of(points),
     covered: (cover) => areas.filter((area) => area.cover === cover),
     barriers: (kind) => lines.filter(({ feature }) => feature.kind === kind || feature.tags["barrier"] === kind),
     streams: lines.filter(({ feature }) => isStream(feature)),
-    water: withSea(areas.filter(({ cover }) => cover === "water"), lines, box, knots) };
+    water: withSea(
+      areas.filter(({ cover }) => cover === "water"),
+      lines,
+      box,
+      knots,
+    ),
+  };
 }
 
 /** A burn may be a penalty area too; its water is drawn all the same. */
 const isStream = (feature: Feature): boolean => feature.kind === "stream" || feature.tags["waterway"] !== undefined;
 
 /** A coastline makes sea only where no surveyed water lies on its right already. */
-function withSea(water: readonly SceneArea[], lines: readonly SceneLine[], box: Box, knots: number): readonly SceneArea[] {
+function withSea(
+  water: readonly SceneArea[],
+  lines: readonly SceneLine[],
+  box: Box,
+  knots: number,
+): readonly SceneArea[] {
   const coasts = lines.filter(({ feature }) => feature.kind === "coastline");
   const bare = coasts.filter(({ line }) => {
     const i = Math.floor(line.length / 2);
     const [a, b] = [line[Math.max(0, i - 1)]!, line[i]!];
     const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
-    const right: Point = [(a[0] + b[0]) / 2 - ((b[1] - a[1]) / length) * 3, (a[1] + b[1]) / 2 + ((b[0] - a[0]) / length) * 3];
+    const right: Point = [
+      (a[0] + b[0]) / 2 - ((b[1] - a[1]) / length) * 3,
+      (a[1] + b[1]) / 2 + ((b[0] - a[0]) / length) * 3,
+    ];
     return !water.some(({ rings }) => contains(rings, right));
   });
   const [first] = bare;
   if (first === undefined) return water;
-  const sea = seaFromCoast(bare.map(({ line }) => line), box);
-  return [...water, ...sea.map((ring): SceneArea => ({ feature: first.feature, cover: "water", rings: [naturalKnots(ring, knots, true)] }))];
+  const sea = seaFromCoast(
+    bare.map(({ line }) => line),
+    box,
+  );
+  return [
+    ...water,
+    ...sea.map((ring): SceneArea => ({
+      feature: first.feature,
+      cover: "water",
+      rings: [naturalKnots(ring, knots, true)],
+    })),
+  ];
 }

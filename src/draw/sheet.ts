@@ -43,7 +43,11 @@ const upOf = (play: Point, { play: way }: Composition): Point => (way === "up" ?
 /** Everything that must be on the sheet, with room around it. */
 function extent(hole: MeasuredHole, up: Point, composition: Composition): Box {
   const right = rightOf(up);
-  const { sideMetres, endMetres: [behind, beyond], play } = composition;
+  const {
+    sideMetres,
+    endMetres: [behind, beyond],
+    play,
+  } = composition;
   const box: [number, number, number, number] = [Infinity, Infinity, -Infinity, -Infinity];
   const hold = (point: Point, [left, low, rightward, high]: readonly [number, number, number, number]): void => {
     const [x, y] = [dot(point, right), dot(point, up)];
@@ -74,10 +78,16 @@ function extent(hole: MeasuredHole, up: Point, composition: Composition): Box {
 export function layHole(hole: MeasuredHole, composition: Composition): Sheet {
   const up = upOf(playDirection(hole), composition);
   const [minX, minY, maxX, maxY] = extent(hole, up, composition);
-  const { width: [leastWidth, mostWidth], height: [leastHeight, mostHeight], margin, block } = composition;
+  const {
+    width: [leastWidth, mostWidth],
+    height: [leastHeight, mostHeight],
+    margin,
+    block,
+  } = composition;
   const [wide, tall] = [maxX - minX, maxY - minY];
   const pxPerMetre = Math.min(composition.mostPxPerMetre, mostWidth / wide, mostHeight / tall);
-  const clamp = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, Math.round(value)));
+  const clamp = (value: number, least: number, most: number): number =>
+    Math.max(least, Math.min(most, Math.round(value)));
   const mapWidth = clamp(wide * pxPerMetre, leastWidth, mostWidth);
   const mapHeight = clamp(tall * pxPerMetre, leastHeight, mostHeight);
   const map: Box = [margin, margin, margin + mapWidth, margin + mapHeight];

@@ -51,7 +51,14 @@ export function teePlates({ sheet, scene }: PlateContext, hole: MeasuredHole): P
     const ahead = directionTo(line.points[0]!, line.points[1]!);
     const right = rightOf(ahead);
     return [
-      ([[4, 3.5], [4, -3.5], [-5, -3.5], [-5, 3.5]] as const).map(([u, v]) =>
+      (
+        [
+          [4, 3.5],
+          [4, -3.5],
+          [-5, -3.5],
+          [-5, 3.5],
+        ] as const
+      ).map(([u, v]) =>
         sheet.toSheet([marker[0] + ahead[0] * u + right[0] * v, marker[1] + ahead[1] * u + right[1] * v]),
       ),
     ];
@@ -79,7 +86,8 @@ export function layCover(context: PlateContext, plates: readonly (readonly Point
     cover.fill(rings, "green");
   }
   for (const { rings } of scene.areas("bunker")) cover.fill(rings, "bunker");
-  for (const { feature, line } of scene.lines("road", "path")) cover.stroke(line, px(feature.widthMetres ?? (feature.kind === "road" ? 5 : 2)) + 3, "built");
+  for (const { feature, line } of scene.lines("road", "path"))
+    cover.stroke(line, px(feature.widthMetres ?? (feature.kind === "road" ? 5 : 2)) + 3, "built");
   for (const { line } of (["wall", "fence", "hedge"] as const).flatMap(scene.barriers)) cover.stroke(line, 5, "built");
   for (const { rings } of scene.areas("building")) cover.fill(rings, "built");
 }

@@ -45,7 +45,12 @@ const LEAST_HEIGHT = 280;
 const NEAR = { width: 240, height: 190 } as const;
 
 /** @param options of the plate; its composition and labels are this module's own */
-export function drawStills(hole: MeasuredHole, tee: TeeFigures, stills: readonly StillOf[], options: Omit<PlateOptions, "composition" | "labelledBy" | "describedBy">): Still[] {
+export function drawStills(
+  hole: MeasuredHole,
+  tee: TeeFigures,
+  stills: readonly StillOf[],
+  options: Omit<PlateOptions, "composition" | "labelledBy" | "describedBy">,
+): Still[] {
   const sheet = layHole(hole, STILL_COMPOSITION);
   const first = stills[0];
   if (first === undefined) return [];
@@ -72,7 +77,9 @@ export function drawStills(hole: MeasuredHole, tee: TeeFigures, stills: readonly
 /** The window of a still: around the shot's line, within the map. */
 function windowOf({ map, toSheet }: Sheet, { line }: TeeFigures, { fromMetres, toMetres }: StillOf): Box {
   const steps = 8;
-  const points = Array.from({ length: steps + 1 }, (_, i) => toSheet(pointAt(line, fromMetres + ((toMetres - fromMetres) * i) / steps)));
+  const points = Array.from({ length: steps + 1 }, (_, i) =>
+    toSheet(pointAt(line, fromMetres + ((toMetres - fromMetres) * i) / steps)),
+  );
   const [minX, minY, maxX, maxY] = grow(boxAround(points), ROOM);
   const alone = toMetres - fromMetres < 1;
   const width = alone ? NEAR.width : Math.max(WIDTH, maxX - minX);

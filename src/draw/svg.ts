@@ -5,7 +5,13 @@
  */
 import type { Point } from "../geo/position.ts";
 
-const ENTITIES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
+const ENTITIES: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
 
 /** Text made safe between tags and inside quoted attributes; characters XML 1.0 forbids are dropped. */
 export const escapeXml = (text: string): string =>
@@ -36,7 +42,10 @@ function packed(values: readonly number[]): string {
   return text;
 }
 
-const round = ([x, y]: Point, grain = 1): [number, number] => [Math.round((x * 10) / grain) * grain, Math.round((y * 10) / grain) * grain];
+const round = ([x, y]: Point, grain = 1): [number, number] => [
+  Math.round((x * 10) / grain) * grain,
+  Math.round((y * 10) / grain) * grain,
+];
 
 /**
  * A path of straight pieces. Steps are taken between rounded points, so that rounding
@@ -77,7 +86,8 @@ export function smoothPath(points: readonly Point[], closed: boolean): string {
     const [tx, ty] = tangent(i);
     const [cx, cy] = round([end[0] - tx, end[1] - ty]);
     const [nx, ny] = round(end);
-    if (i === 1) data += `c${packed([Math.round(first[0] * 10), Math.round(first[1] * 10), cx - x, cy - y, nx - x, ny - y])}`;
+    if (i === 1)
+      data += `c${packed([Math.round(first[0] * 10), Math.round(first[1] * 10), cx - x, cy - y, nx - x, ny - y])}`;
     else steps.push(cx - x, cy - y, nx - x, ny - y);
     [x, y] = [nx, ny];
   }

@@ -35,7 +35,11 @@ export function drawHoleThumbnail(hole: MeasuredHole, options: ThumbnailOptions 
   return svg;
 }
 
-function thumbnail(hole: MeasuredHole, { width = 56, height = 96, theme = "light", label }: ThumbnailOptions, tolerance: number): string {
+function thumbnail(
+  hole: MeasuredHole,
+  { width = 56, height = 96, theme = "light", label }: ThumbnailOptions,
+  tolerance: number,
+): string {
   const paint = painter(theme);
   const up = playDirection(hole);
   const right = rightOf(up);
@@ -46,7 +50,14 @@ function thumbnail(hole: MeasuredHole, { width = 56, height = 96, theme = "light
   }
   const [minX, minY, maxX, maxY] = boxAround(held.map((p): Point => [dot(p, right), dot(p, up)]));
   const pxPerMetre = Math.min((width - 6) / (maxX - minX), (height - 6) / (maxY - minY), 0.42);
-  const sheet = sheetOf({ map: [0, 0, width, height], up, pxPerMetre, centre: [(minX + maxX) / 2, (minY + maxY) / 2], width, height });
+  const sheet = sheetOf({
+    map: [0, 0, width, height],
+    up,
+    pxPerMetre,
+    centre: [(minX + maxX) / 2, (minY + maxY) / 2],
+    width,
+    height,
+  });
   const scene = sceneOf(hole.placed.values(), sheet, 2.4);
   const box = [0, 0, width, height] as const;
   const layer = (mark: Mark, rings: readonly (readonly Point[])[], more: Record<string, number> = {}): string => {
@@ -55,19 +66,28 @@ function thumbnail(hole: MeasuredHole, { width = 56, height = 96, theme = "light
       .filter((ring) => ring.length > 2)
       .map((ring) => openRing(simplified(closedRing(ring), tolerance)))
       .filter((ring) => ring.length > 2);
-    return shapes.length === 0 ? "" : element("path", { ...paint(mark), ...more, "fill-rule": "evenodd", d: polyPaths(shapes, true) });
+    return shapes.length === 0
+      ? ""
+      : element("path", { ...paint(mark), ...more, "fill-rule": "evenodd", d: polyPaths(shapes, true) });
   };
-  const rings = (...kinds: FeatureKind[]): (readonly Point[])[] => scene.areas(...kinds).flatMap((area) => [...area.rings]);
+  const rings = (...kinds: FeatureKind[]): (readonly Point[])[] =>
+    scene.areas(...kinds).flatMap((area) => [...area.rings]);
   const burns = scene.streams.map(({ line }) => simplified(line, tolerance));
   const [tee] = hole.tees;
   const from = tee ? sheet.toSheet(tee.marker) : undefined;
-  const name = label === undefined ? ' aria-hidden="true" focusable="false"' : ` role="img" aria-label="${escapeXml(label)}"`;
+  const name =
+    label === undefined ? ' aria-hidden="true" focusable="false"' : ` role="img" aria-label="${escapeXml(label)}"`;
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" class="plate-thumbnail" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}" height="${num(height)}"${name}>` +
-    layer("sea", scene.water.flatMap(({ rings }) => [...rings])) +
+    layer(
+      "sea",
+      scene.water.flatMap(({ rings }) => [...rings]),
+    ) +
     layer("fairway", rings("fairway")) +
     layer("fairway-edge", rings("fairway"), { "stroke-width": 0.5 }) +
-    (burns.length > 0 ? element("path", { ...paint("waterline"), "stroke-width": 1.2, d: polyPaths(burns, false) }) : "") +
+    (burns.length > 0
+      ? element("path", { ...paint("waterline"), "stroke-width": 1.2, d: polyPaths(burns, false) })
+      : "") +
     layer("green", rings("green"), { "stroke-width": 0.7 }) +
     layer("bunker", rings("bunker")) +
     layer("bunker-edge", rings("bunker"), { "stroke-width": 0.4 }) +

@@ -41,7 +41,11 @@ export function drawTitleBlock(
   const key = composition.keep.legend ? composition.text.note + 8 : 0;
   const middle = (top + sheet.height - key) / 2;
   const set = (text: string, x: number, y: number, line: Omit<TextLine, "text">, anchor = "start"): string =>
-    element("text", { x: num(x), y: num(y), "text-anchor": anchor, ...textAttributes({ ...line, text }, paint, 0) }, escapeXml(text));
+    element(
+      "text",
+      { x: num(x), y: num(y), "text-anchor": anchor, ...textAttributes({ ...line, text }, paint, 0) },
+      escapeXml(text),
+    );
   const small = { mark: "legend", size: layout.small, weight: "regular" } as const;
   const { number, name, par, strokeIndex } = hole.hole;
 
@@ -50,16 +54,34 @@ export function drawTitleBlock(
   const left = minX + 2;
   const nameX = left + numberWidth + layout.small;
   const pars = par.men === par.women ? `${par.men}` : `${par.men}/${par.women}`;
-  const indexes = strokeIndex.men === strokeIndex.women ? `${strokeIndex.men}` : `${strokeIndex.men}/${strokeIndex.women}`;
+  const indexes =
+    strokeIndex.men === strokeIndex.women ? `${strokeIndex.men}` : `${strokeIndex.men}/${strokeIndex.women}`;
   const length = `${Math.round(inUnit(first.lengthMetres, unit))} ${unit === "yards" ? "yd" : "m"}`;
   let out =
     set(digits, left, middle + layout.number * 0.36, { mark: "title", size: layout.number, weight: "heavy" }) +
-    set(name, nameX, middle - layout.small * 0.2, { mark: "title", size: layout.name, weight: "heavy", spacing: layout.spacing }) +
-    set(`${words.par} ${pars} · ${words.strokeIndex} ${indexes}${composition.name === "card" ? ` · ${length}` : ""}`, nameX, middle + layout.small * 1.25, small);
+    set(name, nameX, middle - layout.small * 0.2, {
+      mark: "title",
+      size: layout.name,
+      weight: "heavy",
+      spacing: layout.spacing,
+    }) +
+    set(
+      `${words.par} ${pars} · ${words.strokeIndex} ${indexes}${composition.name === "card" ? ` · ${length}` : ""}`,
+      nameX,
+      middle + layout.small * 1.25,
+      small,
+    );
   if (composition.name === "card") {
     const right = maxX - 2;
     out += set(hole.course.name, right, middle - layout.small * 0.2, { ...small, mark: "title", size: 27 }, "end");
-    if (hole.course.surveyed) out += set(words.surveyed({ date: dayOf(hole.course.surveyed) }), right, middle + layout.small * 1.25, small, "end");
+    if (hole.course.surveyed)
+      out += set(
+        words.surveyed({ date: dayOf(hole.course.surveyed) }),
+        right,
+        middle + layout.small * 1.25,
+        small,
+        "end",
+      );
     return out;
   }
 
@@ -67,30 +89,86 @@ export function drawTitleBlock(
   const most = composition.name === "phone" ? 122 : 190;
   out += inBothUnits(unit, (each) => {
     const { width } = drawScale([0, 0], most, sheet, composition, each, paint);
-    return drawScale([maxX - width - 2, middle - (composition.name === "phone" ? 10 : 14)], most, sheet, composition, each, paint).svg;
+    return drawScale(
+      [maxX - width - 2, middle - (composition.name === "phone" ? 10 : 14)],
+      most,
+      sheet,
+      composition,
+      each,
+      paint,
+    ).svg;
   });
   if (hole.course.surveyed) {
-    out += set(words.surveyed({ date: dayOf(hole.course.surveyed) }), maxX - 1, middle + layout.small * 1.25, small, "end");
+    out += set(
+      words.surveyed({ date: dayOf(hole.course.surveyed) }),
+      maxX - 1,
+      middle + layout.small * 1.25,
+      small,
+      "end",
+    );
   }
   if (composition.keep.legend) {
     const y = sheet.height - (composition.name === "phone" ? 8 : 12);
-    if (composition.name === "desk") out += set(hole.course.name, maxX - 1, y, { ...small, size: composition.text.note, italic: true }, "end");
-    out += drawKey(left, y, maxX - left, hole.tees.some(({ bends }) => bends.length > 0), composition, paint, words);
+    if (composition.name === "desk")
+      out += set(hole.course.name, maxX - 1, y, { ...small, size: composition.text.note, italic: true }, "end");
+    out += drawKey(
+      left,
+      y,
+      maxX - left,
+      hole.tees.some(({ bends }) => bends.length > 0),
+      composition,
+      paint,
+      words,
+    );
   }
   return out;
 }
 
 /** What arcs, boxed and dotted figures say, in one line. */
-function drawKey(x: number, y: number, room: number, bends: boolean, composition: Composition, paint: Painter, words: PlateWords): string {
+function drawKey(
+  x: number,
+  y: number,
+  room: number,
+  bends: boolean,
+  composition: Composition,
+  paint: Painter,
+  words: PlateWords,
+): string {
   const size = composition.text.note;
   const { fine } = composition;
   const parts: { width: number; draw: (x: number) => string }[] = [
-    { width: 20, draw: (at) => element("path", { ...paint("arc"), "stroke-width": fine, d: `M${num(at)} ${num(y - 2)}q9-5 18 0` }) },
-    { width: 20, draw: (at) => element("rect", { ...paint("pill"), x: num(at), y: num(y - 8.5), width: 18, height: 10, rx: 5, "stroke-width": fine }) },
     {
       width: 20,
       draw: (at) =>
-        element("path", { ...paint("leader"), "stroke-width": fine, d: polyPath([[at + 3, y - 3.5], [at + 16, y - 3.5]], false) }) +
+        element("path", { ...paint("arc"), "stroke-width": fine, d: `M${num(at)} ${num(y - 2)}q9-5 18 0` }),
+    },
+    {
+      width: 20,
+      draw: (at) =>
+        element("rect", {
+          ...paint("pill"),
+          x: num(at),
+          y: num(y - 8.5),
+          width: 18,
+          height: 10,
+          rx: 5,
+          "stroke-width": fine,
+        }),
+    },
+    {
+      width: 20,
+      draw: (at) =>
+        element("path", {
+          ...paint("leader"),
+          "stroke-width": fine,
+          d: polyPath(
+            [
+              [at + 3, y - 3.5],
+              [at + 16, y - 3.5],
+            ],
+            false,
+          ),
+        }) +
         element("circle", { ...paint("spot"), cx: num(at + 3), cy: num(y - 3.5), r: 2, "stroke-width": fine }) +
         element("circle", { ...paint("spot-full"), cx: num(at + 16), cy: num(y - 3.5), r: 2, "stroke-width": fine }),
     },
@@ -98,7 +176,9 @@ function drawKey(x: number, y: number, room: number, bends: boolean, composition
   if (bends) {
     parts.push({
       width: 12,
-      draw: (at) => element("circle", { ...paint("spot"), cx: num(at + 5), cy: num(y - 3.5), r: 4, "stroke-width": fine }) + element("circle", { ...paint("frame-ink"), cx: num(at + 5), cy: num(y - 3.5), r: 1.1 }),
+      draw: (at) =>
+        element("circle", { ...paint("spot"), cx: num(at + 5), cy: num(y - 3.5), r: 4, "stroke-width": fine }) +
+        element("circle", { ...paint("frame-ink"), cx: num(at + 5), cy: num(y - 3.5), r: 1.1 }),
     });
   }
   const said = [words.legend.arcs, words.legend.left, words.legend.hazard, words.legend.bend].slice(0, parts.length);
@@ -108,7 +188,15 @@ function drawKey(x: number, y: number, room: number, bends: boolean, composition
   let at = x;
   return parts
     .map(({ width, draw }, i) => {
-      const text = element("text", { x: num(at + width + 2), y: num(y), ...textAttributes({ text: "", mark: "legend", size, weight: "regular" }, paint, 0) }, escapeXml(said[i]!));
+      const text = element(
+        "text",
+        {
+          x: num(at + width + 2),
+          y: num(y),
+          ...textAttributes({ text: "", mark: "legend", size, weight: "regular" }, paint, 0),
+        },
+        escapeXml(said[i]!),
+      );
       const drawn = draw(at) + text;
       at += width + 4 + widths[i]! + gap;
       return drawn;

@@ -33,7 +33,10 @@ export function drawUnitFigures(
     const text: TextLine = { text: String(value), mark: "pill-figure", size: c.text.arc, weight: "heavy" };
     const size = blockSize([text]);
     const [width, height] = [size.width + 6 * Math.sqrt(c.drawing), size.height + 2.5];
-    const beside = (gap: number, side: 1 | -1): Point => [p[0] + ux * side * (gap + width / 2), p[1] + uy * side * (gap + (Math.abs(uy) > 0.7 ? height / 2 : width / 2))];
+    const beside = (gap: number, side: 1 | -1): Point => [
+      p[0] + ux * side * (gap + width / 2),
+      p[1] + uy * side * (gap + (Math.abs(uy) > 0.7 ? height / 2 : width / 2)),
+    ];
     const placed = placer.place({
       width,
       height,
@@ -55,8 +58,11 @@ export function drawUnitFigures(
       continue;
     }
     const tick = polyPath([start, end], false);
-    marks += element("path", { ...paint("casing"), "stroke-width": c.medium + 2.4, opacity: 0.6, d: tick }) + element("path", { ...paint("tick"), "stroke-width": c.medium * 1.3, d: tick });
-    if (placed.leader) marks += element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath(placed.leader, false) });
+    marks +=
+      element("path", { ...paint("casing"), "stroke-width": c.medium + 2.4, opacity: 0.6, d: tick }) +
+      element("path", { ...paint("tick"), "stroke-width": c.medium * 1.3, d: tick });
+    if (placed.leader)
+      marks += element("path", { ...paint("leader"), "stroke-width": c.fine, d: polyPath(placed.leader, false) });
     marks += pill(placed.box, context);
     lettering.set([text], placed.at);
   }
@@ -66,11 +72,19 @@ export function drawUnitFigures(
   if (c.keep.teeNames) {
     for (const each of hole.tees) {
       const at = sheet.toSheet(each.marker);
-      const text: TextLine = { text: `${each.tee.name} ${whole(each.lengthMetres, unit)}`, mark: "name", size: c.text.note, weight: "regular" };
+      const text: TextLine = {
+        text: `${each.tee.name} ${whole(each.lengthMetres, unit)}`,
+        mark: "name",
+        size: c.text.note,
+        weight: "regular",
+      };
       const { width, height } = blockSize([text]);
       const candidates = [18, 30, 44, 60].flatMap((gap) =>
         ([1, -1] as const).flatMap((side) =>
-          [0, -9, 9, -18, 18].map((dy) => ({ at: [at[0] + side * (gap + width / 2), at[1] + dy] as Point, cost: gap * 0.3 + Math.abs(dy) * 0.12 + (side === 1 ? 0 : 1) })),
+          [0, -9, 9, -18, 18].map((dy) => ({
+            at: [at[0] + side * (gap + width / 2), at[1] + dy] as Point,
+            cost: gap * 0.3 + Math.abs(dy) * 0.12 + (side === 1 ? 0 : 1),
+          })),
         ),
       );
       const placed = placer.place({ width, height, candidates, leaderTo: at, limit: 60 });
@@ -92,7 +106,13 @@ export function drawUnitFigures(
 
 function pill([minX, minY, maxX, maxY]: Box, { paint, composition: c }: PlateContext): string {
   return element("rect", {
-    ...paint("pill"), x: num(minX), y: num(minY), width: num(maxX - minX), height: num(maxY - minY), rx: num((maxY - minY) / 2), "stroke-width": c.fine,
+    ...paint("pill"),
+    x: num(minX),
+    y: num(minY),
+    width: num(maxX - minX),
+    height: num(maxY - minY),
+    rx: num((maxY - minY) / 2),
+    "stroke-width": c.fine,
   });
 }
 
@@ -117,16 +137,45 @@ function drawDepth(
       return [x + ux * out, y + uy * out];
     };
     const [a, b] = [shift(front), shift(back)];
-    return { a, b, ux, uy, at: [(a[0] + b[0]) / 2 + ux * (4 + width / 2), (a[1] + b[1]) / 2 + uy * (4 + height / 2)] as Point };
+    return {
+      a,
+      b,
+      ux,
+      uy,
+      at: [(a[0] + b[0]) / 2 + ux * (4 + width / 2), (a[1] + b[1]) / 2 + uy * (4 + height / 2)] as Point,
+    };
   });
   // The bar itself must lie on clear ground: sand or water under it would be misread as measured.
-  const clear = options.filter(({ a, b }) => evenly([a, b], 4, false).every((p) => !["bunker", "water", "green", "built"].includes(cover.at(p))));
-  const placed = placer.place({ width, height, candidates: clear.map(({ at }) => ({ at, cost: at === options[0]!.at ? 0 : 3 })), limit: 120 });
+  const clear = options.filter(({ a, b }) =>
+    evenly([a, b], 4, false).every((p) => !["bunker", "water", "green", "built"].includes(cover.at(p))),
+  );
+  const placed = placer.place({
+    width,
+    height,
+    candidates: clear.map(({ at }) => ({ at, cost: at === options[0]!.at ? 0 : 3 })),
+    limit: 120,
+  });
   if (!placed) return "";
   const bar = clear.find(({ at }) => at === placed.at)!;
-  placer.block([Math.min(bar.a[0], bar.b[0]) - 3, Math.min(bar.a[1], bar.b[1]), Math.max(bar.a[0], bar.b[0]) + 3, Math.max(bar.a[1], bar.b[1])]);
+  placer.block([
+    Math.min(bar.a[0], bar.b[0]) - 3,
+    Math.min(bar.a[1], bar.b[1]),
+    Math.max(bar.a[0], bar.b[0]) + 3,
+    Math.max(bar.a[1], bar.b[1]),
+  ]);
   const { a, b, ux, uy } = bar;
-  const serif = (p: Point): string => polyPath([[p[0] - ux * 3, p[1] - uy * 3], [p[0] + ux * 3, p[1] + uy * 3]], false);
+  const serif = (p: Point): string =>
+    polyPath(
+      [
+        [p[0] - ux * 3, p[1] - uy * 3],
+        [p[0] + ux * 3, p[1] + uy * 3],
+      ],
+      false,
+    );
   lettering.set([text], placed.at);
-  return element("path", { ...paint("tick"), "stroke-width": c.fine, d: polyPath([a, b], false) + serif(a) + serif(b) });
+  return element("path", {
+    ...paint("tick"),
+    "stroke-width": c.fine,
+    d: polyPath([a, b], false) + serif(a) + serif(b),
+  });
 }

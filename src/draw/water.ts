@@ -45,8 +45,12 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
         if (!inBox(middle, cut)) continue;
         if (waters.some((other, k) => k !== water && inBox(middle, boxes[k]!) && contains(other, middle))) continue;
         const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-        const [c0, c1] = [Math.min(a[0], b[0]) - reach, Math.max(a[0], b[0]) + reach].map((x) => Math.round((x - box[0]) / cell)) as [number, number];
-        const [r0, r1] = [Math.min(a[1], b[1]) - reach, Math.max(a[1], b[1]) + reach].map((y) => Math.round((y - box[1]) / cell)) as [number, number];
+        const [c0, c1] = [Math.min(a[0], b[0]) - reach, Math.max(a[0], b[0]) + reach].map((x) =>
+          Math.round((x - box[0]) / cell),
+        ) as [number, number];
+        const [r0, r1] = [Math.min(a[1], b[1]) - reach, Math.max(a[1], b[1]) + reach].map((y) =>
+          Math.round((y - box[1]) / cell),
+        ) as [number, number];
         for (let row = Math.max(0, r0); row <= Math.min(rows - 1, r1); row++) {
           for (let column = Math.max(0, c0); column <= Math.min(columns - 1, c1); column++) {
             const [x, y] = [box[0] + column * cell, box[1] + row * cell];
@@ -64,7 +68,10 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
     }
   });
   // A grid whose cells have their middles on the nodes tells which nodes are wet, scan line by scan line.
-  const wet = new CoverGrid([box[0] - cell / 2, box[1] - cell / 2, box[0] + (columns - 0.5) * cell, box[1] + (rows - 0.5) * cell], cell);
+  const wet = new CoverGrid(
+    [box[0] - cell / 2, box[1] - cell / 2, box[0] + (columns - 0.5) * cell, box[1] + (rows - 0.5) * cell],
+    cell,
+  );
   for (const rings of waters) wet.fill(rings, "water");
   let [left, top, right, bottom] = [columns, rows, -1, -1];
   for (let row = 0; row < rows; row++) {
@@ -80,7 +87,19 @@ function shoreField(waters: readonly Rings[], box: Box, cell: number, reach: num
       bottom = Math.max(bottom, row);
     }
   }
-  return { columns, rows, cell, box, values, wet: [Math.max(0, left - 1), Math.max(0, top - 1), Math.min(columns - 1, right + 1), Math.min(rows - 1, bottom + 1)] };
+  return {
+    columns,
+    rows,
+    cell,
+    box,
+    values,
+    wet: [
+      Math.max(0, left - 1),
+      Math.max(0, top - 1),
+      Math.min(columns - 1, right + 1),
+      Math.min(rows - 1, bottom + 1),
+    ],
+  };
 }
 
 export interface WaterLine {
@@ -91,7 +110,12 @@ export interface WaterLine {
 }
 
 /** Lines at the given distances from the shores of waters (smooth open rings cut to `box`). */
-export function waterLines(waters: readonly Rings[], box: Box, distances: readonly number[], knots: number): WaterLine[] {
+export function waterLines(
+  waters: readonly Rings[],
+  box: Box,
+  distances: readonly number[],
+  knots: number,
+): WaterLine[] {
   if (waters.length === 0) return [];
   const reach = (distances[distances.length - 1] ?? 0) + 6;
   const field = shoreField(waters, box, 3, reach);
@@ -105,7 +129,10 @@ export function waterLines(waters: readonly Rings[], box: Box, distances: readon
       }))
       .flatMap(({ points, closed }) => {
         if (points.every((p) => inBox(p, cut))) return [{ points, closed }];
-        return clipLine(closed ? [...points, points[0]!] : points, cut).map((piece) => ({ points: piece, closed: false }));
+        return clipLine(closed ? [...points, points[0]!] : points, cut).map((piece) => ({
+          points: piece,
+          closed: false,
+        }));
       })
       .filter(({ points }) => points.length > 5)
       .map(({ points, closed }) => ({

@@ -15,11 +15,21 @@ export function drawWorks({ scene, paint, composition: c, px }: PlateContext): s
   let out = "";
   const paths = scene.lines("path");
   if (paths.length > 0) {
-    out += element("path", { ...paint("path"), "stroke-width": c.medium, "stroke-dasharray": `${4 * c.drawing} ${2.2 * c.drawing}`, opacity: 0.8, d: joined(paths) });
+    out += element("path", {
+      ...paint("path"),
+      "stroke-width": c.medium,
+      "stroke-dasharray": `${4 * c.drawing} ${2.2 * c.drawing}`,
+      opacity: 0.8,
+      d: joined(paths),
+    });
   }
-  const roads = scene.lines("road").map(({ feature, line }) => ({ width: Math.max(4.5 * c.drawing, px(feature.widthMetres ?? 5)), d: polyPath(line, false) }));
+  const roads = scene.lines("road").map(({ feature, line }) => ({
+    width: Math.max(4.5 * c.drawing, px(feature.widthMetres ?? 5)),
+    d: polyPath(line, false),
+  }));
   // All edges before all surfaces: where roads meet, no edge runs across.
-  for (const { width, d } of roads) out += element("path", { ...paint("road-edge"), "stroke-width": width + 2 * c.fine, d });
+  for (const { width, d } of roads)
+    out += element("path", { ...paint("road-edge"), "stroke-width": width + 2 * c.fine, d });
   for (const { width, d } of roads) out += element("path", { ...paint("road"), "stroke-width": width, d });
   const walls = scene.barriers("wall");
   if (walls.length > 0) {
@@ -27,30 +37,63 @@ export function drawWorks({ scene, paint, composition: c, px }: PlateContext): s
     // Two courses of stones: a dark wall with light, uneven stones laid into it.
     out +=
       element("path", { ...paint("wall"), "stroke-width": 3 * c.drawing, "stroke-linejoin": "round", d }) +
-      element("path", { ...paint("wall-stone"), "stroke-width": 1.7 * c.drawing, "stroke-dasharray": [3.2, 0.8, 2.1, 0.8, 4, 0.8].map((n) => n * c.drawing).map((n) => Math.round(n * 10) / 10).join(" "), d });
+      element("path", {
+        ...paint("wall-stone"),
+        "stroke-width": 1.7 * c.drawing,
+        "stroke-dasharray": [3.2, 0.8, 2.1, 0.8, 4, 0.8]
+          .map((n) => n * c.drawing)
+          .map((n) => Math.round(n * 10) / 10)
+          .join(" "),
+        d,
+      });
   }
   const fences = scene.barriers("fence");
   if (fences.length > 0) {
     const d = joined(fences);
     out +=
       element("path", { ...paint("wall"), "stroke-width": c.fine, d }) +
-      element("path", { ...paint("wall"), "stroke-width": 4.2 * c.drawing, "stroke-dasharray": `${0.8 * c.drawing} ${7 * c.drawing}`, d });
+      element("path", {
+        ...paint("wall"),
+        "stroke-width": 4.2 * c.drawing,
+        "stroke-dasharray": `${0.8 * c.drawing} ${7 * c.drawing}`,
+        d,
+      });
   }
   const hedges = scene.barriers("hedge");
   if (hedges.length > 0) {
-    out += element("path", { ...paint("hedge"), "stroke-width": 4 * c.drawing, "stroke-linecap": "round", "stroke-dasharray": `.1 ${3.4 * c.drawing}`, d: joined(hedges) });
+    out += element("path", {
+      ...paint("hedge"),
+      "stroke-width": 4 * c.drawing,
+      "stroke-linecap": "round",
+      "stroke-dasharray": `.1 ${3.4 * c.drawing}`,
+      d: joined(hedges),
+    });
   }
   const buildings = scene.areas("building");
   if (buildings.length > 0) {
-    const thrown = buildings.map((one) => ({ ...one, rings: one.rings.map((ring) => ring.map(([x, y]): Point => [x + 3.4 * c.drawing, y + 2.6 * c.drawing])) }));
+    const thrown = buildings.map((one) => ({
+      ...one,
+      rings: one.rings.map((ring) => ring.map(([x, y]): Point => [x + 3.4 * c.drawing, y + 2.6 * c.drawing])),
+    }));
     out +=
       element("path", { ...paint("shadow"), opacity: 0.3, d: areaPath(thrown, false) }) +
-      element("path", { ...paint("building"), "stroke-width": c.fine, "stroke-linejoin": "round", "fill-rule": "evenodd", d: areaPath(buildings, false) }) +
+      element("path", {
+        ...paint("building"),
+        "stroke-width": c.fine,
+        "stroke-linejoin": "round",
+        "fill-rule": "evenodd",
+        d: areaPath(buildings, false),
+      }) +
       // The slopes of the roof that turn from the light.
       element("path", {
         ...paint("roof-shade"),
         opacity: 0.42,
-        d: polyPaths(buildings.flatMap(({ rings }) => crescents(evenly(rings[0]!, 2.5, true), [-LIGHT[0], -LIGHT[1]], Math.min(px(3.4), 9 * c.drawing))), true),
+        d: polyPaths(
+          buildings.flatMap(({ rings }) =>
+            crescents(evenly(rings[0]!, 2.5, true), [-LIGHT[0], -LIGHT[1]], Math.min(px(3.4), 9 * c.drawing)),
+          ),
+          true,
+        ),
       });
   }
   return out;
@@ -72,13 +115,28 @@ export function drawBounds(context: PlateContext, lineOfPlay: readonly Point[], 
       .sort((a, b) => a[1] - b[1]);
     if (feet.length === 0) return;
     const name = id(`stake-${colour}`);
-    defs += element("path", { ...paint(`stake-${colour}`), id: name, "stroke-width": 0.6, d: STAKE, ...(c.drawing === 1 ? {} : { transform: `scale(${c.drawing})` }) });
-    out += feet.map(([x, y]) => element("use", { href: `#${name}`, x: Math.round(x * 10) / 10, y: Math.round(y * 10) / 10 })).join("");
+    defs += element("path", {
+      ...paint(`stake-${colour}`),
+      id: name,
+      "stroke-width": 0.6,
+      d: STAKE,
+      ...(c.drawing === 1 ? {} : { transform: `scale(${c.drawing})` }),
+    });
+    out += feet
+      .map(([x, y]) => element("use", { href: `#${name}`, x: Math.round(x * 10) / 10, y: Math.round(y * 10) / 10 }))
+      .join("");
   };
-  const out0 = [...scene.lines("out-of-bounds").map(({ line }) => line), ...scene.areas("out-of-bounds").flatMap(({ rings }) => rings.map(closedRing))];
+  const out0 = [
+    ...scene.lines("out-of-bounds").map(({ line }) => line),
+    ...scene.areas("out-of-bounds").flatMap(({ rings }) => rings.map(closedRing)),
+  ];
   if (out0.length > 0) {
     const ticks = out0.flatMap((line) => outwardTicks(line, lineOfPlay, 5.5 * c.drawing, 5 * c.drawing));
-    out += element("path", { ...paint("out"), "stroke-width": c.fine, d: out0.map((line) => polyPath(line, false)).join("") });
+    out += element("path", {
+      ...paint("out"),
+      "stroke-width": c.fine,
+      d: out0.map((line) => polyPath(line, false)).join(""),
+    });
     out += element("path", { ...paint("out"), "stroke-width": c.hair, d: polyPaths(ticks, false) });
     stakes("white", out0);
   }

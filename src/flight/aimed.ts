@@ -32,7 +32,10 @@ export interface AimedFlight {
 /** Off the line by less than this, radians, is on it: 20 mm at 200 m, and the aim told is put right by it. */
 const ON_LINE_RADIANS = 1e-4;
 const MOST_TURNS = 12;
-/** A flight that misses its distance will be flown again anyway, so its aim need only be this good per share missed. */
+/**
+ * A flight that misses its distance will be flown again anyway, so its aim need only be this good per share
+ * missed.
+ */
 const OFF_PER_SHARE_MISSED = 0.05;
 
 /**
@@ -42,7 +45,12 @@ const OFF_PER_SHARE_MISSED = 0.05;
  * @param distanceMetres how far it is expected to go; also gives the slope of the ground under the wind
  * @param startAimRadians aim to try first, to the right of the line
  */
-export function flyAimed(launch: Launch, conditions: AimedConditions, distanceMetres: number, startAimRadians = 0): FlightResult<AimedFlight> {
+export function flyAimed(
+  launch: Launch,
+  conditions: AimedConditions,
+  distanceMetres: number,
+  startAimRadians = 0,
+): FlightResult<AimedFlight> {
   const { coefficients, air, wind, riseMetres, stepSeconds, mostTurns = MOST_TURNS } = conditions;
   let aim = wind.rightMetresPerSecond === 0 ? 0 : startAimRadians;
   for (let n = 0; ; n += 1) {

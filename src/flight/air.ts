@@ -60,7 +60,11 @@ export function pressurePascals(heightMetres: number, seaLevelPressurePascals = 
  *
  * @param relativeHumidity 0 to 1
  */
-export function airDensity(stationPressurePascals: number, temperatureKelvin: number, relativeHumidity: number): number {
+export function airDensity(
+  stationPressurePascals: number,
+  temperatureKelvin: number,
+  relativeHumidity: number,
+): number {
   const celsius = temperatureKelvin - ZERO_CELSIUS_IN_KELVIN;
   const vapourPascals = relativeHumidity * 611.2 * Math.exp((17.62 * celsius) / (243.12 + celsius));
   return (
@@ -80,16 +84,25 @@ export function dynamicViscosity(temperatureKelvin: number): number {
  * sea-level pressure outside 87,000 to 108,500 Pa, which brackets all weather on record).
  */
 export function airFrom(statement: AirStatement): FlightResult<{ readonly air: Air }> {
-  const { heightMetres, temperatureCelsius, relativeHumidity = 0, seaLevelPressurePascals = SEA_LEVEL_PASCALS } = statement;
+  const {
+    heightMetres,
+    temperatureCelsius,
+    relativeHumidity = 0,
+    seaLevelPressurePascals = SEA_LEVEL_PASCALS,
+  } = statement;
   const refusal = firstRefusal(
     refuseOutside("The height of the course", heightMetres, MINIMUM_HEIGHT_METRES, MAXIMUM_HEIGHT_METRES, "m"),
-    temperatureCelsius === undefined ? null : refuseOutside("The temperature", temperatureCelsius, -30, 50, "degrees Celsius"),
+    temperatureCelsius === undefined
+      ? null
+      : refuseOutside("The temperature", temperatureCelsius, -30, 50, "degrees Celsius"),
     refuseOutside("The relative humidity", relativeHumidity, 0, 1, "(a share, not per cent)"),
     refuseOutside("The sea-level pressure", seaLevelPressurePascals, 87_000, 108_500, "Pa"),
   );
   if (refusal) return refusal;
   const kelvin =
-    temperatureCelsius === undefined ? standardTemperatureKelvin(heightMetres) : temperatureCelsius + ZERO_CELSIUS_IN_KELVIN;
+    temperatureCelsius === undefined
+      ? standardTemperatureKelvin(heightMetres)
+      : temperatureCelsius + ZERO_CELSIUS_IN_KELVIN;
   const density = airDensity(pressurePascals(heightMetres, seaLevelPressurePascals), kelvin, relativeHumidity);
   return {
     ok: true,

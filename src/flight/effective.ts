@@ -62,7 +62,10 @@ export interface EffectiveLength {
   readonly lengthMetres: number;
   /** Its stated uncertainty: the furthest from it of both sets and of golfers who strike the ball otherwise. */
   readonly plusMinusMetres: number;
-  /** Whether the day or the ground is beyond what the model may be trusted with: told, it must be told with its figure. */
+  /**
+   * Whether the day or the ground is beyond what the model may be trusted with: told, it must be told with
+   * its figure.
+   */
   readonly indication: boolean;
   /** Sideways movement by the wind, positive to the right. */
   readonly drift: Spread;
@@ -87,19 +90,32 @@ export interface StrokeOptions {
   readonly stepSeconds?: number;
 }
 
-/** Step the other golfers' flights are flown with, as many times the figure's: a spread need not be known to the millimetre. */
+/**
+ * Step the other golfers' flights are flown with, as many times the figure's: a spread need not be known to
+ * the millimetre.
+ */
 const COARSER = 2;
 
-function refuseDay(riseMetres: number, bearingDegrees: number, day: DayConditions, { driverMetres }: StrokeOptions): FlightRefusal | null {
+function refuseDay(
+  riseMetres: number,
+  bearingDegrees: number,
+  day: DayConditions,
+  { driverMetres }: StrokeOptions,
+): FlightRefusal | null {
   return firstRefusal(
     refuseOutside("The rise to the target", riseMetres, -GREATEST_RISE_METRES, GREATEST_RISE_METRES, "m"),
     Number.isFinite(bearingDegrees)
       ? null
-      : refuse("not-a-number", `The bearing of the shot is not a finite number (${String(bearingDegrees)}). Give degrees clockwise from north.`),
+      : refuse(
+          "not-a-number",
+          `The bearing of the shot is not a finite number (${String(bearingDegrees)}). Give degrees clockwise from north.`,
+        ),
     refuseOutside("The air density", day.air.densityKilogramsPerCubicMetre, 0.5, 2, "kg/m3"),
     refuseOutside("The kinematic viscosity", day.air.kinematicViscositySquareMetresPerSecond, 1e-6, 1e-4, "m2/s"),
     day.wind === undefined ? null : refuseWind(day.wind),
-    driverMetres === undefined ? null : refuseOutside("The driver's level carry", driverMetres, SHORTEST_CARRY_METRES, LONGEST_CARRY_METRES, "m"),
+    driverMetres === undefined
+      ? null
+      : refuseOutside("The driver's level carry", driverMetres, SHORTEST_CARRY_METRES, LONGEST_CARRY_METRES, "m"),
   );
 }
 
@@ -139,11 +155,19 @@ interface Look {
   readonly mostTurns?: number;
 }
 
-function flyStroke({ carryMetres, driverMetres, coefficients }: Stroke, fitting: Fitting, { wind, air, riseMetres }: Day, look: Look): FlightResult<Flown> {
+function flyStroke(
+  { carryMetres, driverMetres, coefficients }: Stroke,
+  fitting: Fitting,
+  { wind, air, riseMetres }: Day,
+  look: Look,
+): FlightResult<Flown> {
   const launch = launchOf(carryMetres, driverMetres);
   const { expectedMetres, aimRadians, stepSeconds, mostTurns } = look;
   const conditions: AimedConditions = {
-    coefficients, air, wind, riseMetres: riseMetres * fitting.riseShare,
+    coefficients,
+    air,
+    wind,
+    riseMetres: riseMetres * fitting.riseShare,
     ...(stepSeconds === undefined ? {} : { stepSeconds }),
     ...(mostTurns === undefined ? {} : { mostTurns }),
   };
@@ -165,56 +189,101 @@ interface Variant {
 const NEARER_SET = COEFFICIENT_SETS.bearmanHarvey1976;
 
 /**
- * How other golfers stand to the one asked about, both by one set: the differences, at the place where his stroke comes down.
+ * How other golfers stand to the one asked about, both by one set: the differences, at the place where his stroke
+ * comes down.
  *
  * @param ownMetres where his comes down
  * @param slope metres won today per metre of level carry
  * @param wanted what is told of them: the level carry that comes down there, or where a level carry comes down
  */
-function otherGolfers(carryMetres: number, ownMetres: number, own: Flown, slope: number, day: Day, { driverMetres, stepSeconds }: StrokeOptions, wanted: "length" | "carry"): readonly Variant[] {
+function otherGolfers(
+  carryMetres: number,
+  ownMetres: number,
+  own: Flown,
+  slope: number,
+  day: Day,
+  { driverMetres, stepSeconds }: StrokeOptions,
+  wanted: "length" | "carry",
+): readonly Variant[] {
   const coarse = (stepSeconds ?? STEP_SECONDS) * COARSER;
-  const look: Look = { expectedMetres: ownMetres, aimRadians: radians(own.aimed.aimDegrees), stepSeconds: coarse, mostTurns: 0 };
+  const look: Look = {
+    expectedMetres: ownMetres,
+    aimRadians: radians(own.aimed.aimDegrees),
+    stepSeconds: coarse,
+    mostTurns: 0,
+  };
   const coefficients = NEARER_SET;
   return otherDrivers(driverMetres).flatMap((other): Variant[] => {
-    const flown = flyStroke({ carryMetres, driverMetres: other, coefficients }, fittingOf(carryMetres, other, coefficients, coarse), day, look);
+    const flown = flyStroke(
+      { carryMetres, driverMetres: other, coefficients },
+      fittingOf(carryMetres, other, coefficients, coarse),
+      day,
+      look,
+    );
     if (!flown.ok) return [];
     const further = flown.distanceMetres - ownMetres;
-    return [{
-      metres: wanted === "carry" ? further : -further / slope,
-      driftMetres: flown.driftMetres - own.driftMetres,
-      runMetres: runMetres(flown.aimed.flight) - runMetres(own.aimed.flight),
-    }];
+    return [
+      {
+        metres: wanted === "carry" ? further : -further / slope,
+        driftMetres: flown.driftMetres - own.driftMetres,
+        runMetres: runMetres(flown.aimed.flight) - runMetres(own.aimed.flight),
+      },
+    ];
   });
 }
 
-const asked = ({ distanceMetres, riseMetres }: ShotTarget): string => `${distanceMetres.toFixed(1)} m away and ${Math.abs(riseMetres).toFixed(1)} m ${riseMetres < 0 ? "down" : "up"}`;
+const asked = ({ distanceMetres, riseMetres }: ShotTarget): string =>
+  `${distanceMetres.toFixed(1)} m away and ${Math.abs(riseMetres).toFixed(1)} m ${riseMetres < 0 ? "down" : "up"}`;
 
 /** The table's fitting was out by more than this at the target, metres: the stroke is flown once more. */
 const FLOWN_AGAIN_METRES = 0.1;
 
 type Solved = SetEffectiveLength & { readonly flown: Flown; readonly slope: number };
 
-function solveSet(target: ShotTarget, day: Day, coefficients: CoefficientSet, { driverMetres = USUAL_DRIVER_METRES, stepSeconds }: StrokeOptions): FlightResult<Solved> {
+function solveSet(
+  target: ShotTarget,
+  day: Day,
+  coefficients: CoefficientSet,
+  { driverMetres = USUAL_DRIVER_METRES, stepSeconds }: StrokeOptions,
+): FlightResult<Solved> {
   const { distanceMetres, riseMetres } = target;
   const { wind } = day;
   // Starts near most answers, so that few flights are flown: about 2 % of the distance and a degree of aim per m/s.
-  const blown = 1 - Math.max(-0.5, Math.min(0.3, (wind.alongMetresPerSecond > 0 ? 0.012 : 0.024) * wind.alongMetresPerSecond));
+  const blown =
+    1 - Math.max(-0.5, Math.min(0.3, (wind.alongMetresPerSecond > 0 ? 0.012 : 0.024) * wind.alongMetresPerSecond));
   let aimRadians = -0.0165 * wind.rightMetresPerSecond;
   let comesDown = true;
-  const answer = findCarry([SHORTEST_CARRY_METRES, LONGEST_CARRY_METRES], (distanceMetres + riseMetres) * blown, (carryMetres) => {
-    const fitting = roughFittingOf(carryMetres, driverMetres, coefficients);
-    const flown = flyStroke({ carryMetres, driverMetres, coefficients }, fitting, day, { expectedMetres: distanceMetres, aimRadians, stepSeconds });
-    comesDown = flown.ok;
-    if (flown.ok) aimRadians = radians(flown.aimed.aimDegrees);
-    // A ball that never gets up to the target is short of it by the whole distance.
-    return { carryMetres, missMetres: flown.ok ? flown.distanceMetres - distanceMetres : -distanceMetres, flown };
-  });
-  const tooSteep = refuse("unreachable", `No stroke of the family comes down on a target ${asked(target)}: it is too steep. Give a target further away or less high.`);
+  const answer = findCarry(
+    [SHORTEST_CARRY_METRES, LONGEST_CARRY_METRES],
+    (distanceMetres + riseMetres) * blown,
+    (carryMetres) => {
+      const fitting = roughFittingOf(carryMetres, driverMetres, coefficients);
+      const flown = flyStroke({ carryMetres, driverMetres, coefficients }, fitting, day, {
+        expectedMetres: distanceMetres,
+        aimRadians,
+        stepSeconds,
+      });
+      comesDown = flown.ok;
+      if (flown.ok) aimRadians = radians(flown.aimed.aimDegrees);
+      // A ball that never gets up to the target is short of it by the whole distance.
+      return { carryMetres, missMetres: flown.ok ? flown.distanceMetres - distanceMetres : -distanceMetres, flown };
+    },
+  );
+  const tooSteep = refuse(
+    "unreachable",
+    `No stroke of the family comes down on a target ${asked(target)}: it is too steep. Give a target further away or less high.`,
+  );
   if (!answer.found) {
     if (!comesDown) return tooSteep;
     return answer.side === "short"
-      ? refuse("too-long", `No stroke up to ${LONGEST_CARRY_METRES.toFixed(0)} m of level carry reaches a target ${asked(target)} in this air and wind. Give a nearer target, such as a place to lay up.`)
-      : refuse("too-short", `Even a stroke of ${SHORTEST_CARRY_METRES.toFixed(0)} m of level carry flies past a target ${asked(target)} in this air and wind. Give a target further away.`);
+      ? refuse(
+          "too-long",
+          `No stroke up to ${LONGEST_CARRY_METRES.toFixed(0)} m of level carry reaches a target ${asked(target)} in this air and wind. Give a nearer target, such as a place to lay up.`,
+        )
+      : refuse(
+          "too-short",
+          `Even a stroke of ${SHORTEST_CARRY_METRES.toFixed(0)} m of level carry flies past a target ${asked(target)} in this air and wind. Give a target further away.`,
+        );
   }
   const { slope } = answer;
   let { flown, carryMetres } = answer.trial;
@@ -225,11 +294,19 @@ function solveSet(target: ShotTarget, day: Day, coefficients: CoefficientSet, { 
   if (Math.abs(missMetres) > FLOWN_AGAIN_METRES) {
     carryMetres -= missMetres / slope;
     fitting = fittingOf(carryMetres, driverMetres, coefficients, stepSeconds);
-    flown = flyStroke({ carryMetres, driverMetres, coefficients }, fitting, day, { expectedMetres: distanceMetres, aimRadians, stepSeconds });
+    flown = flyStroke({ carryMetres, driverMetres, coefficients }, fitting, day, {
+      expectedMetres: distanceMetres,
+      aimRadians,
+      stepSeconds,
+    });
     if (!flown.ok) return tooSteep;
     missMetres = flown.distanceMetres - distanceMetres;
   }
-  const { launch, aimed: { flight }, driftMetres } = flown;
+  const {
+    launch,
+    aimed: { flight },
+    driftMetres,
+  } = flown;
   return {
     ok: true,
     lengthMetres: carryMetres - missMetres / slope,
@@ -248,8 +325,10 @@ const fittedAngle = ({ landingAngleDegrees }: Flight, { stretch, riseShare }: Fi
   degrees(Math.atan(Math.tan(radians(landingAngleDegrees)) / stretch / riseShare));
 
 /**
- * Where all agree, a figure is still no surer than to this share of what the day and the rise make of it: golfers' descents
- * lie five degrees and more about the means (common practice, no source), which alone is a fifth of what a rise costs, and
+ * Where all agree, a figure is still no surer than to this share of what the day and the rise make of it: golfers'
+ * descents
+ * lie five degrees and more about the means (common practice, no source), which alone is a fifth of what a rise
+ * costs, and
  * a forecast's wind is not the wind on the hole.
  */
 const UNSURE_SHARE_OF_CHANGE = 0.25;
@@ -267,12 +346,32 @@ function spreadOf(one: number, other: number, others: readonly number[], unchang
 }
 
 /** The three figures a shot has, each with its spread. */
-function spreads(one: Variant, other: Variant, golfers: readonly Variant[], unchangedMetres: number): { readonly figure: Spread; readonly drift: Spread; readonly run: Spread } {
+function spreads(
+  one: Variant,
+  other: Variant,
+  golfers: readonly Variant[],
+  unchangedMetres: number,
+): { readonly figure: Spread; readonly drift: Spread; readonly run: Spread } {
   const run = (one.runMetres + other.runMetres) / 2;
   return {
-    figure: spreadOf(one.metres, other.metres, golfers.map(({ metres }) => metres), unchangedMetres),
-    drift: spreadOf(one.driftMetres, other.driftMetres, golfers.map(({ driftMetres }) => driftMetres), 0),
-    run: spreadOf(one.runMetres, other.runMetres, golfers.map((golfer) => golfer.runMetres), run),
+    figure: spreadOf(
+      one.metres,
+      other.metres,
+      golfers.map(({ metres }) => metres),
+      unchangedMetres,
+    ),
+    drift: spreadOf(
+      one.driftMetres,
+      other.driftMetres,
+      golfers.map(({ driftMetres }) => driftMetres),
+      0,
+    ),
+    run: spreadOf(
+      one.runMetres,
+      other.runMetres,
+      golfers.map((golfer) => golfer.runMetres),
+      run,
+    ),
   };
 }
 
@@ -289,7 +388,11 @@ function spreads(one: Variant, other: Variant, golfers: readonly Variant[], unch
  * Refuses what is not finite, a rise beyond 100 m up or down, wind beyond 28 m/s, and targets no
  * stroke between 40 and 340 yd of level carry comes down on.
  */
-export function effectiveLength(target: ShotTarget, day: DayConditions, options: StrokeOptions = {}): FlightResult<EffectiveLength> {
+export function effectiveLength(
+  target: ShotTarget,
+  day: DayConditions,
+  options: StrokeOptions = {},
+): FlightResult<EffectiveLength> {
   const refusal = firstRefusal(
     refuseOutside("The distance to the target", target.distanceMetres, 1, FURTHEST_TARGET_METRES, "m"),
     refuseDay(target.riseMetres, target.bearingDegrees, day, options),
@@ -304,7 +407,15 @@ export function effectiveLength(target: ShotTarget, day: DayConditions, options:
   const { figure, drift, run } = spreads(
     { ...smits, metres: smits.lengthMetres },
     { ...bearman, metres: bearman.lengthMetres },
-    otherGolfers(bearman.lengthMetres, target.distanceMetres, bearman.flown, bearman.slope, conditions, options, "length"),
+    otherGolfers(
+      bearman.lengthMetres,
+      target.distanceMetres,
+      bearman.flown,
+      bearman.slope,
+      conditions,
+      options,
+      "length",
+    ),
     target.distanceMetres,
   );
   return {
@@ -352,12 +463,18 @@ export function carryToday(
   if (refusal) return refusal;
   const conditions: Day = { wind: day.wind ? windOnShot(day.wind, bearingDegrees) : STILL, air: day.air, riseMetres };
   const { driverMetres = USUAL_DRIVER_METRES, stepSeconds } = options;
-  const by = (coefficients: CoefficientSet): FlightResult<Flown> => flyKnown({ carryMetres: levelCarryMetres, driverMetres, coefficients }, conditions, stepSeconds);
+  const by = (coefficients: CoefficientSet): FlightResult<Flown> =>
+    flyKnown({ carryMetres: levelCarryMetres, driverMetres, coefficients }, conditions, stepSeconds);
   const smits = by(COEFFICIENT_SETS.smitsSmith1994);
   if (!smits.ok) return smits;
   const bearman = by(COEFFICIENT_SETS.bearmanHarvey1976);
   if (!bearman.ok) return bearman;
-  const { figure, drift, run } = spreads(variantOf(smits), variantOf(bearman), otherGolfers(levelCarryMetres, bearman.distanceMetres, bearman, 1, conditions, options, "carry"), levelCarryMetres);
+  const { figure, drift, run } = spreads(
+    variantOf(smits),
+    variantOf(bearman),
+    otherGolfers(levelCarryMetres, bearman.distanceMetres, bearman, 1, conditions, options, "carry"),
+    levelCarryMetres,
+  );
   return {
     ok: true,
     carry: figure,
@@ -368,7 +485,11 @@ export function carryToday(
   };
 }
 
-const variantOf = ({ distanceMetres, driftMetres, aimed }: Flown): Variant => ({ metres: distanceMetres, driftMetres, runMetres: runMetres(aimed.flight) });
+const variantOf = ({ distanceMetres, driftMetres, aimed }: Flown): Variant => ({
+  metres: distanceMetres,
+  driftMetres,
+  runMetres: runMetres(aimed.flight),
+});
 
 /** Slope of the ground under the wind and the aim need the distance, which needs them: this near is near enough. */
 const SETTLED_METRES = 0.01;

@@ -13,7 +13,8 @@ export interface Asked {
   readonly distanceMetres: number;
 }
 
-export const isTrustedWind = (wind: Wind | undefined): boolean => wind === undefined || wind.speedMetresPerSecond <= INDICATION_WIND_METRES_PER_SECOND;
+export const isTrustedWind = (wind: Wind | undefined): boolean =>
+  wind === undefined || wind.speedMetresPerSecond <= INDICATION_WIND_METRES_PER_SECOND;
 
 /** Whether a figure for the shot is only an indication. */
 export const isIndication = ({ wind, riseMetres, distanceMetres }: Asked): boolean =>

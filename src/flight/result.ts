@@ -41,7 +41,10 @@ export function refuseOutside(
   unit: string,
 ): FlightRefusal | null {
   if (typeof value !== "number" || !Number.isFinite(value)) {
-    return refuse("not-a-number", `${name} is not a finite number (${String(value)}). Give a number from ${minimum} to ${maximum} ${unit}.`);
+    return refuse(
+      "not-a-number",
+      `${name} is not a finite number (${String(value)}). Give a number from ${minimum} to ${maximum} ${unit}.`,
+    );
   }
   if (value < minimum || value > maximum) {
     return refuse("out-of-range", `${name} is ${value} ${unit}. Give a number from ${minimum} to ${maximum} ${unit}.`);

@@ -41,7 +41,10 @@ export function rollMetres(speedMetresPerSecond: number, turf: Turf = FAIRWAY): 
  * Real turf differs far more than this number shows: it says "a driver runs, a wedge sits", not
  * where the ball ends. It is never part of a carry or an effective length.
  */
-export function runMetres(landing: Pick<Flight, "landingAngleDegrees" | "landingSpeedMetresPerSecond" | "landingSpinRpm">, turf: Turf = FAIRWAY): number {
+export function runMetres(
+  landing: Pick<Flight, "landingAngleDegrees" | "landingSpeedMetresPerSecond" | "landingSpinRpm">,
+  turf: Turf = FAIRWAY,
+): number {
   const angle = (landing.landingAngleDegrees * Math.PI) / 180;
   let along = landing.landingSpeedMetresPerSecond * Math.cos(angle);
   let down = landing.landingSpeedMetresPerSecond * Math.sin(angle);

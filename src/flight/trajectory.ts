@@ -72,24 +72,40 @@ const SIZE = 7;
 /**
  * Flies the ball: a point mass under gravity, drag along the air's motion past it and lift square
  * to that motion and to the spin axis, by fourth-order Runge-Kutta at a fixed step (an eighth of it
- * within 3 m of the ground in a log wind). The landing is found between steps on the cubic that has both ends' heights and climb rates.
+ * within 3 m of the ground in a log wind). The landing is found between steps on the cubic that has both ends'
+ * heights and climb rates.
  *
  * Refuses numbers that make no flight, and a landing height the ball never comes down through.
  *
  * @param visit called with the start, each step's end above the landing ground, and the landing
  */
-export function fly(launch: Launch, conditions: FlightConditions, visit?: (point: FlightPoint) => void): FlightResult<Flight> {
+export function fly(
+  launch: Launch,
+  conditions: FlightConditions,
+  visit?: (point: FlightPoint) => void,
+): FlightResult<Flight> {
   const refusal = refuseFlight(launch, conditions);
   if (refusal) return refusal;
 
-  const { coefficients, air, wind, riseMetres: rise = 0, groundSlope: slope = 0, stepSeconds = STEP_SECONDS } = conditions;
+  const {
+    coefficients,
+    air,
+    wind,
+    riseMetres: rise = 0,
+    groundSlope: slope = 0,
+    stepSeconds = STEP_SECONDS,
+  } = conditions;
   const viscosity = air.kinematicViscositySquareMetresPerSecond;
   const forcePerMass = (0.5 * air.densityKilogramsPerCubicMetre * BALL_AREA_SQUARE_METRES) / BALL_MASS_KILOGRAMS;
   const windy = wind !== undefined && (wind.alongMetresPerSecond !== 0 || wind.rightMetresPerSecond !== 0);
 
   const rateOf = (state: Float64Array, rate: Float64Array): void => {
-    const vx = state[3]!, vy = state[4]!, vz = state[5]!, spin = state[6]!;
-    let ax = vx, ay = vy;
+    const vx = state[3]!,
+      vy = state[4]!,
+      vz = state[5]!,
+      spin = state[6]!;
+    let ax = vx,
+      ay = vy;
     if (windy) {
       const share = windShare(wind.profile, state[2]! - slope * state[0]!);
       ax -= wind.alongMetresPerSecond * share;
@@ -122,7 +138,10 @@ export function fly(launch: Launch, conditions: FlightConditions, visit?: (point
   state[6] = launch.spinRpm * RADIANS_PER_SECOND_PER_RPM;
   const before = new Float64Array(SIZE);
   const trial = new Float64Array(SIZE);
-  const k1 = new Float64Array(SIZE), k2 = new Float64Array(SIZE), k3 = new Float64Array(SIZE), k4 = new Float64Array(SIZE);
+  const k1 = new Float64Array(SIZE),
+    k2 = new Float64Array(SIZE),
+    k3 = new Float64Array(SIZE),
+    k4 = new Float64Array(SIZE);
 
   let apex = 0;
   let time = 0;
@@ -143,7 +162,10 @@ export function fly(launch: Launch, conditions: FlightConditions, visit?: (point
     if (before[5]! > 0 && state[5] <= 0) apex = apexBetween(before, state, step);
     if (state[5] < 0 && state[2]! <= rise) {
       if (before[2]! < rise) {
-        return refuse("unreachable", `The ball rises ${apex.toFixed(1)} m and never comes down on ground ${rise} m higher. Give a lower target or a longer shot.`);
+        return refuse(
+          "unreachable",
+          `The ball rises ${apex.toFixed(1)} m and never comes down on ground ${rise} m higher. Give a lower target or a longer shot.`,
+        );
       }
       const share = shareAtHeight(before, state, step, rise);
       const landed = between(before, state, step, share);
@@ -164,7 +186,10 @@ export function fly(launch: Launch, conditions: FlightConditions, visit?: (point
     time += step;
     visit?.(pointOf(time, state));
   }
-  return refuse("unreachable", `The ball is still in the air after ${LONGEST_FLIGHT_SECONDS} s. Give a landing height nearer the start.`);
+  return refuse(
+    "unreachable",
+    `The ball is still in the air after ${LONGEST_FLIGHT_SECONDS} s. Give a landing height nearer the start.`,
+  );
 }
 
 function refuseFlight(launch: Launch, conditions: FlightConditions): FlightRefusal | null {

@@ -81,6 +81,9 @@ export function refuseWind(wind: Wind): FlightRefusal | null {
     refuseOutside("The wind speed", wind.speedMetresPerSecond, 0, MAXIMUM_WIND_METRES_PER_SECOND, "m/s"),
     Number.isFinite(wind.fromDegrees)
       ? null
-      : refuse("not-a-number", `The wind direction is not a finite number (${String(wind.fromDegrees)}). Give the degrees from north it blows from.`),
+      : refuse(
+          "not-a-number",
+          `The wind direction is not a finite number (${String(wind.fromDegrees)}). Give the degrees from north it blows from.`,
+        ),
   );
 }

@@ -2,7 +2,10 @@
 import type { Cue } from "../contract/film-data.ts";
 
 /** The last of some things that have begun by a time; undefined before the first. */
-export function begunBy<Timed extends { readonly seconds: number }>(things: readonly Timed[], seconds: number): Timed | undefined {
+export function begunBy<Timed extends { readonly seconds: number }>(
+  things: readonly Timed[],
+  seconds: number,
+): Timed | undefined {
   let found: Timed | undefined;
   for (const thing of things) if (thing.seconds <= seconds + 1e-6) found = thing;
   return found;
@@ -24,7 +27,11 @@ export function cuesByChapter(chapters: readonly { readonly seconds: number }[],
   let at = 0;
   let whole = true;
   for (const cue of cues) {
-    if (whole) at = Math.max(0, chapters.findLastIndex(({ seconds }) => seconds <= cue.startSeconds));
+    if (whole)
+      at = Math.max(
+        0,
+        chapters.findLastIndex(({ seconds }) => seconds <= cue.startSeconds),
+      );
     sorted[at]?.push(cue);
     whole = SENTENCE_END.test(cue.text);
   }

@@ -26,7 +26,13 @@ export const groundOf =
  * @param tip the tip as plain text, one paragraph a line
  * @param driveMetres where the first shot comes down, for the chapters of par fours and fives
  */
-export function holeFilm(hole: MeasuredHole, tee: TeeFigures, tip: string, driveMetres: number, grid: HeightGrid | undefined): HoleFilm {
+export function holeFilm(
+  hole: MeasuredHole,
+  tee: TeeFigures,
+  tip: string,
+  driveMetres: number,
+  grid: HeightGrid | undefined,
+): HoleFilm {
   const cues = cuesOf(tip, LEAD_SECONDS);
   const captionsEnd = (cues[cues.length - 1]?.endSeconds ?? 0) + LEAD_SECONDS;
   const flight = holeFlight(tee.line, groundOf(grid), captionsEnd);

@@ -75,8 +75,14 @@ function curve(line: Line, from: number, to: number): Point[] {
   const count = Math.ceil((to - from) / STEP_METRES) + 1;
   const points = Array.from({ length: count }, (_, i) => pointAt(line, from + i * STEP_METRES));
   const reach = Math.round(CORNER_METRES / STEP_METRES);
-  const xs = smoothed(points.map(([x]) => x), reach);
-  const ys = smoothed(points.map(([, y]) => y), reach);
+  const xs = smoothed(
+    points.map(([x]) => x),
+    reach,
+  );
+  const ys = smoothed(
+    points.map(([, y]) => y),
+    reach,
+  );
   return xs.map((x, i) => [x, ys[i]!]);
 }
 
@@ -85,7 +91,12 @@ interface Place {
   readonly heightMetres: number;
 }
 
-function cameraAlong(way: readonly Point[], lengthMetres: number, groundAt: (point: Point) => number | undefined, clearanceMetres: number): Place[] {
+function cameraAlong(
+  way: readonly Point[],
+  lengthMetres: number,
+  groundAt: (point: Point) => number | undefined,
+  clearanceMetres: number,
+): Place[] {
   const count = Math.max(3, Math.round(lengthMetres / STEP_METRES) + 1);
   const points = way.slice(0, count);
   const known = points.map(groundAt);
@@ -103,7 +114,12 @@ function cameraAlong(way: readonly Point[], lengthMetres: number, groundAt: (poi
   return points.map((point, i) => ({ point, heightMetres: heights[i]! + Math.max(clearanceMetres, above[i]!) }));
 }
 
-function lookAt({ point, heightMetres }: Place, way: readonly Point[], index: number, groundAt: (point: Point) => number | undefined): Pose {
+function lookAt(
+  { point, heightMetres }: Place,
+  way: readonly Point[],
+  index: number,
+  groundAt: (point: Point) => number | undefined,
+): Pose {
   const target = way[Math.min(way.length - 1, index + Math.round(AHEAD_METRES / STEP_METRES))]!;
   const away = Math.max(1, distanceMetres(point, target));
   // Level ground is taken where it is unknown, so that the horizon stays in the picture.
@@ -118,7 +134,10 @@ function lookAt({ point, heightMetres }: Place, way: readonly Point[], index: nu
 
 /** Bearings made continuous, and the nod smoothed: ground under the target is rougher than a camera should be. */
 function unwrapped(poses: readonly Pose[]): Pose[] {
-  const downs = smoothed(poses.map(({ downDegrees }) => downDegrees), Math.round(HILL_METRES / STEP_METRES));
+  const downs = smoothed(
+    poses.map(({ downDegrees }) => downDegrees),
+    Math.round(HILL_METRES / STEP_METRES),
+  );
   let bearing = poses[0]!.bearingDegrees;
   return poses.map((pose, i) => {
     bearing += turn(bearing, pose.bearingDegrees);

@@ -28,7 +28,8 @@ function boxed(samples: readonly number[], half: number): number[] {
 export function smoothAbove(samples: readonly number[], reach: number): number[] {
   const greatest = samples.map((_, i) => {
     let most = -Infinity;
-    for (let k = Math.max(0, i - reach); k <= Math.min(samples.length - 1, i + reach); k++) most = Math.max(most, samples[k]!);
+    for (let k = Math.max(0, i - reach); k <= Math.min(samples.length - 1, i + reach); k++)
+      most = Math.max(most, samples[k]!);
     return most;
   });
   return smoothed(greatest, Math.max(1, reach - 2));

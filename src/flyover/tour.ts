@@ -10,7 +10,12 @@ const HOP_METRES = 18;
 const SAMPLES = 60;
 
 /** The way from one standing pose to another: straight, over whatever ground lies between. */
-export function transfer(from: Pose, to: Pose, groundAt: (point: Point) => number | undefined, comfort: Comfort = COMFORT): Flight {
+export function transfer(
+  from: Pose,
+  to: Pose,
+  groundAt: (point: Point) => number | undefined,
+  comfort: Comfort = COMFORT,
+): Flight {
   const by = turn(from.bearingDegrees, to.bearingDegrees);
   const straight = (share: number): Point => [
     from.point[0] + (to.point[0] - from.point[0]) * share,
@@ -51,7 +56,11 @@ export interface Tour extends Flight {
 }
 
 /** Joins holes in order; every part starts and ends at rest, so the joints do not jolt. */
-export function tourOf(holes: readonly HoleFlight[], groundAt: (point: Point) => number | undefined = () => 0, comfort: Comfort = COMFORT): Tour {
+export function tourOf(
+  holes: readonly HoleFlight[],
+  groundAt: (point: Point) => number | undefined = () => 0,
+  comfort: Comfort = COMFORT,
+): Tour {
   const parts: (TourPart & { readonly flight: Flight })[] = [];
   let start = 0;
   const add = (flight: Flight, hole: number | undefined): void => {

@@ -25,7 +25,8 @@ function values(written: readonly number[]): number[] {
 
 /** Samples a flight at most every `mostStepSeconds`, its first and last moment among them. */
 export function trackOf(flight: Flight, mostStepSeconds: number): Track {
-  if (!(mostStepSeconds > 0)) throw new RangeError(`The step of a track must be more than 0 seconds, not ${mostStepSeconds}.`);
+  if (!(mostStepSeconds > 0))
+    throw new RangeError(`The step of a track must be more than 0 seconds, not ${mostStepSeconds}.`);
   const count = Math.max(1, Math.ceil(flight.seconds / mostStepSeconds));
   const stepSeconds = flight.seconds / count;
   const poses = Array.from({ length: count + 1 }, (_, i) => flight.poseAt(i * stepSeconds));
@@ -41,7 +42,13 @@ export function trackOf(flight: Flight, mostStepSeconds: number): Track {
 
 /** The flight a track was sampled from, to within its rounding at the samples. */
 export function flightOf({ stepSeconds, east, north, height, bearing, down }: Track): Flight {
-  const [xs, ys, heights, bearings, downs] = [east, north, height, bearing, down].map(values) as [number[], number[], number[], number[], number[]];
+  const [xs, ys, heights, bearings, downs] = [east, north, height, bearing, down].map(values) as [
+    number[],
+    number[],
+    number[],
+    number[],
+    number[],
+  ];
   const seconds = (xs.length - 1) * stepSeconds;
   return {
     seconds,
@@ -57,7 +64,10 @@ export function flightOf({ stepSeconds, east, north, height, bearing, down }: Tr
   };
 }
 
-/** A cubic through the samples whose slope at each is that between its neighbours (Catmull and Rom, 1974); ends are at rest. */
+/**
+ * A cubic through the samples whose slope at each is that between its neighbours (Catmull and Rom, 1974);
+ * ends are at rest.
+ */
 function through(samples: readonly number[], place: number): number {
   const last = samples.length - 1;
   const i = Math.min(Math.max(0, last - 1), Math.floor(place));
@@ -66,5 +76,10 @@ function through(samples: readonly number[], place: number): number {
   // Mirrored in time at the ends: a flight starts and stops without a push.
   const slope = (k: number): number => (k <= 0 || k >= last ? 0 : (at(k + 1) - at(k - 1)) / 2);
   const [a, b, from, to] = [at(i), at(i + 1), slope(i), slope(i + 1)];
-  return (2 * t ** 3 - 3 * t ** 2 + 1) * a + (t ** 3 - 2 * t ** 2 + t) * from + (3 * t ** 2 - 2 * t ** 3) * b + (t ** 3 - t ** 2) * to;
+  return (
+    (2 * t ** 3 - 3 * t ** 2 + 1) * a +
+    (t ** 3 - 2 * t ** 2 + t) * from +
+    (3 * t ** 2 - 2 * t ** 3) * b +
+    (t ** 3 - t ** 2) * to
+  );
 }

@@ -16,7 +16,7 @@ function doubleArea(ring: Ring): number {
 
 /** Area in square metres, holes taken out. */
 export function areaSquareMetres(area: Area): number {
-  return area.reduce((sum, ring, i) => sum + (i === 0 ? 1 : -1) * Math.abs(doubleArea(ring)) / 2, 0);
+  return area.reduce((sum, ring, i) => sum + ((i === 0 ? 1 : -1) * Math.abs(doubleArea(ring))) / 2, 0);
 }
 
 /** Centre of gravity of the exterior ring. */
@@ -100,9 +100,13 @@ export function innerPoint(area: Area): Point {
   const centre = centroid(area);
   if (contains(area, centre)) return centre;
   let best: { point: Point; width: number } = { point: centre, width: -1 };
-  for (const direction of [[1, 0], [0, 1]] as const) {
+  for (const direction of [
+    [1, 0],
+    [0, 1],
+  ] as const) {
     for (const [enter, exit] of chords([area], centre, direction)) {
-      if (exit - enter > best.width) best = { point: along(centre, direction, (enter + exit) / 2), width: exit - enter };
+      if (exit - enter > best.width)
+        best = { point: along(centre, direction, (enter + exit) / 2), width: exit - enter };
     }
   }
   return best.point;

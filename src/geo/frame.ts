@@ -59,9 +59,7 @@ function geographicTangent(conformal: number): number {
     const root = Math.hypot(1, tau);
     const sigma = Math.sinh(E * Math.atanh((E * tau) / root));
     const estimate = tau * Math.hypot(1, sigma) - sigma * root;
-    const step =
-      ((conformal - estimate) / Math.hypot(1, estimate)) *
-      ((1 + (1 - E2) * tau * tau) / ((1 - E2) * root));
+    const step = ((conformal - estimate) / Math.hypot(1, estimate)) * ((1 + (1 - E2) * tau * tau) / ((1 - E2) * root));
     tau += step;
     if (Math.abs(step) < 1e-15 * Math.max(1, Math.abs(tau))) break;
   }
@@ -93,7 +91,9 @@ function project(latitude: number, longitudeFromMeridian: number): [xi: number, 
 export function frameAt(origin: Position): Frame {
   const [longitude0, latitude0] = origin;
   if (!Number.isFinite(longitude0) || !Number.isFinite(latitude0) || Math.abs(latitude0) > 89) {
-    throw new RangeError(`A frame needs a finite origin within 89 degrees of the equator, not [${longitude0}, ${latitude0}].`);
+    throw new RangeError(
+      `A frame needs a finite origin within 89 degrees of the equator, not [${longitude0}, ${latitude0}].`,
+    );
   }
   const [xi00] = project(radians(latitude0), 0);
   return {

@@ -49,7 +49,11 @@ export function directionAt(line: Line, station: number): Point {
 /** The point at a station; the end legs are extended beyond the ends. */
 export function pointAt(line: Line, station: number): Point {
   const leg = legAt(line, station);
-  return along(line.points[leg]!, directionTo(line.points[leg]!, line.points[leg + 1]!), station - line.stations[leg]!);
+  return along(
+    line.points[leg]!,
+    directionTo(line.points[leg]!, line.points[leg + 1]!),
+    station - line.stations[leg]!,
+  );
 }
 
 /** Station and offset of a point: its nearest place on the line, whose end legs are extended. */

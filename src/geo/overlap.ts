@@ -12,10 +12,16 @@ function meet(a: Area, b: Area): boolean {
   const box = boxAround(b[0]!);
   if (!overlaps(boxAround(a[0]!), box)) return false;
   if (contains(a, b[0]![0]!) || contains(b, a[0]![0]!)) return true;
-  return a.some((ring) => ring.some((from, i) => {
-    const to = ring[i + 1];
-    return to !== undefined && overlaps(boxAround([from, to]), box) && b.some((other) => other.some((p, j) => j > 0 && crossing(from, to, other[j - 1]!, p)));
-  }));
+  return a.some((ring) =>
+    ring.some((from, i) => {
+      const to = ring[i + 1];
+      return (
+        to !== undefined &&
+        overlaps(boxAround([from, to]), box) &&
+        b.some((other) => other.some((p, j) => j > 0 && crossing(from, to, other[j - 1]!, p)))
+      );
+    }),
+  );
 }
 
 /**
@@ -27,7 +33,10 @@ export function sharedSquareMetres(a: Area, b: Area): number {
   const common = intersect(featureCollection([asPolygon(a), asPolygon(b)]));
   if (!common) return 0;
   const areas = common.geometry.type === "Polygon" ? [common.geometry.coordinates] : common.geometry.coordinates;
-  return areas.reduce((sum, rings) => sum + areaSquareMetres(rings.map((ring) => ring.map(([x, y]): Point => [x!, y!]))), 0);
+  return areas.reduce(
+    (sum, rings) => sum + areaSquareMetres(rings.map((ring) => ring.map(([x, y]): Point => [x!, y!]))),
+    0,
+  );
 }
 
 /** The same of two features' areas. */

@@ -26,10 +26,14 @@ export function distanceToPiece(a: Point, b: Point, x: number, y: number): numbe
 }
 
 /** The point of the piece from a to b that is nearest to another. */
-export const nearestOn = (a: Point, b: Point, point: Point): Point => between(a, b, nearestShare(a, b, point[0], point[1]));
+export const nearestOn = (a: Point, b: Point, point: Point): Point =>
+  between(a, b, nearestShare(a, b, point[0], point[1]));
 
 /** The place on a path that is nearest to a point, and how far it is. */
-export function nearestOnPath(path: readonly Point[], point: Point): { readonly point: Point; readonly distance: number } {
+export function nearestOnPath(
+  path: readonly Point[],
+  point: Point,
+): { readonly point: Point; readonly distance: number } {
   let best = { point: path[0]!, distance: Infinity };
   for (let i = 1; i < path.length; i++) {
     const place = nearestOn(path[i - 1]!, path[i]!, point);

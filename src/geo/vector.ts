@@ -30,10 +30,7 @@ export const cross = (a: Point, b: Point): number => a[0] * b[1] - a[1] * b[0];
 export const bearingDegrees = ([x, y]: Point): number => (degrees(Math.atan2(x, y)) + 360) % 360;
 
 /** Unit direction of a compass bearing. */
-export const directionOfBearing = (bearing: number): Point => [
-  Math.sin(radians(bearing)),
-  Math.cos(radians(bearing)),
-];
+export const directionOfBearing = (bearing: number): Point => [Math.sin(radians(bearing)), Math.cos(radians(bearing))];
 
 /** Turn from direction a to direction b, degrees, right positive, within ±180. */
 export const turnDegrees = (a: Point, b: Point): number => -degrees(Math.atan2(cross(a, b), dot(a, b)));

@@ -36,10 +36,18 @@ export class DialView {
     const drag = ({ clientX, clientY }: PointerEvent): void => {
       const box = dial.getBoundingClientRect();
       const scale = (box.width / 224) * DIAL_RADIUS;
-      const there = windAt((clientX - (box.left + box.width / 2)) / scale, (clientY - (box.top + box.height / 2)) / scale, bearing);
+      const there = windAt(
+        (clientX - (box.left + box.width / 2)) / scale,
+        (clientY - (box.top + box.height / 2)) / scale,
+        bearing,
+      );
       // Whole units and five degrees: a finger is no finer.
       const speed = speedFrom(Math.round(speedIn(there.speedMetresPerSecond, units())), units());
-      change(speed === 0 ? undefined : { speedMetresPerSecond: speed, fromDegrees: (Math.round(there.fromDegrees / 5) * 5) % 360 });
+      change(
+        speed === 0
+          ? undefined
+          : { speedMetresPerSecond: speed, fromDegrees: (Math.round(there.fromDegrees / 5) * 5) % 360 },
+      );
     };
     dial.addEventListener("pointerdown", (event) => {
       event.preventDefault();
@@ -70,7 +78,14 @@ export class DialView {
     if (length > 16) this.arrow.removeAttribute("display");
     else this.arrow.setAttribute("display", "none");
     const [ux, uy] = [x / (length || 1), y / (length || 1)];
-    for (const shaft of this.arrow.querySelectorAll(`[${attr.windShaft}]`)) shaft.setAttribute("d", `M${(x - ux * 10).toFixed(1)} ${(y - uy * 10).toFixed(1)}L${(ux * 9).toFixed(1)} ${(uy * 9).toFixed(1)}`);
-    this.head.setAttribute("transform", `translate(${(ux * -1).toFixed(1)} ${(uy * -1).toFixed(1)}) rotate(${((Math.atan2(ux, -uy) * 180) / Math.PI).toFixed(1)})`);
+    for (const shaft of this.arrow.querySelectorAll(`[${attr.windShaft}]`))
+      shaft.setAttribute(
+        "d",
+        `M${(x - ux * 10).toFixed(1)} ${(y - uy * 10).toFixed(1)}L${(ux * 9).toFixed(1)} ${(uy * 9).toFixed(1)}`,
+      );
+    this.head.setAttribute(
+      "transform",
+      `translate(${(ux * -1).toFixed(1)} ${(uy * -1).toFixed(1)}) rotate(${((Math.atan2(ux, -uy) * 180) / Math.PI).toFixed(1)})`,
+    );
   }
 }

@@ -20,7 +20,10 @@ export function windAt(x: number, y: number, holeBearingDegrees: number): Wind {
 }
 
 /** Where a wind's mark stands; winds stronger than the rim stand on it. */
-export function placeOf({ speedMetresPerSecond, fromDegrees }: Wind, holeBearingDegrees: number): readonly [x: number, y: number] {
+export function placeOf(
+  { speedMetresPerSecond, fromDegrees }: Wind,
+  holeBearingDegrees: number,
+): readonly [x: number, y: number] {
   const out = Math.min(1, speedMetresPerSecond / RIM_METRES_PER_SECOND);
   const angle = ((fromDegrees - holeBearingDegrees) * Math.PI) / 180;
   return [Math.sin(angle) * out, -Math.cos(angle) * out];
@@ -44,4 +47,7 @@ export function keyTurn(key: string): number | undefined {
   }
 }
 
-export const turnedBy = (wind: Wind, degrees: number): Wind => ({ ...wind, fromDegrees: turned(wind.fromDegrees + degrees) });
+export const turnedBy = (wind: Wind, degrees: number): Wind => ({
+  ...wind,
+  fromDegrees: turned(wind.fromDegrees + degrees),
+});

@@ -33,17 +33,24 @@ export class ConditionsFields {
   private readonly dial: DialView | undefined;
 
   /** @throws when the page lacks a part */
-  constructor(panel: Element, bearing: number, words: IslandWords["conditions"], { typed, left, ...dial }: FieldCalls) {
+  constructor(
+    panel: Element,
+    bearing: number,
+    words: IslandWords["conditions"],
+    { typed, left, ...dial }: FieldCalls,
+  ) {
     this.words = words;
     const drawing = panel.querySelector<SVGSVGElement>(`[${attr.dial}]`);
     this.dial = drawing === null ? undefined : new DialView(drawing, bearing, dial);
-    this.rows = new Map([...panel.querySelectorAll<HTMLInputElement>(`input[${attr.field}]`)].map((input) => {
-      const field = input.getAttribute(attr.field) as ConditionsField;
-      const note = partOf<HTMLElement>(panel, `[${attr.note}="${field}"]`);
-      input.addEventListener("input", () => typed(field, input.value));
-      input.addEventListener("change", () => left(field));
-      return [field, { input, note, hint: note.textContent ?? "" }];
-    }));
+    this.rows = new Map(
+      [...panel.querySelectorAll<HTMLInputElement>(`input[${attr.field}]`)].map((input) => {
+        const field = input.getAttribute(attr.field) as ConditionsField;
+        const note = partOf<HTMLElement>(panel, `[${attr.note}="${field}"]`);
+        input.addEventListener("input", () => typed(field, input.value));
+        input.addEventListener("change", () => left(field));
+        return [field, { input, note, hint: note.textContent ?? "" }];
+      }),
+    );
   }
 
   /** Without heights there is neither dial nor weather: lengths alone, as on the level in still air. */
@@ -74,17 +81,26 @@ export class ConditionsFields {
 
   /** As the page shows it beside the field. */
   private unitOf(field: ConditionsField): string {
-    return field === "from" ? this.words.degreesUnit : this.rows.get(field)?.input.nextElementSibling?.textContent ?? "";
+    return field === "from"
+      ? this.words.degreesUnit
+      : (this.rows.get(field)?.input.nextElementSibling?.textContent ?? "");
   }
 
   private hintOf({ conditions: { carryMetres } }: ConditionsState, field: ConditionsField, { hint }: Row): string {
-    return field === "carry" && carryMetres !== undefined && isUnmeasuredDriver(carryMetres) ? this.words.unmeasuredDriver : hint;
+    return field === "carry" && carryMetres !== undefined && isUnmeasuredDriver(carryMetres)
+      ? this.words.unmeasuredDriver
+      : hint;
   }
 
   private refusal({ units, typed }: ConditionsState, field: ConditionsField): string {
     const { outside, notANumber, windSpeed, windFrom, temperature, carry } = this.words;
     const names: Readonly<Record<ConditionsField, string>> = { speed: windSpeed, from: windFrom, temperature, carry };
     const { least, most } = limitsOf(field, units);
-    return (typed[field] === "outside" ? outside : notANumber)({ name: names[field], least: String(least).replace("-", "\u2212"), most, unit: this.unitOf(field) });
+    return (typed[field] === "outside" ? outside : notANumber)({
+      name: names[field],
+      least: String(least).replace("-", "\u2212"),
+      most,
+      unit: this.unitOf(field),
+    });
   }
 }

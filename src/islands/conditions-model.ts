@@ -34,7 +34,10 @@ export function limitsOf(field: ConditionsField, unit: LengthUnit): { readonly l
     case "temperature":
       return { least: -20, most: 45 };
     case "carry":
-      return { least: Math.ceil(inUnit(SHORTEST_CARRY_METRES, unit)), most: Math.floor(inUnit(LONGEST_CARRY_METRES, unit)) };
+      return {
+        least: Math.ceil(inUnit(SHORTEST_CARRY_METRES, unit)),
+        most: Math.floor(inUnit(LONGEST_CARRY_METRES, unit)),
+      };
   }
 }
 
@@ -53,7 +56,10 @@ export function readField(text: string, field: ConditionsField, unit: LengthUnit
 }
 
 /** The air and wind of a day at a height; a refusal when a number in it makes no sense. */
-export function dayOf({ wind, temperatureCelsius }: Conditions, heightMetres: number): FlightResult<{ readonly day: DayConditions }> {
+export function dayOf(
+  { wind, temperatureCelsius }: Conditions,
+  heightMetres: number,
+): FlightResult<{ readonly day: DayConditions }> {
   const answer = airFrom({ heightMetres, temperatureCelsius: temperatureCelsius ?? STATED_TEMPERATURE_CELSIUS });
   return answer.ok ? { ok: true, day: { air: answer.air, ...(wind ? { wind } : {}) } } : answer;
 }
@@ -74,24 +80,42 @@ export interface Today {
  *
  * @param driverMetres level carry of the golfer's driver; undefined for nobody in particular
  */
-export function todayOf([distanceMetres, riseMetres, bearingDegrees]: ShotNumbers, day: DayConditions, driverMetres?: number): FlightResult<Today> {
+export function todayOf(
+  [distanceMetres, riseMetres, bearingDegrees]: ShotNumbers,
+  day: DayConditions,
+  driverMetres?: number,
+): FlightResult<Today> {
   const answer = effectiveLength({ distanceMetres, riseMetres, bearingDegrees }, day, { driverMetres });
   return answer.ok
-    ? { ok: true, lengthMetres: answer.lengthMetres, plusMinusMetres: answer.plusMinusMetres, driftMetres: answer.drift.metres, runMetres: answer.run.metres, indication: answer.indication }
+    ? {
+        ok: true,
+        lengthMetres: answer.lengthMetres,
+        plusMinusMetres: answer.plusMinusMetres,
+        driftMetres: answer.drift.metres,
+        runMetres: answer.run.metres,
+        indication: answer.indication,
+      }
     : answer;
 }
 
 /** Index of the worked-out drive length nearest to a golfer's own. */
 export const nearestDrive = (drivesMetres: readonly number[], carryMetres: number): number =>
-  drivesMetres.reduce((best, drive, i) => (Math.abs(drive - carryMetres) < Math.abs(drivesMetres[best]! - carryMetres) ? i : best), 0);
+  drivesMetres.reduce(
+    (best, drive, i) => (Math.abs(drive - carryMetres) < Math.abs(drivesMetres[best]! - carryMetres) ? i : best),
+    0,
+  );
 
 const between = (a: number, b: number, share: number): number => a + (b - a) * share;
 
 /** A shot part of the way from one to another; bearings by the shorter turn. */
-export const shotBetween = ([distance, rise, bearing]: ShotNumbers, [toDistance, toRise, toBearing]: ShotNumbers, share: number): ShotNumbers => [
+export const shotBetween = (
+  [distance, rise, bearing]: ShotNumbers,
+  [toDistance, toRise, toBearing]: ShotNumbers,
+  share: number,
+): ShotNumbers => [
   between(distance, toDistance, share),
   between(rise, toRise, share),
-  (bearing + ((((toBearing - bearing) % 360) + 540) % 360 - 180) * share + 360) % 360,
+  (bearing + (((((toBearing - bearing) % 360) + 540) % 360) - 180) * share + 360) % 360,
 ];
 
 /**
@@ -99,7 +123,11 @@ export const shotBetween = ([distance, rise, bearing]: ShotNumbers, [toDistance,
  * two lengths worked out about it, the ground underfoot at the nearer of them. Beyond the
  * lengths worked out, the last of them. Undefined where that drive is as long as the hole.
  */
-export function driveOf({ drivesMetres, tees }: Pick<GroundData, "drivesMetres" | "tees">, tee: string, carryMetres: number): { readonly metres: number; readonly own: OwnDrive } | undefined {
+export function driveOf(
+  { drivesMetres, tees }: Pick<GroundData, "drivesMetres" | "tees">,
+  tee: string,
+  carryMetres: number,
+): { readonly metres: number; readonly own: OwnDrive } | undefined {
   const drives = tees[tee] ?? [];
   const near = nearestDrive(drivesMetres, carryMetres);
   const nearest = drives[near];
@@ -111,14 +139,18 @@ export function driveOf({ drivesMetres, tees }: Pick<GroundData, "drivesMetres" 
   const share = (carryMetres - nearMetres) / (nextMetres - nearMetres);
   const part = (a: ShotNumbers, b: ShotNumbers): ShotNumbers => shotBetween(a, b, share);
   const [from, to] = [nearest.green, next.green];
-  const green: GreenShots | undefined = from && to && [part(from[0], to[0]), part(from[1], to[1]), part(from[2], to[2])];
+  const green: GreenShots | undefined = from &&
+    to && [part(from[0], to[0]), part(from[1], to[1]), part(from[2], to[2])];
   return {
     metres: carryMetres,
     own: {
       ...nearest,
       leavesMetres: between(nearest.leavesMetres, next.leavesMetres, share),
       ...(green ? { green } : {}),
-      next: nextMetAfter(carryMetres, [[nearMetres, nearest], [nextMetres, next]]),
+      next: nextMetAfter(carryMetres, [
+        [nearMetres, nearest],
+        [nextMetres, next],
+      ]),
     },
   };
 }
@@ -131,19 +163,24 @@ export function driveOf({ drivesMetres, tees }: Pick<GroundData, "drivesMetres" 
  * most the step nearer.
  */
 function nextMetAfter(metres: number, drives: readonly (readonly [metres: number, own: OwnDrive])[]): NextHazard[] {
-  const [[shortMetres, short], [longMetres, long]] = [...drives].sort((a, b) => a[0] - b[0]) as [typeof drives[0], typeof drives[0]];
+  const [[shortMetres, short], [longMetres, long]] = [...drives].sort((a, b) => a[0] - b[0]) as [
+    (typeof drives)[0],
+    (typeof drives)[0],
+  ];
   const [before, after] = [metres - shortMetres, longMetres - metres];
   const longer = long.next ?? [];
   const met = (short.next ?? []).map(([name, reach, carry, leaves]): NextHazard => {
     const least = Math.max(0, reach - before);
     const other = longer.find(([same]) => same === name);
     if (!other) return [name, least, carry, leaves];
-    const chord = carry === null || other[2] === null
-      ? null
-      : Math.max(between(carry, other[2], before / (before + after)), other[2] + after);
+    const chord =
+      carry === null || other[2] === null
+        ? null
+        : Math.max(between(carry, other[2], before / (before + after)), other[2] + after);
     return [name, Math.min(least, other[1]), chord, leaves];
   });
-  const onlyLonger = longer.filter(([name]) => !met.some(([same]) => same === name))
+  const onlyLonger = longer
+    .filter(([name]) => !met.some(([same]) => same === name))
     .map(([name, reach, carry, leaves]): NextHazard => [name, reach, carry === null ? null : carry + after, leaves]);
   return [...met, ...onlyLonger].sort((a, b) => a[1] - b[1]);
 }
@@ -151,8 +188,8 @@ function nextMetAfter(metres: number, drives: readonly (readonly [metres: number
 const COMPASS_POINTS = ["n", "ne", "e", "se", "s", "sw", "w", "nw"] as const;
 
 /** The point of the compass a bearing is nearest to. */
-export const compassPoint = (degrees: number): (typeof COMPASS_POINTS)[number] => COMPASS_POINTS[Math.round((((degrees % 360) + 360) % 360) / 45) % 8]!;
+export const compassPoint = (degrees: number): (typeof COMPASS_POINTS)[number] =>
+  COMPASS_POINTS[Math.round((((degrees % 360) + 360) % 360) / 45) % 8]!;
 
 /** Whether a wind is anything to speak of. */
 export const isWind = (wind: Wind | undefined): wind is Wind => wind !== undefined && wind.speedMetresPerSecond > 0;
-

@@ -32,7 +32,13 @@ export class OwnFigures {
    * @param drive where it comes down; undefined hides what is the golfer's own
    * @param levelMetres what the driver carries on the level in still air
    */
-  show(table: HTMLTableElement | null, drive: ReturnType<typeof driveOf>, levelMetres: number | undefined, { tee, units }: PageSettings, still: DayConditions): void {
+  show(
+    table: HTMLTableElement | null,
+    drive: ReturnType<typeof driveOf>,
+    levelMetres: number | undefined,
+    { tee, units }: PageSettings,
+    still: DayConditions,
+  ): void {
     const body = table?.querySelector<HTMLElement>(`[${attr.own}]`) ?? null;
     const card = document.querySelector<HTMLElement>(`[${attr.ownLanding}]`);
     body?.toggleAttribute("hidden", drive === undefined || drive.own.green === undefined);
@@ -48,7 +54,14 @@ export class OwnFigures {
     if (card !== null) this.fillCard(card, drive.own, text, units);
   }
 
-  private fillRows(body: HTMLElement, { green }: OwnDrive, drive: string, units: LengthUnit, still: DayConditions, driverMetres: number | undefined): void {
+  private fillRows(
+    body: HTMLElement,
+    { green }: OwnDrive,
+    drive: string,
+    units: LengthUnit,
+    still: DayConditions,
+    driverMetres: number | undefined,
+  ): void {
     const title = body.querySelector(`[${attr.ownTitle}]`);
     if (title !== null) title.textContent = this.words.afterYours({ drive });
     (["front", "middle", "back"] as const).forEach((name, i) => {
@@ -82,12 +95,22 @@ export class OwnFigures {
       set(`[${attr.ownValue}="${side}"]`, trouble ? whole(trouble[1]) : "");
       set(`[${attr.ownName}="${side}"]`, trouble ? trouble[0] : say.clear);
     }
-    set(`[${attr.ownValue}="next"]`, (own.next ?? []).map((hazard) => nextText(hazard, units, say.nextLeaves)).join("; ") || say.clear);
+    set(
+      `[${attr.ownValue}="next"]`,
+      (own.next ?? []).map((hazard) => nextText(hazard, units, say.nextLeaves)).join("; ") || say.clear,
+    );
     const { lie } = own;
-    const slope = lie === undefined ? [] : [
-      ...(Math.abs(lie[0]) >= LEVEL_LIE_PERCENT ? [(lie[0] > 0 ? say.uphill : say.downhill)({ percent: Math.round(Math.abs(lie[0])) })] : []),
-      ...(Math.abs(lie[1]) >= LEVEL_LIE_PERCENT ? [(lie[1] > 0 ? say.fallsLeft : say.fallsRight)({ percent: Math.round(Math.abs(lie[1])) })] : []),
-    ];
+    const slope =
+      lie === undefined
+        ? []
+        : [
+            ...(Math.abs(lie[0]) >= LEVEL_LIE_PERCENT
+              ? [(lie[0] > 0 ? say.uphill : say.downhill)({ percent: Math.round(Math.abs(lie[0])) })]
+              : []),
+            ...(Math.abs(lie[1]) >= LEVEL_LIE_PERCENT
+              ? [(lie[1] > 0 ? say.fallsLeft : say.fallsRight)({ percent: Math.round(Math.abs(lie[1])) })]
+              : []),
+          ];
     set(`[${attr.ownValue}="lie"]`, lie === undefined ? "–" : slope.length > 0 ? slope.join(", ") : say.level);
     const view = [
       ...(own.seen === undefined ? [] : [own.seen ? say.seen : say.hidden]),
@@ -98,7 +121,11 @@ export class OwnFigures {
 }
 
 /** "The Burn 142–220, leaves 137": reach rounded down, carry up. */
-function nextText([name, reach, carry, leaves]: NextHazard, units: LengthUnit, left: IslandWords["landing"]["nextLeaves"]): string {
+function nextText(
+  [name, reach, carry, leaves]: NextHazard,
+  units: LengthUnit,
+  left: IslandWords["landing"]["nextLeaves"],
+): string {
   const figures = `${wholeIn(reach, units, "down")}${carry === null ? "" : `–${wholeIn(carry, units, "up")}`}`;
   return `${name} ${figures}${leaves === null ? "" : `, ${left({ length: wholeIn(leaves, units) })}`}`;
 }

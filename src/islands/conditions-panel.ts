@@ -1,4 +1,7 @@
-/** The day's conditions and the golfer's own lengths on a page: all that happens because of them. Fetched with the flight code. */
+/**
+ * The day's conditions and the golfer's own lengths on a page: all that happens because of them. Fetched
+ * with the flight code.
+ */
 import * as attr from "../contract/attributes.ts";
 import { ConditionsFields, partOf } from "./conditions-fields.ts";
 import { ConditionsFigures } from "./conditions-figures.ts";
@@ -28,7 +31,10 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
     typed: (field, text) => happen({ kind: "typed", field, text, bearing }),
     left: (field) => happen({ kind: "left", field }),
   });
-  const figures = new ConditionsFigures({ bearing, heightMetres: Number(panel.getAttribute(attr.height)), level: fields.level }, words);
+  const figures = new ConditionsFigures(
+    { bearing, heightMetres: Number(panel.getAttribute(attr.height)), level: fields.level },
+    words,
+  );
   const now = partOf<HTMLElement>(panel, `[${attr.conditionsNow}]`);
   const say = (text: string | undefined): void => {
     if (text !== undefined && now.textContent !== text) now.textContent = text;
@@ -36,7 +42,10 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   const ground = new GroundFile(compute, () => say(words.conditions.failed));
 
   function kept(): Pick<ConditionsState, "conditions" | "lengths"> {
-    return { conditions: readConditions(stored(CONDITIONS_KEY), Date.now()), lengths: readLengths(stored(LENGTHS_KEY)) };
+    return {
+      conditions: readConditions(stored(CONDITIONS_KEY), Date.now()),
+      lengths: readLengths(stored(LENGTHS_KEY)),
+    };
   }
 
   function compute(): void {
@@ -81,10 +90,19 @@ export async function startPanel(panel: HTMLDetailsElement): Promise<void> {
   const place = partOf<HTMLDetailsElement>(panel, `[${attr.lengths}]`);
   const openLadder = (): void => {
     if (ladder !== undefined || !place.open) return;
-    void import("./lengths-panel.ts").then(({ LengthsPanel }) => {
-      ladder ??= new LengthsPanel(place, words.conditions, words.lengths, words.units, () => state.lengths, (lengths) => happen({ kind: "lengths", lengths }));
-      compute();
-    }).catch(() => say(words.conditions.failed));
+    void import("./lengths-panel.ts")
+      .then(({ LengthsPanel }) => {
+        ladder ??= new LengthsPanel(
+          place,
+          words.conditions,
+          words.lengths,
+          words.units,
+          () => state.lengths,
+          (lengths) => happen({ kind: "lengths", lengths }),
+        );
+        compute();
+      })
+      .catch(() => say(words.conditions.failed));
   };
   place.addEventListener("toggle", openLadder);
   openLadder();

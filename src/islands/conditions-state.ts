@@ -1,4 +1,7 @@
-/** What a golfer can do to the day's conditions and their own lengths, and how these then stand. Pure: `conditions-panel.ts` does the rest. */
+/**
+ * What a golfer can do to the day's conditions and their own lengths, and how these then stand. Pure:
+ * `conditions-panel.ts` does the rest.
+ */
 import type { ConditionsField } from "../contract/dataset.ts";
 import type { Wind } from "../flight/wind.ts";
 import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
@@ -12,7 +15,10 @@ export interface ConditionsState {
   readonly units: LengthUnit;
   readonly conditions: Conditions;
   readonly lengths: OwnLengths;
-  /** Fields that stand as they were typed, each with why it is refused, if it is; the others are written from the conditions. */
+  /**
+   * Fields that stand as they were typed, each with why it is refused, if it is; the others are written from
+   * the conditions.
+   */
   readonly typed: Readonly<Partial<Record<ConditionsField, Refusal | "taken">>>;
 }
 
@@ -30,15 +36,20 @@ export type ConditionsEvent =
 
 /** The same state where an event changes nothing. */
 export function nextConditions(state: ConditionsState, event: ConditionsEvent): ConditionsState {
-  const changed = (conditions: Partial<Conditions>, typed: ConditionsState["typed"] = {}): ConditionsState =>
-    ({ ...state, conditions: { ...state.conditions, ...conditions }, typed });
+  const changed = (conditions: Partial<Conditions>, typed: ConditionsState["typed"] = {}): ConditionsState => ({
+    ...state,
+    conditions: { ...state.conditions, ...conditions },
+    typed,
+  });
   switch (event.kind) {
     case "typed": {
       const { field, text, bearing } = event;
       const reading = readField(text, field, state.units);
       if (!reading.ok) return { ...state, typed: { ...state.typed, [field]: reading.reason } };
       const change = changeOf(state, field, reading.value, bearing);
-      return change === undefined ? { ...state, typed: { ...state.typed, [field]: "taken" } } : changed(change, { [field]: "taken" });
+      return change === undefined
+        ? { ...state, typed: { ...state.typed, [field]: "taken" } }
+        : changed(change, { [field]: "taken" });
     }
     case "left":
       // What is refused stays to be mended.
@@ -56,15 +67,28 @@ export function nextConditions(state: ConditionsState, event: ConditionsEvent): 
   }
 }
 
-export const isRefused = ({ typed }: ConditionsState, field: ConditionsField): boolean => typed[field] !== undefined && typed[field] !== "taken";
+export const isRefused = ({ typed }: ConditionsState, field: ConditionsField): boolean =>
+  typed[field] !== undefined && typed[field] !== "taken";
 
 /** What a field's value says; undefined where it says nothing. */
-function changeOf({ units, conditions: { wind } }: ConditionsState, field: ConditionsField, value: number | undefined, bearing: number): Partial<Conditions> | undefined {
+function changeOf(
+  { units, conditions: { wind } }: ConditionsState,
+  field: ConditionsField,
+  value: number | undefined,
+  bearing: number,
+): Partial<Conditions> | undefined {
   switch (field) {
     case "speed":
-      return { wind: value === undefined ? undefined : { speedMetresPerSecond: speedFrom(value, units), fromDegrees: wind?.fromDegrees ?? bearing } };
+      return {
+        wind:
+          value === undefined
+            ? undefined
+            : { speedMetresPerSecond: speedFrom(value, units), fromDegrees: wind?.fromDegrees ?? bearing },
+      };
     case "from":
-      return value === undefined ? undefined : { wind: { speedMetresPerSecond: wind?.speedMetresPerSecond ?? 0, fromDegrees: value % 360 } };
+      return value === undefined
+        ? undefined
+        : { wind: { speedMetresPerSecond: wind?.speedMetresPerSecond ?? 0, fromDegrees: value % 360 } };
     case "temperature":
       return { temperatureCelsius: value };
     case "carry":
@@ -73,7 +97,10 @@ function changeOf({ units, conditions: { wind } }: ConditionsState, field: Condi
 }
 
 /** What a field shows where nobody types in it. */
-export function textOf({ units, conditions: { wind, temperatureCelsius, carryMetres } }: ConditionsState, field: ConditionsField): string {
+export function textOf(
+  { units, conditions: { wind, temperatureCelsius, carryMetres } }: ConditionsState,
+  field: ConditionsField,
+): string {
   const values: Readonly<Record<ConditionsField, number | undefined>> = {
     speed: wind && Math.round(speedIn(wind.speedMetresPerSecond, units)),
     from: wind && Math.round(wind.fromDegrees) % 360,

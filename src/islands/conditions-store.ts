@@ -22,7 +22,10 @@ export const LENGTHS_KEY = "marram.lengths";
 export const CONDITIONS_EVENT = "marram:conditions";
 
 /** @param now milliseconds since 1970 */
-export const writeConditions = ({ wind, temperatureCelsius, carryMetres }: Conditions, now: number): string | undefined =>
+export const writeConditions = (
+  { wind, temperatureCelsius, carryMetres }: Conditions,
+  now: number,
+): string | undefined =>
   wind === undefined && temperatureCelsius === undefined && carryMetres === undefined
     ? undefined
     : JSON.stringify({ wind, temperatureCelsius, carryMetres, at: now });
@@ -50,7 +53,9 @@ export function readConditions(text: string | null, now: number): Conditions {
 function windOf(value: unknown): Wind | undefined {
   if (typeof value !== "object" || value === null) return undefined;
   const { speedMetresPerSecond, fromDegrees } = value as Record<string, unknown>;
-  return finite(speedMetresPerSecond) && speedMetresPerSecond >= 0 && finite(fromDegrees) ? { speedMetresPerSecond, fromDegrees } : undefined;
+  return finite(speedMetresPerSecond) && speedMetresPerSecond >= 0 && finite(fromDegrees)
+    ? { speedMetresPerSecond, fromDegrees }
+    : undefined;
 }
 
 export const isSet = ({ wind, temperatureCelsius, carryMetres }: Conditions): boolean =>

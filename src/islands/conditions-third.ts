@@ -22,7 +22,13 @@ export interface ThirdFigures {
 }
 
 /** What the table says of a third. Pure. */
-export function thirdFigures(green: GreenShots, third: Third, still: DayConditions, units: LengthUnit, words: IslandWords["conditions"]): ThirdFigures {
+export function thirdFigures(
+  green: GreenShots,
+  third: Third,
+  still: DayConditions,
+  units: LengthUnit,
+  words: IslandWords["conditions"],
+): ThirdFigures {
   const shot = inThird(green, third);
   const answer = todayOf(shot, still);
   const whole = (metres: number): string => String(Math.round(inUnit(metres, units)));
@@ -40,13 +46,21 @@ export function thirdFigures(green: GreenShots, third: Third, still: DayConditio
  *
  * @param name the third's, as the settings have it
  */
-export function showThird(table: HTMLTableElement, third: Third, name: string, still: DayConditions, units: LengthUnit, words: IslandWords["conditions"]): void {
+export function showThird(
+  table: HTMLTableElement,
+  third: Third,
+  name: string,
+  still: DayConditions,
+  units: LengthUnit,
+  words: IslandWords["conditions"],
+): void {
   for (const middle of table.querySelectorAll<HTMLTableRowElement>(`tr[${attr.middle}]:not([${attr.thirdRow}])`)) {
     const next = middle.nextElementSibling;
     const before = next?.hasAttribute(attr.thirdRow) ? next : undefined;
     const rows = [middle.previousElementSibling, middle, before?.nextElementSibling ?? next];
     const [front, centre, back] = rows.map((row) => shotOf(row?.getAttribute(attr.shot)));
-    const green: GreenShots | undefined = third !== "middle" && front && centre && back ? [front, centre, back] : undefined;
+    const green: GreenShots | undefined =
+      third !== "middle" && front && centre && back ? [front, centre, back] : undefined;
     middle.toggleAttribute("hidden", green !== undefined);
     // The same row is not worked out again with every turn of the wind.
     const key = JSON.stringify([green, third, units]);
@@ -56,7 +70,12 @@ export function showThird(table: HTMLTableElement, third: Third, name: string, s
   }
 }
 
-function rowOf(middle: HTMLTableRowElement, key: string, name: string, { shot, distance, plays, run }: ThirdFigures): HTMLTableRowElement {
+function rowOf(
+  middle: HTMLTableRowElement,
+  key: string,
+  name: string,
+  { shot, distance, plays, run }: ThirdFigures,
+): HTMLTableRowElement {
   const row = middle.cloneNode(true) as HTMLTableRowElement;
   row.removeAttribute("hidden");
   row.removeAttribute(attr.ownRow);

@@ -20,22 +20,45 @@ const spread = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Ma
 const LEAST_DRIFT_METRES = 1;
 
 /** A cell's content: figure, spread, and which way the wind moves the ball. */
-export function answeredParts(answer: FlightResult<Omit<Today, "runMetres">>, unit: LengthUnit, words: IslandWords["conditions"]): { readonly figure: string; readonly notes: readonly string[] } {
-  if (!answer.ok) return { figure: "–", notes: [answer.reason === "too-short" ? words.tooShort : answer.reason === "too-long" ? words.tooLong : words.unreachable] };
+export function answeredParts(
+  answer: FlightResult<Omit<Today, "runMetres">>,
+  unit: LengthUnit,
+  words: IslandWords["conditions"],
+): { readonly figure: string; readonly notes: readonly string[] } {
+  if (!answer.ok)
+    return {
+      figure: "–",
+      notes: [
+        answer.reason === "too-short"
+          ? words.tooShort
+          : answer.reason === "too-long"
+            ? words.tooLong
+            : words.unreachable,
+      ],
+    };
   const { lengthMetres, plusMinusMetres, driftMetres, indication } = answer;
-  const drift = Math.abs(driftMetres) < LEAST_DRIFT_METRES ? [] : [(driftMetres < 0 ? words.driftLeft : words.driftRight)({ length: whole(Math.abs(driftMetres), unit) })];
-  return { figure: whole(lengthMetres, unit), notes: [spread(plusMinusMetres, unit), ...drift, ...(indication ? [words.indication] : [])] };
+  const drift =
+    Math.abs(driftMetres) < LEAST_DRIFT_METRES
+      ? []
+      : [(driftMetres < 0 ? words.driftLeft : words.driftRight)({ length: whole(Math.abs(driftMetres), unit) })];
+  return {
+    figure: whole(lengthMetres, unit),
+    notes: [spread(plusMinusMetres, unit), ...drift, ...(indication ? [words.indication] : [])],
+  };
 }
 
 /** Writes a figure and its notes into a cell. */
 export function writeParts(cell: Element, figure: string, notes: readonly string[]): void {
   const bold = document.createElement("b");
   bold.textContent = figure;
-  cell.replaceChildren(bold, ...notes.flatMap((note) => {
-    const small = document.createElement("small");
-    small.textContent = note;
-    return [" ", small];
-  }));
+  cell.replaceChildren(
+    bold,
+    ...notes.flatMap((note) => {
+      const small = document.createElement("small");
+      small.textContent = note;
+      return [" ", small];
+    }),
+  );
 }
 
 /** Fills a table's column for the day, or hides it without one; tells which carries are within the golfer's own. */
@@ -63,7 +86,10 @@ export function showToday(
     }
     if (asked) {
       // The carry must do for the worse of the two balls.
-      reach.textContent = answer.ok && answer.lengthMetres + answer.plusMinusMetres <= carryMetres ? words.withinYours : words.beyondYours;
+      reach.textContent =
+        answer.ok && answer.lengthMetres + answer.plusMinusMetres <= carryMetres
+          ? words.withinYours
+          : words.beyondYours;
       reach.toggleAttribute("hidden", false);
     }
   }

@@ -25,15 +25,18 @@ window.addEventListener("storage", ({ key, newValue }) => {
 const panel = document.querySelector<HTMLDetailsElement>(`[${attr.conditions}]`);
 if (panel !== null) {
   let asked: Promise<void> | undefined;
-  const load = (): Promise<void> => (asked ??= import("./conditions-panel.ts").then(({ startPanel }) => startPanel(panel)));
-  const soon = (): void => void load().catch(() => {
-    asked = undefined;
-    const note = panel.querySelector(`[${attr.conditionsNow}]`);
-    if (note !== null) note.textContent = panel.getAttribute(attr.failed) ?? "";
-  });
+  const load = (): Promise<void> =>
+    (asked ??= import("./conditions-panel.ts").then(({ startPanel }) => startPanel(panel)));
+  const soon = (): void =>
+    void load().catch(() => {
+      asked = undefined;
+      const note = panel.querySelector(`[${attr.conditionsNow}]`);
+      if (note !== null) note.textContent = panel.getAttribute(attr.failed) ?? "";
+    });
   panel.addEventListener("toggle", () => panel.open && soon());
   panel.querySelector("summary")?.addEventListener("pointerenter", soon, { once: true });
-  if (isSet(readConditions(stored(CONDITIONS_KEY), Date.now())) || stored(LENGTHS_KEY) !== null || isElsewhere()) whenIdle(soon);
+  if (isSet(readConditions(stored(CONDITIONS_KEY), Date.now())) || stored(LENGTHS_KEY) !== null || isElsewhere())
+    whenIdle(soon);
   document.addEventListener(SETTINGS_EVENT, () => isElsewhere() && soon());
 }
 

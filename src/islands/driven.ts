@@ -1,5 +1,6 @@
 /**
- * Where the golfer's strokes along the line of play come down: from what they carry on the level, the day's air and wind
+ * Where the golfer's strokes along the line of play come down: from what they carry on the level, the day's air
+ * and wind
  * along the stroke, and the rise of the ground. Pure; every driven distance of the pages is worked out here.
  */
 import type { FromTee, GroundData } from "../contract/ground-data.ts";
@@ -34,12 +35,22 @@ export const golferOf = (carryMetres: number | undefined): number | undefined =>
 export const isUnmeasuredDriver = (carryMetres: number): boolean =>
   carryMetres < MEASURED_DRIVERS_METRES.least || carryMetres > MEASURED_DRIVERS_METRES.most;
 
-/** Height over the tee of the line of play, between the lengths worked out; beyond them that of the nearest, 0 where none is known. */
-export function riseAlong({ drivesMetres, tees }: Pick<GroundData, "drivesMetres" | "tees">, tee: string, metres: number): number {
-  const known = [[0, 0] as const, ...drivesMetres.flatMap((drive, i) => {
-    const rise = tees[tee]?.[i]?.rise;
-    return rise === undefined ? [] : [[drive, rise] as const];
-  })];
+/**
+ * Height over the tee of the line of play, between the lengths worked out; beyond them that of the nearest,
+ * 0 where none is known.
+ */
+export function riseAlong(
+  { drivesMetres, tees }: Pick<GroundData, "drivesMetres" | "tees">,
+  tee: string,
+  metres: number,
+): number {
+  const known = [
+    [0, 0] as const,
+    ...drivesMetres.flatMap((drive, i) => {
+      const rise = tees[tee]?.[i]?.rise;
+      return rise === undefined ? [] : [[drive, rise] as const];
+    }),
+  ];
   const after = known.findIndex(([drive]) => drive >= metres);
   if (after < 0) return known[known.length - 1]![1];
   if (after === 0) return known[0]![1];
@@ -47,25 +58,35 @@ export function riseAlong({ drivesMetres, tees }: Pick<GroundData, "drivesMetres
   return low + ((high - low) * (metres - from)) / (to - from);
 }
 
-const placeAt = ({ marker, line }: FromTee, metres: number): Point => (metres <= 0 ? marker : pointAt(lineThrough(line), metres));
+const placeAt = ({ marker, line }: FromTee, metres: number): Point =>
+  metres <= 0 ? marker : pointAt(lineThrough(line), metres);
 
 /**
  * How far along the line it carries.
  *
  * @param day undefined with plain figures, and without a day: the level carry itself
  */
-export function drivenMetres(ground: DrivenGround, tee: string, { fromMetres, levelMetres, driverMetres }: DrivenStroke, day: DayConditions | undefined): number {
+export function drivenMetres(
+  ground: DrivenGround,
+  tee: string,
+  { fromMetres, levelMetres, driverMetres }: DrivenStroke,
+  day: DayConditions | undefined,
+): number {
   const from = ground.from[tee];
   if (day === undefined || from === undefined) return levelMetres;
   const start = placeAt(from, fromMetres);
   const low = riseAlong(ground, tee, fromMetres);
   let metres = levelMetres;
   for (let n = 0; n < MOST_ROUNDS; n += 1) {
-    const answer = carryToday({
-      levelCarryMetres: levelMetres,
-      riseMetres: riseAlong(ground, tee, fromMetres + metres) - low,
-      bearingDegrees: bearingDegrees(directionTo(start, placeAt(from, fromMetres + metres))),
-    }, day, { driverMetres: golferOf(driverMetres) });
+    const answer = carryToday(
+      {
+        levelCarryMetres: levelMetres,
+        riseMetres: riseAlong(ground, tee, fromMetres + metres) - low,
+        bearingDegrees: bearingDegrees(directionTo(start, placeAt(from, fromMetres + metres))),
+      },
+      day,
+      { driverMetres: golferOf(driverMetres) },
+    );
     if (!answer.ok) return metres;
     const moved = Math.abs(answer.carry.metres - metres);
     metres = answer.carry.metres;

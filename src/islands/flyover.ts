@@ -32,7 +32,12 @@ function offer(parts: Parts): void {
   };
 
   const player = openable<Player, MapFailure>({
-    load: (turn) => open(parts, islandWords().then(({ film }) => (words = film)), turn),
+    load: (turn) =>
+      open(
+        parts,
+        islandWords().then(({ film }) => (words = film)),
+        turn,
+      ),
     reasonOf: (cause) => (cause instanceof MapFailure ? cause : new MapFailure("data", cause)),
     show(state) {
       switch (state.kind) {
@@ -72,7 +77,11 @@ function canDraw(): boolean {
   return context !== null;
 }
 
-async function open(parts: Parts, speaking: Promise<IslandWords["film"]>, { signal, close, fail }: Turn<MapFailure>): Promise<Player> {
+async function open(
+  parts: Parts,
+  speaking: Promise<IslandWords["film"]>,
+  { signal, close, fail }: Turn<MapFailure>,
+): Promise<Player> {
   const address = new URL(parts.root.getAttribute(attr.courseData) ?? "", document.baseURI);
   const [{ openPlayer }, words, film, course] = await Promise.all([
     import("./flyover/player.ts"),

@@ -15,5 +15,5 @@ export function islandWords(): Promise<IslandWords> {
 async function fetchWords(): Promise<IslandWords> {
   const response = await fetch(`${import.meta.env.BASE_URL}words-${document.documentElement.lang}.json`);
   if (!response.ok) throw new Error(`The words of this page answered ${response.status}`);
-  return readIslandWords(await response.json() as { readonly locale: string });
+  return readIslandWords((await response.json()) as { readonly locale: string });
 }

@@ -1,8 +1,18 @@
-/** The ladder of full shots: each with the length its driver gives, each to be typed over and taken back. Fetched when it is opened. */
+/**
+ * The ladder of full shots: each with the length its driver gives, each to be typed over and taken back.
+ * Fetched when it is opened.
+ */
 import * as attr from "../contract/attributes.ts";
 import { carryToday, type DayConditions } from "../flight/effective.ts";
 import { fromUnit, inUnit, type LengthUnit } from "../geo/units.ts";
-import { outOfOrder, RUNG_IDS, type DerivedRungId, type OwnLengths, type Rung, type RungId } from "../measure/ladder.ts";
+import {
+  outOfOrder,
+  RUNG_IDS,
+  type DerivedRungId,
+  type OwnLengths,
+  type Rung,
+  type RungId,
+} from "../measure/ladder.ts";
 import type { IslandWords } from "../words/island-words.ts";
 import type { UnitWords } from "../words/words.ts";
 import { golferOf } from "./driven.ts";
@@ -25,7 +35,11 @@ export interface DayDown {
   readonly bearingDegrees: number;
 }
 
-const made = <K extends keyof HTMLElementTagNameMap>(tag: K, attributes: Readonly<Record<string, string>>, ...children: readonly (Node | string)[]): HTMLElementTagNameMap[K] => {
+const made = <K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  attributes: Readonly<Record<string, string>>,
+  ...children: readonly (Node | string)[]
+): HTMLElementTagNameMap[K] => {
   const element = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
   element.append(...children);
@@ -50,7 +64,14 @@ export class LengthsPanel {
   private typing: RungId | undefined;
 
   /** @param lengths what the golfer has given by hand now */
-  constructor(place: HTMLElement, words: IslandWords["conditions"], say: IslandWords["lengths"], unitWords: UnitWords, lengths: () => OwnLengths, change: (next: OwnLengths) => void) {
+  constructor(
+    place: HTMLElement,
+    words: IslandWords["conditions"],
+    say: IslandWords["lengths"],
+    unitWords: UnitWords,
+    lengths: () => OwnLengths,
+    change: (next: OwnLengths) => void,
+  ) {
     this.words = words;
     this.say = say;
     this.unitWords = unitWords;
@@ -66,21 +87,55 @@ export class LengthsPanel {
       this.rows.get("fairway-wood")?.input?.focus();
     });
     const head = made("tr", {}, made("th", { scope: "col" }, say.shot), this.carryHead, this.todayHead);
-    const body = made("tbody", {}, ...[...this.rows].map(([id, { input, text, today, own, takeBack, note }]) =>
-      made("tr", { [attr.rung]: id },
-        made("th", { scope: "row" }, say.shots[id], own),
-        made("td", {}, ...(input ? [made("span", { class: "ladder-field" }, input, takeBack), note] : [text])),
-        today)));
-    const table = made("table", { class: "ladder" }, made("caption", { class: "visually-hidden" }, say.caption), made("thead", {}, head), body);
+    const body = made(
+      "tbody",
+      {},
+      ...[...this.rows].map(([id, { input, text, today, own, takeBack, note }]) =>
+        made(
+          "tr",
+          { [attr.rung]: id },
+          made("th", { scope: "row" }, say.shots[id], own),
+          made("td", {}, ...(input ? [made("span", { class: "ladder-field" }, input, takeBack), note] : [text])),
+          today,
+        ),
+      ),
+    );
+    const table = made(
+      "table",
+      { class: "ladder" },
+      made("caption", { class: "visually-hidden" }, say.caption),
+      made("thead", {}, head),
+      body,
+    );
     // Wide lettering on a narrow phone makes it wider than the page.
-    const scroller = made("div", { class: "scroller", tabindex: "0", role: "group", "aria-label": say.caption }, table);
-    place.append(this.needsDriver, scroller, this.told, this.news, this.all, made("p", { class: "small soft" }, `${say.rule} ${say.kept}`));
+    const scroller = made(
+      "div",
+      { class: "scroller", tabindex: "0", role: "group", "aria-label": say.caption },
+      table,
+    );
+    place.append(
+      this.needsDriver,
+      scroller,
+      this.told,
+      this.news,
+      this.all,
+      made("p", { class: "small soft" }, `${say.rule} ${say.kept}`),
+    );
   }
 
   private row(id: RungId): Row {
     const noteId = `ladder-${id}-note`;
     const row: Row = {
-      input: id === "driver" ? undefined : made("input", { type: "text", inputmode: "decimal", autocomplete: "off", size: "4", "aria-describedby": noteId }),
+      input:
+        id === "driver"
+          ? undefined
+          : made("input", {
+              type: "text",
+              inputmode: "decimal",
+              autocomplete: "off",
+              size: "4",
+              "aria-describedby": noteId,
+            }),
       text: made("span", { class: "ladder-driver" }),
       today: made("td", { [attr.ladderToday]: "" }),
       own: made("small", { class: "ladder-own", hidden: "" }, this.say.own),
@@ -113,23 +168,34 @@ export class LengthsPanel {
   private typed(id: DerivedRungId, row: Row): void {
     const reading = readField(row.input?.value ?? "", "carry", this.units);
     if (!reading.ok) return this.refuse(id, row, reading.reason);
-    this.changed(id, id, withLength(this.lengths(), id, reading.value === undefined ? undefined : fromUnit(reading.value, this.units)));
+    this.changed(
+      id,
+      id,
+      withLength(this.lengths(), id, reading.value === undefined ? undefined : fromUnit(reading.value, this.units)),
+    );
   }
 
   private refuse(id: RungId, { input, note }: Row, reason: "not-a-number" | "outside" | undefined): void {
     input?.setAttribute("aria-invalid", String(reason !== undefined));
     note.classList.toggle("refused", reason !== undefined);
     const { least, most } = limitsOf("carry", this.units);
-    note.textContent = reason === undefined
-      ? ""
-      : (reason === "outside" ? this.words.outside : this.words.notANumber)({ name: this.say.shots[id], least, most, unit: this.unitWords[this.units].symbol });
+    note.textContent =
+      reason === undefined
+        ? ""
+        : (reason === "outside" ? this.words.outside : this.words.notANumber)({
+            name: this.say.shots[id],
+            least,
+            most,
+            unit: this.unitWords[this.units].symbol,
+          });
   }
 
   show(ladder: readonly Rung[], units: LengthUnit, down: DayDown | undefined): void {
     if (units !== this.units) this.typing = undefined;
     this.units = units;
     const { symbol, many } = this.unitWords[units];
-    const whole = (metres: number | undefined): string => (metres === undefined ? "" : String(Math.round(inUnit(metres, units))));
+    const whole = (metres: number | undefined): string =>
+      metres === undefined ? "" : String(Math.round(inUnit(metres, units)));
     const known = ladder.some(({ carryMetres }) => carryMetres !== undefined);
     this.carryHead.textContent = this.say.carry({ unit: symbol });
     this.todayHead.hidden = down === undefined || !known;
@@ -141,7 +207,10 @@ export class LengthsPanel {
       row.text.textContent = carryMetres === undefined ? "–" : whole(carryMetres);
       if (row.input !== undefined) {
         row.input.setAttribute("aria-label", this.say.field({ shot: this.say.shots[id], unit: many }));
-        if (this.typing !== id && (document.activeElement !== row.input || row.input.getAttribute("aria-invalid") !== "true")) {
+        if (
+          this.typing !== id &&
+          (document.activeElement !== row.input || row.input.getAttribute("aria-invalid") !== "true")
+        ) {
           row.input.value = whole(carryMetres);
           this.refuse(id, row, undefined);
         }
@@ -153,10 +222,19 @@ export class LengthsPanel {
         made("span", { class: "visually-hidden" }, `, ${this.say.shots[id]}`),
       );
       row.today.hidden = this.todayHead.hidden;
-      const today = down && carryMetres !== undefined ? carryToday({ levelCarryMetres: carryMetres, riseMetres: 0, bearingDegrees: down.bearingDegrees }, down.day, { driverMetres: golferOf(ladder[0]?.carryMetres) }) : undefined;
+      const today =
+        down && carryMetres !== undefined
+          ? carryToday(
+              { levelCarryMetres: carryMetres, riseMetres: 0, bearingDegrees: down.bearingDegrees },
+              down.day,
+              { driverMetres: golferOf(ladder[0]?.carryMetres) },
+            )
+          : undefined;
       row.today.textContent = today?.ok ? whole(today.carry.metres) : "–";
     }
-    const order = outOfOrder(ladder).map(({ longer, shorter }) => this.say.outOfOrder({ longer: this.say.shots[longer], shorter: this.say.shots[shorter] }));
+    const order = outOfOrder(ladder).map(({ longer, shorter }) =>
+      this.say.outOfOrder({ longer: this.say.shots[longer], shorter: this.say.shots[shorter] }),
+    );
     const said = order.join(" ");
     if (this.told.textContent !== said) this.told.textContent = said;
   }

@@ -13,14 +13,17 @@ export function readLengths(text: string | null): OwnLengths {
   }
   if (typeof value !== "object" || value === null) return {};
   const kept = value as Record<string, unknown>;
-  return Object.fromEntries(DERIVED.flatMap((id) => {
-    const metres = kept[id];
-    return typeof metres === "number" && isCarryLength(metres) ? [[id, metres]] : [];
-  }));
+  return Object.fromEntries(
+    DERIVED.flatMap((id) => {
+      const metres = kept[id];
+      return typeof metres === "number" && isCarryLength(metres) ? [[id, metres]] : [];
+    }),
+  );
 }
 
 /** Undefined for none: nothing is kept then. */
-export const writeLengths = (own: OwnLengths): string | undefined => (Object.keys(own).length === 0 ? undefined : JSON.stringify(own));
+export const writeLengths = (own: OwnLengths): string | undefined =>
+  Object.keys(own).length === 0 ? undefined : JSON.stringify(own);
 
 /** With one length given, or taken back. */
 export function withLength(own: OwnLengths, id: DerivedRungId, metres: number | undefined): OwnLengths {

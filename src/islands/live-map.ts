@@ -34,12 +34,14 @@ function offer(slot: HTMLElement): void {
   const said = (state: Opening<OpenMap, MapFailure>): string => {
     const written = (name: string): string => slot.getAttribute(name) ?? "";
     if (state.kind === "loading") return written(attr.loading);
-    return state.kind === "failed" ? speech?.say.failed[state.reason.failure] ?? written(attr.notLoaded) : "";
+    return state.kind === "failed" ? (speech?.say.failed[state.reason.failure] ?? written(attr.notLoaded)) : "";
   };
 
   const map = openable<OpenMap, MapFailure>({
     load(turn) {
-      const speaking = islandWords().then(({ liveMap, units, thirds, locale }) => (speech = { say: liveMap, units, thirds, locale }));
+      const speaking = islandWords().then(
+        ({ liveMap, units, thirds, locale }) => (speech = { say: liveMap, units, thirds, locale }),
+      );
       return open(slot, speaking, turn);
     },
     reasonOf: (cause) => (cause instanceof MapFailure ? cause : new MapFailure("data", cause)),
@@ -64,17 +66,43 @@ function offer(slot: HTMLElement): void {
   opener.hidden = false;
 }
 
-async function open(slot: HTMLElement, speaking: Promise<Speech>, { signal, close, fail }: Turn<MapFailure>): Promise<OpenMap> {
+async function open(
+  slot: HTMLElement,
+  speaking: Promise<Speech>,
+  { signal, close, fail }: Turn<MapFailure>,
+): Promise<OpenMap> {
   const isCourse = slot.getAttribute(attr.map) === "course";
-  const address = new URL(slot.getAttribute(attr.source) ?? (isCourse ? "course.json" : "hole.json"), document.baseURI);
+  const address = new URL(
+    slot.getAttribute(attr.source) ?? (isCourse ? "course.json" : "hole.json"),
+    document.baseURI,
+  );
   // Before there is a panel, so that it is laid out once.
   const styled = stylesLoaded();
   // Read when all is there: the golfer may have chosen anew in the meantime.
-  const rest = (speech: Speech): Omit<OpenMapInput, "data"> => ({ slot, address, golfer: readGolfer(slot), speech, fonts: fontsOf(slot), signal, close, fail });
+  const rest = (speech: Speech): Omit<OpenMapInput, "data"> => ({
+    slot,
+    address,
+    golfer: readGolfer(slot),
+    speech,
+    fonts: fontsOf(slot),
+    signal,
+    close,
+    fail,
+  });
   if (isCourse) {
-    const [{ openCourseMap }, data, speech] = await Promise.all([import("./map/course-map.ts"), fetched(address, signal), speaking, styled]);
+    const [{ openCourseMap }, data, speech] = await Promise.all([
+      import("./map/course-map.ts"),
+      fetched(address, signal),
+      speaking,
+      styled,
+    ]);
     return openCourseMap({ ...rest(speech), data });
   }
-  const [{ openHoleMap }, data, speech] = await Promise.all([import("./map/hole-map.ts"), fetched(address, signal), speaking, styled]);
+  const [{ openHoleMap }, data, speech] = await Promise.all([
+    import("./map/hole-map.ts"),
+    fetched(address, signal),
+    speaking,
+    styled,
+  ]);
   return openHoleMap({ ...rest(speech), data });
 }

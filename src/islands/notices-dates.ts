@@ -20,7 +20,8 @@ export function dayOf(now: Date): string {
 }
 
 /** The first and the last day are part of it; without a first one it holds at once. */
-export const holdsOn = (day: string, from: string | undefined, until: string): boolean => (from === undefined || from <= day) && day <= until;
+export const holdsOn = (day: string, from: string | undefined, until: string): boolean =>
+  (from === undefined || from <= day) && day <= until;
 
 /** Shows what holds on a day and hides the rest. */
 export function showOn(day: string, { notices, frame }: NoticeList): void {

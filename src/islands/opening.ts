@@ -23,7 +23,10 @@ export const CLOSED: Opening<never, never> = { kind: "closed", turn: 0 };
 export const isOn = ({ kind }: Opening<unknown, unknown>): boolean => kind === "loading" || kind === "ready";
 
 /** The same state where an event changes nothing. */
-export function next<Thing, Reason>(state: Opening<Thing, Reason>, event: OpeningEvent<Thing, Reason>): Opening<Thing, Reason> {
+export function next<Thing, Reason>(
+  state: Opening<Thing, Reason>,
+  event: OpeningEvent<Thing, Reason>,
+): Opening<Thing, Reason> {
   const { kind, turn } = state;
   switch (event.kind) {
     case "asked":

@@ -1,4 +1,7 @@
-/** The golfer's own drive on the plates of the page: an arc across the shot corridor, as far from the tee as it carries. */
+/**
+ * The golfer's own drive on the plates of the page: an arc across the shot corridor, as far from the tee as
+ * it carries.
+ */
 import * as attr from "../contract/attributes.ts";
 import { planeOf, type Plane } from "../contract/values.ts";
 import { arcAt } from "../draw/arcs.ts";
@@ -27,11 +30,17 @@ export interface ArcOnSheet {
 const place = (value: number): string => value.toFixed(1);
 
 /** Undefined where the drive is as long as the hole. */
-export function arcOnSheet({ from: { marker, line }, corridorMetres, carryMetres }: OwnArc, [a, b, c, d, e, f]: Plane): ArcOnSheet | undefined {
+export function arcOnSheet(
+  { from: { marker, line }, corridorMetres, carryMetres }: OwnArc,
+  [a, b, c, d, e, f]: Plane,
+): ArcOnSheet | undefined {
   if (carryMetres === undefined) return undefined;
   const arc = arcAt({ line: lineThrough(line), marker }, carryMetres, corridorMetres);
   if (arc === undefined) return undefined;
-  const [left, right] = [arc.left, arc.right].map(([x, y]) => [a * x + c * y + e, b * x + d * y + f] as const) as [readonly [number, number], readonly [number, number]];
+  const [left, right] = [arc.left, arc.right].map(([x, y]) => [a * x + c * y + e, b * x + d * y + f] as const) as [
+    readonly [number, number],
+    readonly [number, number],
+  ];
   const radius = place(carryMetres * Math.hypot(a, b));
   const across = Math.hypot(left[0] - right[0], left[1] - right[1]) || 1;
   return {
@@ -52,7 +61,11 @@ function piece(name: string, attributes: Readonly<Record<string, string>>): SVGE
 const LINE = 13;
 
 /** Two short lines beyond the arc's left end; within the sheet's width. */
-function figureAt({ left: [x, y], outward: [dx, dy] }: ArcOnSheet, lines: readonly string[], width: number): SVGElement {
+function figureAt(
+  { left: [x, y], outward: [dx, dy] }: ArcOnSheet,
+  lines: readonly string[],
+  width: number,
+): SVGElement {
   const sideways = Math.abs(dx) >= Math.abs(dy);
   const anchor = !sideways ? "middle" : dx < 0 ? "end" : "start";
   const half = 34;
@@ -60,7 +73,15 @@ function figureAt({ left: [x, y], outward: [dx, dy] }: ArcOnSheet, lines: readon
   // Too near the sheet's edge it stands over the arc instead.
   const fits = anchor === "end" ? at > 2 * half : anchor === "start" ? at < width - 2 * half : true;
   const top = sideways ? (fits ? y - LINE * 0.1 : y - LINE * 1.6) : dy < 0 ? y - LINE * 1.4 : y + LINE * 1.1;
-  const text = piece("text", { class: "plate-figure", "text-anchor": fits ? anchor : anchor === "end" ? "start" : "end", "stroke-width": "3", "paint-order": "stroke", "stroke-linejoin": "round", "font-size": "12", "font-weight": "600" });
+  const text = piece("text", {
+    class: "plate-figure",
+    "text-anchor": fits ? anchor : anchor === "end" ? "start" : "end",
+    "stroke-width": "3",
+    "paint-order": "stroke",
+    "stroke-linejoin": "round",
+    "font-size": "12",
+    "font-weight": "600",
+  });
   lines.forEach((line, i) => {
     const part = piece("tspan", { x: place(at), y: place(top + i * LINE) });
     part.textContent = line;
@@ -74,7 +95,12 @@ let drawn: (() => void) | undefined;
 let watching = false;
 
 /** Draws the arc on every plate of the page, in place of an earlier one. */
-export function showOwnArc(own: OwnArc | undefined, units: LengthUnit, words: IslandWords["lengths"], unitWords: UnitWords): void {
+export function showOwnArc(
+  own: OwnArc | undefined,
+  units: LengthUnit,
+  words: IslandWords["lengths"],
+  unitWords: UnitWords,
+): void {
   drawn = () => {
     for (const plate of document.querySelectorAll<SVGSVGElement>(`svg[${attr.plane}]`)) {
       plate.querySelector(`[${attr.ownArc}]`)?.remove();

@@ -23,7 +23,10 @@ export interface CarryAnswer {
   readonly spareMetres: number;
 }
 
-/** The first trouble the golfer's longest shot may end in, and the longest shot that stays short of it, run and all, and ends in no other. */
+/**
+ * The first trouble the golfer's longest shot may end in, and the longest shot that stays short of it, run
+ * and all, and ends in no other.
+ */
 export interface ShortAnswer {
   readonly kind: "short";
   /** Undefined: the longest shot ends in none. */
@@ -82,7 +85,11 @@ export interface OwnHole {
 }
 
 /** @param rungs longest carry first; none gives no answers */
-export function ownShots({ from, drive, driverMetres, third }: OwnHole, rungs: readonly KnownRung[], day: DayConditions): readonly ShotAnswer[] {
+export function ownShots(
+  { from, drive, driverMetres, third }: OwnHole,
+  rungs: readonly KnownRung[],
+  day: DayConditions,
+): readonly ShotAnswer[] {
   const longest = rungs[0];
   if (longest === undefined) return [];
   const asked = from.ahead.map((hazard) => askedBy(hazard, day, driverMetres));
@@ -90,7 +97,16 @@ export function ownShots({ from, drive, driverMetres, third }: OwnHole, rungs: r
   const short = from.green === undefined && asked.length > 0 ? shortAnswer(asked, rungs) : undefined;
   const toGreen = from.green
     ? toGreenAnswer(from.green, undefined, undefined, third, rungs, day, driverMetres)
-    : drive?.own.green && toGreenAnswer(drive.own.green, drive.metres, drive.own.leavesMetres, third, rungs.filter(({ id }) => id !== "driver"), day, driverMetres);
+    : drive?.own.green &&
+      toGreenAnswer(
+        drive.own.green,
+        drive.metres,
+        drive.own.leavesMetres,
+        third,
+        rungs.filter(({ id }) => id !== "driver"),
+        day,
+        driverMetres,
+      );
   return [
     ...asked.flatMap((one) => carryAnswer(one, rungs) ?? []).slice(0, MOST_CARRIES),
     ...(short ? [short] : []),
@@ -103,7 +119,10 @@ interface Asked {
   readonly hazard: AheadHazard;
   /** The carry that comes down on its edge; 0 nearer than a full stroke, infinite beyond all of them. */
   readonly edgeMetres: number;
-  /** The same with the nearer of the two balls, less the run of a ball coming down there: what stays short of it for sure. */
+  /**
+   * The same with the nearer of the two balls, less the run of a ball coming down there: what stays short of
+   * it for sure.
+   */
   readonly shortMetres: number;
   /** What clears it with the worse of the two balls; infinite where nothing does. */
   readonly clearMetres: number;
@@ -119,13 +138,15 @@ function askedBy(hazard: AheadHazard, day: DayConditions, driverMetres: number |
     hazard,
     edgeMetres: reach.ok ? reach.lengthMetres : nothing(reach.reason),
     shortMetres: reach.ok ? reach.lengthMetres - reach.plusMinusMetres - reach.runMetres : nothing(reach.reason),
-    clearMetres: past === undefined ? Infinity : past.ok ? past.lengthMetres + past.plusMinusMetres : nothing(past.reason),
+    clearMetres:
+      past === undefined ? Infinity : past.ok ? past.lengthMetres + past.plusMinusMetres : nothing(past.reason),
     pastMetres: past === undefined ? Infinity : past.ok ? past.lengthMetres : nothing(past.reason),
   };
 }
 
 /** Whether a full shot may end in it: neither sure to be short nor sure to be over. */
-const mayEndIn = ({ shortMetres, clearMetres }: Asked, { carryMetres }: KnownRung): boolean => carryMetres > shortMetres && carryMetres < clearMetres;
+const mayEndIn = ({ shortMetres, clearMetres }: Asked, { carryMetres }: KnownRung): boolean =>
+  carryMetres > shortMetres && carryMetres < clearMetres;
 
 /** Undefined where it need not be carried, or every full shot carries it, or none comes near it. */
 function carryAnswer(asked: Asked, rungs: readonly KnownRung[]): CarryAnswer | undefined {
@@ -133,7 +154,14 @@ function carryAnswer(asked: Asked, rungs: readonly KnownRung[]): CarryAnswer | u
   if (!hazard.across || hazard.past === undefined || rungs[0]!.carryMetres <= shortMetres) return undefined;
   const by = rungs.findLast(({ carryMetres }) => carryMetres >= clearMetres);
   if (by !== undefined && clearMetres <= SHORTEST_CARRY_METRES) return undefined;
-  return { kind: "carry", name: hazard.name, distanceMetres: hazard.past[0], by, longest: by === rungs[0], spareMetres: by ? by.carryMetres - pastMetres : 0 };
+  return {
+    kind: "carry",
+    name: hazard.name,
+    distanceMetres: hazard.past[0],
+    by,
+    longest: by === rungs[0],
+    spareMetres: by ? by.carryMetres - pastMetres : 0,
+  };
 }
 
 /** Undefined where no shot stays clear of the trouble the longest finds. */
@@ -144,8 +172,16 @@ function shortAnswer(all: readonly Asked[], rungs: readonly KnownRung[]): ShortA
   // What runs beside the whole hole is found by every shot: no length stays clear of it.
   const avoidable = all.filter((asked) => rungs.some((rung) => !mayEndIn(asked, rung)));
   for (const asked of avoidable.filter((one) => found.includes(one))) {
-    const by = rungs.find((rung) => rung.carryMetres <= asked.shortMetres && !avoidable.some((other) => mayEndIn(other, rung)));
-    if (by) return { kind: "short", hazard: { name: asked.hazard.name, distanceMetres: asked.hazard.reach[0] }, by, gapMetres: asked.edgeMetres - by.carryMetres };
+    const by = rungs.find(
+      (rung) => rung.carryMetres <= asked.shortMetres && !avoidable.some((other) => mayEndIn(other, rung)),
+    );
+    if (by)
+      return {
+        kind: "short",
+        hazard: { name: asked.hazard.name, distanceMetres: asked.hazard.reach[0] },
+        by,
+        gapMetres: asked.edgeMetres - by.carryMetres,
+      };
   }
   return undefined;
 }
@@ -156,20 +192,37 @@ export function inThird([front, middle, back]: GreenShots, third: Third): ShotNu
 }
 
 /** @param alongMetres to the middle of the green along the line of play; undefined: straight */
-function toGreenAnswer(green: GreenShots, driveMetres: number | undefined, alongMetres: number | undefined, third: Third, rungs: readonly KnownRung[], day: DayConditions, driverMetres: number | undefined): ToGreenAnswer | undefined {
+function toGreenAnswer(
+  green: GreenShots,
+  driveMetres: number | undefined,
+  alongMetres: number | undefined,
+  third: Third,
+  rungs: readonly KnownRung[],
+  day: DayConditions,
+  driverMetres: number | undefined,
+): ToGreenAnswer | undefined {
   const [longest, shortest] = [rungs[0], rungs[rungs.length - 1]];
   if (longest === undefined || shortest === undefined) return undefined;
   const target = inThird(green, third);
   const [distanceMetres] = target;
   const answer = todayOf(target, day, driverMetres);
   const plays = answer.ok ? answer.lengthMetres : answer.reason === "too-short" ? 0 : Infinity;
-  if (shortest.carryMetres > plays + BY_THE_GREEN_METRES) return { kind: "part", driveMetres, distanceMetres, by: shortest };
+  if (shortest.carryMetres > plays + BY_THE_GREEN_METRES)
+    return { kind: "part", driveMetres, distanceMetres, by: shortest };
   if (longest.carryMetres < plays - BY_THE_GREEN_METRES) {
     const stretch = Number.isFinite(plays) ? distanceMetres / plays : 1;
     // Round a corner what is left is a distance along the hole, not along the straight line to the green.
     const along = alongMetres === undefined ? distanceMetres : alongMetres + distanceMetres - green[1][0];
-    return { kind: "beyond", driveMetres, distanceMetres: along, by: longest, leavesMetres: Math.max(0, along - longest.carryMetres * stretch) };
+    return {
+      kind: "beyond",
+      driveMetres,
+      distanceMetres: along,
+      by: longest,
+      leavesMetres: Math.max(0, along - longest.carryMetres * stretch),
+    };
   }
-  const by = rungs.reduce((best, rung) => (Math.abs(rung.carryMetres - plays) < Math.abs(best.carryMetres - plays) ? rung : best));
+  const by = rungs.reduce((best, rung) =>
+    Math.abs(rung.carryMetres - plays) < Math.abs(best.carryMetres - plays) ? rung : best,
+  );
   return { kind: "green", driveMetres, distanceMetres, by, pastMetres: by.carryMetres - plays };
 }

@@ -11,7 +11,8 @@ export const isPlain = (): boolean => document.documentElement.hasAttribute(attr
 /** Shows a page's parts as plain figures want them; keeps nothing. */
 export function showPlain(plain: boolean): void {
   document.documentElement.toggleAttribute(attr.plain, plain);
-  for (const button of document.querySelectorAll(`[${attr.plainSwitch}]`)) button.setAttribute("aria-pressed", String(plain));
+  for (const button of document.querySelectorAll(`[${attr.plainSwitch}]`))
+    button.setAttribute("aria-pressed", String(plain));
   for (const element of document.querySelectorAll(`[${attr.plainOnly}]`)) element.toggleAttribute("hidden", !plain);
   document.dispatchEvent(new Event(PLAIN_EVENT));
 }

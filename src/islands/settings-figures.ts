@@ -30,14 +30,20 @@ export function rewrite(element: Element, tee: string, units: LengthUnit, voice:
   const rounding = roundingOf(element);
   const textOf = (value: Metres | undefined): string => {
     if (value === undefined) return NONE;
-    return isRise && typeof value === "number" ? riseText(value, units, voice) : wholeLength(value, units, voice.units, rounding).text;
+    return isRise && typeof value === "number"
+      ? riseText(value, units, voice)
+      : wholeLength(value, units, voice.units, rounding).text;
   };
   write(element, `[${attr.shown}]`, textOf(metres));
   if (!isRise) {
     const length = metres === undefined ? undefined : wholeLength(metres, units, voice.units, rounding);
     write(element, `[${attr.value}]`, length?.value ?? NONE);
     write(element, `[${attr.unit}]`, length?.unit ?? "");
-    write(element, `[${attr.spoken}]`, typeof metres === "number" ? spokenBoth(metres, units, voice.units, rounding) : "");
+    write(
+      element,
+      `[${attr.spoken}]`,
+      typeof metres === "number" ? spokenBoth(metres, units, voice.units, rounding) : "",
+    );
     write(element, `[${attr.spokenUnit}]`, length?.spoken.slice(length.value.length) ?? "");
   }
   const meaning = element.getAttribute("popovertarget");

@@ -1,4 +1,7 @@
-/** This device's memory for the golfer's choices. Storage may be refused altogether (private windows, policy); then choices last for the page. */
+/**
+ * This device's memory for the golfer's choices. Storage may be refused altogether (private windows,
+ * policy); then choices last for the page.
+ */
 
 export function stored(key: string): string | null {
   try {

@@ -32,7 +32,9 @@ const isUnit = (value: string | null | undefined): value is LengthUnit => value 
 
 /** What the page shows now; undefined on a page that belongs to no course. */
 export function currentSettings(): PageSettings | undefined {
-  const [tee, units, third] = [attr.tee, attr.units, attr.third].map((name) => document.documentElement.getAttribute(name));
+  const [tee, units, third] = [attr.tee, attr.units, attr.third].map((name) =>
+    document.documentElement.getAttribute(name),
+  );
   return typeof tee === "string" && isUnit(units) && isThird(third) ? { tee, units, third } : undefined;
 }
 
@@ -46,7 +48,8 @@ offerKeeping([...document.querySelectorAll<HTMLElement>(`[${attr.keep}]`)]);
 function offerKeeping(places: readonly HTMLElement[]): void {
   // A development server has no editions.
   if (places.length === 0 || !root.hasAttribute(attr.edition)) return;
-  const load = (): void => void import("./keep/control.ts").then((control) => control.offerKeeping(places)).catch(() => undefined);
+  const load = (): void =>
+    void import("./keep/control.ts").then((control) => control.offerKeeping(places)).catch(() => undefined);
   if (places.some((place) => place.getAttribute(attr.keep) === "now")) setTimeout(load);
   else document.getElementById("settings")?.addEventListener("beforetoggle", load, { once: true });
 }
@@ -71,13 +74,16 @@ function start(page: HTMLElement): void {
   const apply = (): void => {
     const next: PageSettings = { tee: teeOn(wanted, tees, firstTee), units, third };
     if (third !== shown.third) turnThird(document, third, word(`[${attr.thirdChoice}="${third}"]`));
-    if (next.tee !== shown.tee || next.units !== shown.units || third !== shown.third) turnPage(document, next.tee, next.units, spoken);
+    if (next.tee !== shown.tee || next.units !== shown.units || third !== shown.third)
+      turnPage(document, next.tee, next.units, spoken);
     shown = next;
     root.setAttribute(attr.tee, next.tee);
     root.setAttribute(attr.units, next.units);
     root.setAttribute(attr.third, third);
     for (const input of document.querySelectorAll<HTMLInputElement>(`input[${attr.setting}]`)) {
-      input.checked = Object.entries(next).some(([name, value]) => name === input.getAttribute(attr.setting) && value === input.value);
+      input.checked = Object.entries(next).some(
+        ([name, value]) => name === input.getAttribute(attr.setting) && value === input.value,
+      );
     }
   };
 
@@ -85,7 +91,10 @@ function start(page: HTMLElement): void {
     const status = document.getElementById("settings-status");
     if (status === null) return;
     const pattern = JSON.parse(status.getAttribute(attr.changed) ?? "") as CompiledGroup[string];
-    const { changed } = speak<{ readonly changed: Words["settings"]["changedThird"] }>({ changed: pattern }, spoken.locale);
+    const { changed } = speak<{ readonly changed: Words["settings"]["changedThird"] }>(
+      { changed: pattern },
+      spoken.locale,
+    );
     status.textContent = changed({
       tee: word(`[${attr.teeChoice}="${CSS.escape(shown.tee)}"]`),
       units: word(`[${attr.unitChoice}="${shown.units}"]`),

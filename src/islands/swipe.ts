@@ -34,18 +34,26 @@ const touchOf = ({ changedTouches: [touch], timeStamp }: TouchEvent): Touch | un
   touch && { x: touch.clientX, y: touch.clientY, milliseconds: timeStamp };
 
 if (typeof document !== "undefined") {
-  document.addEventListener("touchstart", (event) => {
-    const { target, touches } = event;
-    const free = target instanceof Element && target.closest(OWN_WAYS) === null;
-    from = touches.length === 1 && free && (visualViewport?.scale ?? 1) < 1.05 ? touchOf(event) : undefined;
-  }, { passive: true });
+  document.addEventListener(
+    "touchstart",
+    (event) => {
+      const { target, touches } = event;
+      const free = target instanceof Element && target.closest(OWN_WAYS) === null;
+      from = touches.length === 1 && free && (visualViewport?.scale ?? 1) < 1.05 ? touchOf(event) : undefined;
+    },
+    { passive: true },
+  );
   document.addEventListener("touchcancel", () => (from = undefined), { passive: true });
-  document.addEventListener("touchend", (event) => {
-    const to = touchOf(event);
-    const way = from && to && swipeOf(from, to, innerWidth);
-    from = undefined;
-    // Marking words goes sideways too.
-    if (way === undefined || getSelection()?.isCollapsed === false) return;
-    document.querySelector<HTMLAnchorElement>(`.bar a[rel=${way}]`)?.click();
-  }, { passive: true });
+  document.addEventListener(
+    "touchend",
+    (event) => {
+      const to = touchOf(event);
+      const way = from && to && swipeOf(from, to, innerWidth);
+      from = undefined;
+      // Marking words goes sideways too.
+      if (way === undefined || getSelection()?.isCollapsed === false) return;
+      document.querySelector<HTMLAnchorElement>(`.bar a[rel=${way}]`)?.click();
+    },
+    { passive: true },
+  );
 }

@@ -32,7 +32,8 @@ export function playersOf({ ratings }: TeeSet): readonly ReferencePlayer[] {
 }
 
 /** The longest drive of a tee set's reference players. */
-export const longestDriveMetres = (tee: TeeSet): number => Math.max(...playersOf(tee).map(({ driveMetres }) => driveMetres));
+export const longestDriveMetres = (tee: TeeSet): number =>
+  Math.max(...playersOf(tee).map(({ driveMetres }) => driveMetres));
 
 /**
  * What a hazard across the line of play asks of the tee shot: `carry` it, stay `short` of

@@ -36,11 +36,17 @@ export interface Obstacle {
   readonly topMetres: number | undefined;
 }
 
-/** A stay of the corner line beyond a boundary: no carry, a ball at rest there is out of bounds (Rules of Golf, 18.2). */
+/**
+ * A stay of the corner line beyond a boundary: no carry, a ball at rest there is out of bounds (Rules of
+ * Golf, 18.2).
+ */
 export interface OutOfBounds {
   /** The boundary it goes out over. */
   readonly id: string;
-  /** From the tee along the corner line, to where it goes out and where it is back; undefined where it does not come back. */
+  /**
+   * From the tee along the corner line, to where it goes out and where it is back; undefined where it does
+   * not come back.
+   */
   readonly outMetres: number;
   readonly backMetres: number | undefined;
 }
@@ -75,7 +81,8 @@ export function cornerLines(hole: MeasuredHole, tee: TeeFigures, grid?: HeightGr
       const obstacles = obstaclesOn(hole, tee.marker, target, grid);
       const outOfBounds = outOfBoundsOn(hole, tee.marker, target);
       const carryMetres = Math.max(0, ...obstacles.map(({ toMetres }) => toMetres));
-      const reachableFor = outOfBounds.length > 0 ? [] : REFERENCE_PLAYERS.filter(({ driveMetres }) => driveMetres >= carryMetres);
+      const reachableFor =
+        outOfBounds.length > 0 ? [] : REFERENCE_PLAYERS.filter(({ driveMetres }) => driveMetres >= carryMetres);
       return {
         bend,
         target,
@@ -113,7 +120,10 @@ function obstaclesOn(hole: MeasuredHole, from: Point, to: Point, grid: HeightGri
   return obstacles.sort((a, b) => a.fromMetres - b.fromMetres);
 }
 
-/** Where the line runs beyond a boundary: within ground that is out, or past a boundary line until it meets one again. */
+/**
+ * Where the line runs beyond a boundary: within ground that is out, or past a boundary line until it meets
+ * one again.
+ */
 function outOfBoundsOn(hole: MeasuredHole, from: Point, to: Point): OutOfBounds[] {
   const direction = directionTo(from, to);
   const length = distanceMetres(from, to);
@@ -124,17 +134,23 @@ function outOfBoundsOn(hole: MeasuredHole, from: Point, to: Point): OutOfBounds[
     if (!isBoundary(kind)) continue;
     const areas = areasOf(one);
     for (const [enter, exit] of chords(areas, from, direction)) {
-      if (exit > 0 && enter < length) stays.push({ id, outMetres: Math.max(0, enter), backMetres: exit < length ? exit : undefined });
+      if (exit > 0 && enter < length)
+        stays.push({ id, outMetres: Math.max(0, enter), backMetres: exit < length ? exit : undefined });
     }
     if (areas.length > 0) continue;
-    for (const path of boundariesOf(one)) crossed.push(...crossingsOf(path, from, direction).map((metres) => ({ id, metres })));
+    for (const path of boundariesOf(one))
+      crossed.push(...crossingsOf(path, from, direction).map((metres) => ({ id, metres })));
   }
   const ahead = crossed.filter(({ metres }) => metres > 0 && metres < length).sort((a, b) => a.metres - b.metres);
-  for (let i = 0; i < ahead.length; i += 2) stays.push({ id: ahead[i]!.id, outMetres: ahead[i]!.metres, backMetres: ahead[i + 1]?.metres });
+  for (let i = 0; i < ahead.length; i += 2)
+    stays.push({ id: ahead[i]!.id, outMetres: ahead[i]!.metres, backMetres: ahead[i + 1]?.metres });
   return stays.sort((a, b) => a.outMetres - b.outMetres);
 }
 
-/** How far along a ray a path changes sides of it; a vertex on the ray counts once, a path that only touches it not at all or twice. */
+/**
+ * How far along a ray a path changes sides of it; a vertex on the ray counts once, a path that only touches
+ * it not at all or twice.
+ */
 function crossingsOf(path: readonly Point[], origin: Point, direction: Point): number[] {
   const places = path.map(([x, y]): { readonly side: number; readonly along: number } => {
     const to: Point = [x - origin[0], y - origin[1]];

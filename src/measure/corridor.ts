@@ -36,7 +36,13 @@ export interface Leg {
 /** A piece of an outline: straight, or an arc about a turning point run through by angle. */
 export type Edge =
   | { readonly type: "straight"; readonly from: Point; readonly to: Point }
-  | { readonly type: "arc"; readonly centre: Point; readonly radius: number; readonly start: number; readonly end: number };
+  | {
+      readonly type: "arc";
+      readonly centre: Point;
+      readonly radius: number;
+      readonly start: number;
+      readonly end: number;
+    };
 
 export interface Corridor {
   readonly line: Line;
@@ -122,7 +128,8 @@ function placeAt({ legs }: Shell, part: { readonly leg: number; readonly bend: b
 }
 
 /** Station and offset of a point in the corridor. */
-export const placeIn = (corridor: Shell, point: Point): Place => placeAt(corridor, nearestPart(corridor, point), point);
+export const placeIn = (corridor: Shell, point: Point): Place =>
+  placeAt(corridor, nearestPart(corridor, point), point);
 
 /** The same of both ends of a piece that lies nearest to one part of the line, found at its middle. */
 export function placesIn(corridor: Shell, middle: Point, ends: readonly Point[]): Place[] {

@@ -9,4 +9,5 @@ export const defaultAmong = (tees: readonly TeeFigures[], { defaultTee: id }: Co
 export const defaultTee = ({ tees, course }: MeasuredHole): TeeFigures | undefined => defaultAmong(tees, course);
 
 /** A course may have holes without its default set; the course itself has it. */
-export const defaultTeeSet = ({ tees, defaultTee: id }: Course): TeeSet | undefined => tees.find((tee) => tee.id === id) ?? tees[0];
+export const defaultTeeSet = ({ tees, defaultTee: id }: Course): TeeSet | undefined =>
+  tees.find((tee) => tee.id === id) ?? tees[0];

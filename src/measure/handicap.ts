@@ -28,7 +28,10 @@ const finite = (what: string, value: number): number => {
  * @param handicapIndex negative for a plus player
  * @throws RangeError when a number is not finite
  */
-export function courseHandicap(handicapIndex: number, { slopeRating, courseRating, par }: Pick<Rating, "slopeRating" | "courseRating" | "par">): number {
+export function courseHandicap(
+  handicapIndex: number,
+  { slopeRating, courseRating, par }: Pick<Rating, "slopeRating" | "courseRating" | "par">,
+): number {
   return finite("A Handicap Index", handicapIndex) * (slopeRating / NEUTRAL_SLOPE_RATING) + (courseRating - par);
 }
 
@@ -41,7 +44,8 @@ export function courseHandicap(handicapIndex: number, { slopeRating, courseRatin
  * @throws RangeError when a number is not finite, or the allowance is negative
  */
 export function playingHandicap(unroundedCourseHandicap: number, allowancePercent = 100): number {
-  if (finite("An allowance", allowancePercent) < 0) throw new RangeError(`An allowance must be 0 or more percent, not ${allowancePercent}.`);
+  if (finite("An allowance", allowancePercent) < 0)
+    throw new RangeError(`An allowance must be 0 or more percent, not ${allowancePercent}.`);
   return roundHalfUp((finite("A Course Handicap", unroundedCourseHandicap) * allowancePercent) / 100);
 }
 
@@ -59,20 +63,27 @@ export function playingHandicap(unroundedCourseHandicap: number, allowancePercen
  * @throws RangeError when the handicap is not whole or two holes share an index
  */
 export function strokesReceived(handicap: number, strokeIndexes: readonly number[]): number[] {
-  if (!Number.isInteger(handicap)) throw new RangeError(`Strokes are received in whole numbers: round the handicap ${handicap} first.`);
-  if (new Set(strokeIndexes).size !== strokeIndexes.length) throw new RangeError(`Two holes have the same stroke index: ${strokeIndexes.join(", ")}.`);
+  if (!Number.isInteger(handicap))
+    throw new RangeError(`Strokes are received in whole numbers: round the handicap ${handicap} first.`);
+  if (new Set(strokeIndexes).size !== strokeIndexes.length)
+    throw new RangeError(`Two holes have the same stroke index: ${strokeIndexes.join(", ")}.`);
   const count = strokeIndexes.length;
   if (count === 0) return [];
   const size = Math.abs(handicap);
   const rounds = Math.floor(size / count);
   const over = size % count;
-  const rank = new Map([...strokeIndexes].sort((a, b) => (handicap < 0 ? b - a : a - b)).map((index, i) => [index, i]));
+  const rank = new Map(
+    [...strokeIndexes].sort((a, b) => (handicap < 0 ? b - a : a - b)).map((index, i) => [index, i]),
+  );
   return strokeIndexes.map((index) => Math.sign(handicap) * (rounds + (rank.get(index)! < over ? 1 : 0)) + 0);
 }
 
 /** Strokes received on a course's holes, by the stroke indexes of a gender. */
 export const strokesOn = (handicap: number, holes: readonly Pick<Hole, "strokeIndex">[], gender: Gender): number[] =>
-  strokesReceived(handicap, holes.map(({ strokeIndex }) => strokeIndex[gender]));
+  strokesReceived(
+    handicap,
+    holes.map(({ strokeIndex }) => strokeIndex[gender]),
+  );
 
 /** As players write it: `14`, `0`, `+2` for a plus player. */
 export const writtenHandicap = (handicap: number): string => (handicap < 0 ? `+${-handicap}` : `${handicap + 0}`);

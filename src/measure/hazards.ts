@@ -34,7 +34,9 @@ export function hazardFigures(placed: PlacedFeature, way: Way, corridorMetres: n
   const corridor = corridorAbout(way.line, corridorMetres);
   const runs = runsIn(corridor, areasOf(placed), paths);
   if (runs.length === 0) return [outsideCorridor(placed, paths, way)];
-  return runs.map((run, i) => figuresOf(placed.feature, run, { corridor, way, stretch: i + 1, stretches: runs.length }));
+  return runs.map((run, i) =>
+    figuresOf(placed.feature, run, { corridor, way, stretch: i + 1, stretches: runs.length }),
+  );
 }
 
 interface Meeting {
@@ -48,7 +50,8 @@ function figuresOf(feature: Feature, run: Run, { corridor, way, stretch, stretch
   const { line } = way;
   const standing = line.points[0]!;
   const before = run.crossings.filter(({ stations }) => stations[0] < line.lengthMetres);
-  const position = before.length > 0 ? "across" : run.crossings.length > 0 ? "beyond" : run.offsetMetres < 0 ? "left" : "right";
+  const position =
+    before.length > 0 ? "across" : run.crossings.length > 0 ? "beyond" : run.offsetMetres < 0 ? "left" : "right";
   // Out of bounds is not carried: what lies beyond is no ground to play from (Rules of Golf, 18.2).
   const boundary = isBoundary(feature.kind);
   const dryLand = position === "across" && !boundary ? dryLandOf(run, line) : [];
@@ -67,7 +70,9 @@ function figuresOf(feature: Feature, run: Run, { corridor, way, stretch, stretch
     noCarry,
     // Where the line never leaves it there is nothing to be past.
     carryOnLineMetres:
-      boundary || first === undefined || endsCorridor(first.stations[1], line) ? undefined : distanceMetres(standing, first.to),
+      boundary || first === undefined || endsCorridor(first.stations[1], line)
+        ? undefined
+        : distanceMetres(standing, first.to),
     dryLand,
     reachPoint: run.nearest,
     farPoint: run.furthest,
@@ -79,7 +84,11 @@ function figuresOf(feature: Feature, run: Run, { corridor, way, stretch, stretch
 
 const endsCorridor = (station: number, line: Line): boolean => station >= line.lengthMetres + BEYOND_METRES - 1e-6;
 
-function whyNoCarry({ stations: [, to] }: Run, { line, green }: Way, dryLand: readonly DryLand[]): NoCarry | undefined {
+function whyNoCarry(
+  { stations: [, to] }: Run,
+  { line, green }: Way,
+  dryLand: readonly DryLand[],
+): NoCarry | undefined {
   if (dryLand.some((land) => land.green)) return "around-green";
   return to >= line.lengthMetres + green.depthMetres / 2 + BEYOND_GREEN_METRES ? "no-end" : undefined;
 }
@@ -91,23 +100,31 @@ function dryLandOf({ crossings, stations: [, end] }: Run, line: Line): DryLand[]
     const next = crossings[i + 1];
     const until = next?.stations[0] ?? end;
     if (until - from < LEAST_DRY_METRES || from >= line.lengthMetres) return [];
-    return [{
-      frontMetres: distanceMetres(standing, front),
-      backMetres: next && distanceMetres(standing, next.from),
-      front,
-      back: next?.from,
-      green: until > line.lengthMetres,
-    }];
+    return [
+      {
+        frontMetres: distanceMetres(standing, front),
+        backMetres: next && distanceMetres(standing, next.from),
+        front,
+        back: next?.from,
+        green: until > line.lengthMetres,
+      },
+    ];
   });
 }
 
 /** Further from the line than this a hazard is out of every story. */
 const WIDE_METRES = 80;
 
-/** Spacing of the points at which the outline of a hazard wide of the corridor is looked at: nothing is staked on it. */
+/**
+ * Spacing of the points at which the outline of a hazard wide of the corridor is looked at: nothing is
+ * staked on it.
+ */
 const WIDE_STEP_METRES = 4;
 
-/** An outline with points that near, where it comes near the hole; far pieces keep their ends only: the sea may be long. */
+/**
+ * An outline with points that near, where it comes near the hole; far pieces keep their ends only: the sea
+ * may be long.
+ */
 function spaced(path: readonly Point[], near: Box): Point[] {
   const points: Point[] = [path[0]!];
   for (let i = 1; i < path.length; i++) {
@@ -118,10 +135,16 @@ function spaced(path: readonly Point[], near: Box): Point[] {
 }
 
 /** A hazard that does not come into the corridor: its nearest and furthest points beside the hole. */
-function outsideCorridor({ feature }: PlacedFeature, paths: readonly (readonly Point[])[], { line, green }: Way): HazardFigures {
+function outsideCorridor(
+  { feature }: PlacedFeature,
+  paths: readonly (readonly Point[])[],
+  { line, green }: Way,
+): HazardFigures {
   const standing = line.points[0]!;
   const near = grow(boxAround(line.points), WIDE_METRES);
-  const all = paths.flatMap((path) => spaced(path, near)).map((point) => ({ point, ...locate(line, point), metres: distanceMetres(standing, point) }));
+  const all = paths
+    .flatMap((path) => spaced(path, near))
+    .map((point) => ({ point, ...locate(line, point), metres: distanceMetres(standing, point) }));
   const beside = all.filter(({ station }) => station >= 0 && station <= line.lengthMetres + BEYOND_METRES);
   const some = beside.length > 0 ? beside : all;
   const least = (size: (vertex: (typeof all)[number]) => number): (typeof all)[number] =>
@@ -131,7 +154,9 @@ function outsideCorridor({ feature }: PlacedFeature, paths: readonly (readonly P
   const stationMetres = [least(({ station }) => station).station, least(({ station }) => -station).station] as const;
   const noCarry = isBoundary(feature.kind)
     ? "boundary"
-    : stationMetres[1] >= line.lengthMetres + green.depthMetres / 2 + BEYOND_GREEN_METRES ? "no-end" : undefined;
+    : stationMetres[1] >= line.lengthMetres + green.depthMetres / 2 + BEYOND_GREEN_METRES
+      ? "no-end"
+      : undefined;
   return {
     id: feature.id,
     stretch: 1,
@@ -156,7 +181,11 @@ function outsideCorridor({ feature }: PlacedFeature, paths: readonly (readonly P
 const SHARED_HAZARD_CORRIDORS = 2;
 
 /** Hazards on a way to play, in order of reach: all of the hole's own, and the shared ones that come near. */
-export function hazardsOn(placed: ReadonlyMap<string, PlacedFeature>, way: Way, corridorMetres: number): HazardFigures[] {
+export function hazardsOn(
+  placed: ReadonlyMap<string, PlacedFeature>,
+  way: Way,
+  corridorMetres: number,
+): HazardFigures[] {
   const figures: HazardFigures[] = [];
   for (const one of placed.values()) {
     if (!isHazard(one.feature.kind)) continue;

@@ -119,7 +119,6 @@ export function measureFrom(hole: MeasuredHole, standing: Point): Pick<TeeFigure
   };
 }
 
-
 /** The line of play from the longest tee set; the drawn line where no tee is marked. */
 export const longestLine = (hole: MeasuredHole): TeeFigures["line"] =>
   hole.tees[0]?.line ?? lineThrough(drawnLine(hole.placed, hole.hole));

@@ -6,7 +6,16 @@
 import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../flight/family.ts";
 
 /** Longest first. */
-export const RUNG_IDS = ["driver", "fairway-wood", "hybrid", "long-iron", "mid-iron", "short-iron", "pitching-wedge", "sand-wedge"] as const;
+export const RUNG_IDS = [
+  "driver",
+  "fairway-wood",
+  "hybrid",
+  "long-iron",
+  "mid-iron",
+  "short-iron",
+  "pitching-wedge",
+  "sand-wedge",
+] as const;
 
 export type RungId = (typeof RUNG_IDS)[number];
 
@@ -31,7 +40,8 @@ const TOUR_YARDS: Readonly<Record<Exclude<DerivedRungId, "sand-wedge">, readonly
 /** No table of the tour has it: common practice, no source. */
 const SAND_WEDGE_SHARE = 0.4;
 
-const shareOf = (yards: readonly number[]): number => yards.reduce((sum, one) => sum + one, 0) / yards.length / TOUR_DRIVER_YARDS;
+const shareOf = (yards: readonly number[]): number =>
+  yards.reduce((sum, one) => sum + one, 0) / yards.length / TOUR_DRIVER_YARDS;
 
 /** What each rung carries as a share of the driver's carry: the mean of its clubs. */
 export const SHARE_OF_DRIVER: Readonly<Record<RungId, number>> = {
@@ -59,7 +69,8 @@ export interface Rung {
 }
 
 /** Whether a carry is one that strokes are answered for: 40 to 340 yd. */
-export const isCarryLength = (metres: number): boolean => metres >= SHORTEST_CARRY_METRES && metres <= LONGEST_CARRY_METRES;
+export const isCarryLength = (metres: number): boolean =>
+  metres >= SHORTEST_CARRY_METRES && metres <= LONGEST_CARRY_METRES;
 
 /**
  * The whole ladder, longest club first. The driver's own rung is what the golfer gave.
@@ -68,7 +79,8 @@ export const isCarryLength = (metres: number): boolean => metres >= SHORTEST_CAR
  */
 export function ladderOf(driverMetres: number | undefined, own: OwnLengths): readonly Rung[] {
   return RUNG_IDS.map((id): Rung => {
-    if (id === "driver") return { id, carryMetres: driverMetres, derivedMetres: undefined, own: driverMetres !== undefined };
+    if (id === "driver")
+      return { id, carryMetres: driverMetres, derivedMetres: undefined, own: driverMetres !== undefined };
     const derived = driverMetres === undefined ? undefined : SHARE_OF_DRIVER[id] * driverMetres;
     const derivedMetres = derived !== undefined && isCarryLength(derived) ? derived : undefined;
     return { id, carryMetres: own[id] ?? derivedMetres, derivedMetres, own: own[id] !== undefined };
@@ -81,12 +93,17 @@ export interface OutOfOrder {
   readonly shorter: RungId;
 }
 
-/** Each rung that carries as far as one above it, beside the nearest such; only where one of the two was given by hand. */
+/**
+ * Each rung that carries as far as one above it, beside the nearest such; only where one of the two was
+ * given by hand.
+ */
 export function outOfOrder(ladder: readonly Rung[]): readonly OutOfOrder[] {
   return ladder.flatMap((shorter, i): OutOfOrder[] => {
     const { carryMetres } = shorter;
     if (carryMetres === undefined) return [];
-    const above = ladder.slice(0, i).findLast((longer) => longer.carryMetres !== undefined && carryMetres >= longer.carryMetres);
+    const above = ladder
+      .slice(0, i)
+      .findLast((longer) => longer.carryMetres !== undefined && carryMetres >= longer.carryMetres);
     return above === undefined ? [] : [{ longer: above.id, shorter: shorter.id }];
   });
 }

@@ -17,7 +17,9 @@ import { seenFrom } from "./seen.ts";
 import type { FairwayFigures, MeasuredHole, PlacedFeature, TeeFigures } from "./types.ts";
 
 /** Drive lengths a guide answers for: 120 to 320 yards, every 10. */
-export const DRIVE_LENGTHS_METRES: readonly number[] = Array.from({ length: 21 }, (_, i) => metresFromYards(120 + 10 * i));
+export const DRIVE_LENGTHS_METRES: readonly number[] = Array.from({ length: 21 }, (_, i) =>
+  metresFromYards(120 + 10 * i),
+);
 
 /** How far to each side trouble is looked for. */
 export const TROUBLE_REACH_METRES = 60;
@@ -69,7 +71,12 @@ function firstTrouble(placed: Iterable<PlacedFeature>, from: Point, direction: P
     if (!isTrouble(one)) continue;
     const areas = areasOf(one);
     if (areas.length > 0) {
-      for (const [enter, exit] of chords(areas.filter((area) => overlaps(boxOf(area), reach)), from, direction)) if (exit > 0) offer(one.feature.id, Math.max(0, enter));
+      for (const [enter, exit] of chords(
+        areas.filter((area) => overlaps(boxOf(area), reach)),
+        from,
+        direction,
+      ))
+        if (exit > 0) offer(one.feature.id, Math.max(0, enter));
       continue;
     }
     for (const path of boundariesOf(one)) {
@@ -85,13 +92,31 @@ function firstTrouble(placed: Iterable<PlacedFeature>, from: Point, direction: P
 /** The lie at a point, as met by a player facing a unit direction. */
 export function lieAt(grid: HeightGrid, [x, y]: Point, facing: Point): Lie | undefined {
   const h = LIE_HALF_METRES;
-  const square: Area = [[[x - h, y - h], [x + h, y - h], [x + h, y + h], [x - h, y + h], [x - h, y - h]]];
+  const square: Area = [
+    [
+      [x - h, y - h],
+      [x + h, y - h],
+      [x + h, y + h],
+      [x - h, y + h],
+      [x - h, y - h],
+    ],
+  ];
   const plane = fitPlane(spotsIn(grid, square));
-  return plane && { ...alongApproach(plane.gradient, facing), percent: 100 * Math.hypot(plane.gradient.east, plane.gradient.north) };
+  return (
+    plane && {
+      ...alongApproach(plane.gradient, facing),
+      percent: 100 * Math.hypot(plane.gradient.east, plane.gradient.north),
+    }
+  );
 }
 
 /** Landing ground of a drive along the line of play; undefined when the drive is as long as the hole. */
-export function landingAt(hole: MeasuredHole, tee: TeeFigures, driveMetres: number, grid?: HeightGrid): LandingFigures | undefined {
+export function landingAt(
+  hole: MeasuredHole,
+  tee: TeeFigures,
+  driveMetres: number,
+  grid?: HeightGrid,
+): LandingFigures | undefined {
   if (!(driveMetres > 0) || driveMetres >= tee.lengthMetres) return undefined;
   const point = pointAt(tee.line, driveMetres);
   const facing = directionAt(tee.line, driveMetres);

@@ -34,7 +34,10 @@ export interface LaterHazard {
 export const isMetLater = (hazard: HazardFigures, tee: TeeFigures, driveMetres: number): boolean =>
   hazard.inCorridor && hazard.reachMetres > driveMetres && hazard.reachMetres < tee.green.backMetres;
 
-/** The hazards of a hole that are met after the tee shot, in order of reach; each from where each reference player meets it. */
+/**
+ * The hazards of a hole that are met after the tee shot, in order of reach; each from where each reference
+ * player meets it.
+ */
 export function laterHazards(hole: MeasuredHole, tee: TeeFigures): LaterHazard[] {
   const later = tee.hazards.filter((hazard) => {
     const feature = hole.placed.get(hazard.id)?.feature;
@@ -47,7 +50,9 @@ export function laterHazards(hole: MeasuredHole, tee: TeeFigures): LaterHazard[]
       for (const hazard of later) {
         const already = met.get(hazard)!;
         if (already.some((before) => before.player === player)) continue;
-        const from = one.hazards.find(({ id, stretch, inCorridor }) => id === hazard.id && stretch === hazard.stretch && inCorridor);
+        const from = one.hazards.find(
+          ({ id, stretch, inCorridor }) => id === hazard.id && stretch === hazard.stretch && inCorridor,
+        );
         // Where it is met is the last place from which the next stroke could find it.
         if (from && from.reachMetres <= player.secondMetres) already.push({ player, ...one.after, hazard: from });
       }

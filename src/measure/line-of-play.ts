@@ -27,7 +27,10 @@ export function playFrom(standing: Point, drawn: readonly Point[], green: Area):
   const here = locate(whole, standing).station;
   const ahead = drawn.filter(
     (point, i) =>
-      i > 0 && i < drawn.length - 1 && whole.stations[i]! > here + AHEAD_METRES && distanceMetres(standing, point) > AHEAD_METRES,
+      i > 0 &&
+      i < drawn.length - 1 &&
+      whole.stations[i]! > here + AHEAD_METRES &&
+      distanceMetres(standing, point) > AHEAD_METRES,
   );
   const along = greenFrom(green, ahead[ahead.length - 1] ?? standing);
   return { line: lineThrough([standing, ...ahead, along.middle]), green: along };

@@ -38,21 +38,27 @@ export function meetingsOf(ways: readonly Seen[]): Meetings {
     }
     for (const [id, intervals] of here) byId.set(id, [...(byId.get(id) ?? []), intervals]);
   }
-  return new Map([...byId].map(([id, seen]) => {
-    const most = seen.reduce((best, one) => (one.length > best.length ? one : best));
-    const all = [...most];
-    for (const interval of seen.flat()) {
-      if (all.every((known) => overlap(known, interval) < 0)) all.push(interval);
-    }
-    return [id, all.sort((a, b) => b[0] - a[0])];
-  }));
+  return new Map(
+    [...byId].map(([id, seen]) => {
+      const most = seen.reduce((best, one) => (one.length > best.length ? one : best));
+      const all = [...most];
+      for (const interval of seen.flat()) {
+        if (all.every((known) => overlap(known, interval) < 0)) all.push(interval);
+      }
+      return [id, all.sort((a, b) => b[0] - a[0])];
+    }),
+  );
 }
 
 /**
  * Hazards with their stretches numbered as the hole numbers them. Several stretches of one
  * hazard keep their order and never share a number.
  */
-export function numbered(hazards: readonly HazardFigures[], lengthMetres: number, meetings: Meetings): HazardFigures[] {
+export function numbered(
+  hazards: readonly HazardFigures[],
+  lengthMetres: number,
+  meetings: Meetings,
+): HazardFigures[] {
   const numbers = new Map<HazardFigures, number>();
   const ofId = new Map<string, HazardFigures[]>();
   for (const hazard of hazards) if (hazard.inCorridor) ofId.set(hazard.id, [...(ofId.get(hazard.id) ?? []), hazard]);
@@ -62,9 +68,13 @@ export function numbered(hazards: readonly HazardFigures[], lengthMetres: number
     let least = 1;
     ordered.forEach((hazard, i) => {
       const interval = toPlay(hazard, lengthMetres);
-      const open = known.map((one, k) => ({ number: k + 1, by: overlap(one, interval) }))
+      const open = known
+        .map((one, k) => ({ number: k + 1, by: overlap(one, interval) }))
         .filter(({ number }) => number >= least && known.length - number >= ordered.length - 1 - i);
-      const best = open.reduce<{ number: number; by: number } | undefined>((a, b) => (a && a.by >= b.by ? a : b), undefined);
+      const best = open.reduce<{ number: number; by: number } | undefined>(
+        (a, b) => (a && a.by >= b.by ? a : b),
+        undefined,
+      );
       const number = best?.number ?? least;
       numbers.set(hazard, number);
       least = number + 1;

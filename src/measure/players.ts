@@ -19,7 +19,13 @@ export interface ReferencePlayer {
   readonly secondMetres: number;
 }
 
-const player = (id: PlayerId, gender: Gender, level: ReferencePlayer["level"], drive: number, second: number): ReferencePlayer => ({
+const player = (
+  id: PlayerId,
+  gender: Gender,
+  level: ReferencePlayer["level"],
+  drive: number,
+  second: number,
+): ReferencePlayer => ({
   id,
   gender,
   level,

@@ -13,8 +13,15 @@ import type { Area, Point } from "../geo/position.ts";
 import { between, nearestOn } from "../geo/segment.ts";
 import { directionTo, distanceMetres } from "../geo/vector.ts";
 import {
-  angleFrom, circleCuts, cutsOf, inCorridor, placeIn, placesIn, pointOnArc,
-  type Corridor, type Edge,
+  angleFrom,
+  circleCuts,
+  cutsOf,
+  inCorridor,
+  placeIn,
+  placesIn,
+  pointOnArc,
+  type Corridor,
+  type Edge,
 } from "./corridor.ts";
 
 /** Parts of one hazard closer together than this along the line count as one. */
@@ -131,7 +138,8 @@ function partsOf(edge: Edge, segments: readonly Segment[]): Edge[] {
       const [x, y] = between(a, b, share);
       const angle = angleFrom(start, [x - centre[0], y - centre[1]]);
       return angle < end ? [angle] : [];
-    }));
+    }),
+  );
   const angles = [start, ...cuts.sort((p, q) => p - q), end];
   return angles.slice(1).map((to, i): Edge => ({ type: "arc", centre, radius, start: angles[i]!, end: to }));
 }
@@ -141,7 +149,10 @@ function corridorOutline(corridor: Corridor, areas: readonly Area[], segments: r
   const near = areas.filter((area) => overlaps(boxOf(area), corridor.box));
   if (near.length === 0) return [];
   return corridor.outline.flatMap((edge) =>
-    partsOf(edge, segments).filter((part) => within(near, middleOf(part))).map((part) => pieceOf(corridor, part)));
+    partsOf(edge, segments)
+      .filter((part) => within(near, middleOf(part)))
+      .map((part) => pieceOf(corridor, part)),
+  );
 }
 
 /** Where the line of play runs through areas, or meets lines that have none. */
@@ -229,7 +240,9 @@ export function runsIn(corridor: Corridor, areas: readonly Area[], paths: readon
   const standing = corridor.line.points[0]!;
   const segments = segmentsNear(paths, corridor);
   const pieces = [...ownOutline(corridor, segments), ...corridorOutline(corridor, areas, segments)];
-  const parts = connected(pieces).map((part) => ({ part, span: spanOf(part) })).sort((a, b) => a.span[0] - b.span[0]);
+  const parts = connected(pieces)
+    .map((part) => ({ part, span: spanOf(part) }))
+    .sort((a, b) => a.span[0] - b.span[0]);
   const joined: { pieces: Piece[]; span: Interval }[] = [];
   for (const { part, span } of parts) {
     const last = joined[joined.length - 1];
@@ -244,11 +257,23 @@ export function runsIn(corridor: Corridor, areas: readonly Area[], paths: readon
     const holds = ({ stations: [from, to] }: Crossing): boolean =>
       (from + to) / 2 >= span[0] - MEET_METRES && (from + to) / 2 <= span[1] + MEET_METRES;
     const through = crossings.filter(holds);
-    const offset = own.reduce((best, piece) => (Math.abs(piece.offset) < Math.abs(best) ? piece.offset : best), Infinity);
+    const offset = own.reduce(
+      (best, piece) => (Math.abs(piece.offset) < Math.abs(best) ? piece.offset : best),
+      Infinity,
+    );
     return {
       stations: span,
-      nearest: inside && span[0] <= MEET_METRES ? standing : nearer(own.map((piece) => nearestOf(piece, standing)), standing),
-      furthest: further(own.map((piece) => furthestOf(piece, standing)), standing),
+      nearest:
+        inside && span[0] <= MEET_METRES
+          ? standing
+          : nearer(
+              own.map((piece) => nearestOf(piece, standing)),
+              standing,
+            ),
+      furthest: further(
+        own.map((piece) => furthestOf(piece, standing)),
+        standing,
+      ),
       offsetMetres: through.length > 0 ? 0 : offset,
       crossings: through,
     };

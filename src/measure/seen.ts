@@ -22,8 +22,17 @@ function coverOf(hole: MeasuredHole): (point: Point) => number {
   return coverFrom(stands);
 }
 
-/** Whether the ground at a point (or what rises `targetMetres` above it) is seen by a standing golfer; undefined where heights are unknown. */
-export function seenFrom(hole: MeasuredHole, grid: HeightGrid, from: Point, to: Point, targetMetres = 0): boolean | undefined {
+/**
+ * Whether the ground at a point (or what rises `targetMetres` above it) is seen by a standing golfer;
+ * undefined where heights are unknown.
+ */
+export function seenFrom(
+  hole: MeasuredHole,
+  grid: HeightGrid,
+  from: Point,
+  to: Point,
+  targetMetres = 0,
+): boolean | undefined {
   return lineOfSight(grid, from, to, { targetMetres, coverMetres: coverOf(hole) })?.visible;
 }
 

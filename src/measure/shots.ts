@@ -24,7 +24,14 @@ export interface Shot {
   readonly bearingDegrees: number;
 }
 
-const shot = (purpose: ShotPurpose, feature: string | undefined, driveMetres: number, from: Point, to: Point, grid: HeightGrid): Shot[] => {
+const shot = (
+  purpose: ShotPurpose,
+  feature: string | undefined,
+  driveMetres: number,
+  from: Point,
+  to: Point,
+  grid: HeightGrid,
+): Shot[] => {
   const riseMetres = riseBetween(grid, from, to);
   if (riseMetres === undefined) return [];
   return [
@@ -69,7 +76,10 @@ export function shotsOf(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid, d
       if (!carried || carried.metres >= LONGEST_CARRY_ASKED_METRES) return [];
       return shot("carry", hazard.id, 0, tee.marker, carried.point, grid);
     })
-    .map((carry) => ({ ...carry, riseMetres: risePast(grid, tee.marker, carry.bearingDegrees, carry.distanceMetres) ?? carry.riseMetres }));
+    .map((carry) => ({
+      ...carry,
+      riseMetres: risePast(grid, tee.marker, carry.bearingDegrees, carry.distanceMetres) ?? carry.riseMetres,
+    }));
   const oneStroke = hole.hole.par.men === 3;
   const landing = oneStroke ? undefined : landingAt(hole, tee, driveMetres);
   const from = landing ? landing.point : tee.marker;
@@ -85,5 +95,7 @@ export function shotsOf(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid, d
 }
 
 /** Effective length of a shot; a refusal where no stroke of the family reaches it. */
-export const effectiveOf = ({ distanceMetres, riseMetres, bearingDegrees }: Shot, day: DayConditions): FlightResult<EffectiveLength> =>
-  effectiveLength({ distanceMetres, riseMetres, bearingDegrees }, day);
+export const effectiveOf = (
+  { distanceMetres, riseMetres, bearingDegrees }: Shot,
+  day: DayConditions,
+): FlightResult<EffectiveLength> => effectiveLength({ distanceMetres, riseMetres, bearingDegrees }, day);

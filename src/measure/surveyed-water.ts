@@ -26,7 +26,11 @@ interface Water {
 const watersOf = ({ feature, shape, cover }: PlacedFeature): Water[] => {
   if (cover !== "water" || leavesGroundOpen(feature) || shape.type === "points") return [];
   const paths = shape.type === "lines" ? shape.lines : shape.areas.map(([shore]) => shore!);
-  return paths.map((path) => ({ path: densify(path, STEP_METRES), box: boxAround(path), isStream: shape.type === "lines" }));
+  return paths.map((path) => ({
+    path: densify(path, STEP_METRES),
+    box: boxAround(path),
+    isStream: shape.type === "lines",
+  }));
 };
 
 /** @param all everything that may lie in a penalty area: a course's shared features and those of all its holes */

@@ -16,6 +16,7 @@ type Place = readonly [number, number];
 
 /** The same for a place, in whatever coordinates the three are given; a green is small enough for any. */
 export function thirdPoint(third: Third, { front, middle, back }: Readonly<Record<Third, Place>>): [number, number] {
-  const at = (axis: 0 | 1): number => thirdMetres(third, { front: front[axis], middle: middle[axis], back: back[axis] });
+  const at = (axis: 0 | 1): number =>
+    thirdMetres(third, { front: front[axis], middle: middle[axis], back: back[axis] });
   return [at(0), at(1)];
 }

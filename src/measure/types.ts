@@ -67,7 +67,10 @@ export type NoCarry = "boundary" | "no-end" | "around-green";
  */
 export interface HazardFigures {
   readonly id: string;
-  /** A hazard that meets the corridor more than once (a burn crossing twice) has an entry for each: this one's number from 1, in order of play, the same from every tee set. */
+  /**
+   * A hazard that meets the corridor more than once (a burn crossing twice) has an entry for each: this
+   * one's number from 1, in order of play, the same from every tee set.
+   */
   readonly stretch: number;
   /** How many there are from any tee set. */
   readonly stretches: number;

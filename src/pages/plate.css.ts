@@ -2,4 +2,5 @@
 import type { APIRoute } from "astro";
 import { plateCss } from "../draw/palette.ts";
 
-export const GET: APIRoute = () => new Response(plateCss(), { headers: { "Content-Type": "text/css; charset=utf-8" } });
+export const GET: APIRoute = () =>
+  new Response(plateCss(), { headers: { "Content-Type": "text/css; charset=utf-8" } });

@@ -13,7 +13,14 @@ import { element } from "../draw/svg.ts";
 import type { LengthUnit } from "../geo/units.ts";
 import { defaultAmong } from "../measure/default-tee.ts";
 import type { MeasuredHole, TeeFigures } from "../measure/types.ts";
-import { hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows, type TroubleRow } from "../components/hole-view.ts";
+import {
+  hazardName,
+  mustCarryMetres,
+  nearbyCautions,
+  perGender,
+  troubleRows,
+  type TroubleRow,
+} from "../components/hole-view.ts";
 import { keptGreenSheet, keptPlate } from "../site/cache/kept-drawings.ts";
 import { keptGreenLie } from "../site/cache/kept-figures.ts";
 import { featureName } from "../site/ground/names.ts";
@@ -24,7 +31,18 @@ import type { Words } from "../site/language/words.ts";
 import { renderTip } from "../tell/tip.ts";
 import type { HeightGrid } from "../terrain/grid.ts";
 import { linesOf } from "./flow.ts";
-import { denominator, escape, figure, inOneInk, langAttribute, mmOf, notesBox, sized, swatch, symbolOf } from "./html.ts";
+import {
+  denominator,
+  escape,
+  figure,
+  inOneInk,
+  langAttribute,
+  mmOf,
+  notesBox,
+  sized,
+  swatch,
+  symbolOf,
+} from "./html.ts";
 import { bookLandings, type BookLanding } from "./landings.ts";
 import type { Size } from "./sizes.ts";
 
@@ -78,11 +96,28 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
   const say = words.paper.book;
   const shown = plateTee(measured, chosenTees(measured, teeIds));
   const plate = keptPlate(measured, {
-    composition: BOOK_COMPOSITION, idPrefix: `book-${hole.number}`, unit, tee: shown.tee.id, theme, words: words.draw, ...(ground ? { ground } : {}),
+    composition: BOOK_COMPOSITION,
+    idPrefix: `book-${hole.number}`,
+    unit,
+    tee: shown.tee.id,
+    theme,
+    words: words.draw,
+    ...(ground ? { ground } : {}),
   });
   const sheet = layHole(measured, BOOK_COMPOSITION);
   const scale = drawScale([2, 13], 150, sheet, BOOK_COMPOSITION, unit, painter(theme));
-  const bar = element("svg", { class: "plate scale-bar", viewBox: `-6 0 ${Math.ceil(scale.width) + 12} 19`, width: `${(scale.width + 12) / PX_PER_MM}mm`, height: `${19 / PX_PER_MM}mm`, "aria-hidden": "true", "font-family": "Besley, serif" }, scale.svg);
+  const bar = element(
+    "svg",
+    {
+      class: "plate scale-bar",
+      viewBox: `-6 0 ${Math.ceil(scale.width) + 12} 19`,
+      width: `${(scale.width + 12) / PX_PER_MM}mm`,
+      height: `${19 / PX_PER_MM}mm`,
+      "aria-hidden": "true",
+      "font-family": "Besley, serif",
+    },
+    scale.svg,
+  );
   const cautions = nearbyCautions(measured);
   return (
     `<header class="hole-head"><span class="hole-n" aria-hidden="true">${hole.number}</span>` +
@@ -90,8 +125,10 @@ function platePage({ measured, teeIds, unit, words, theme, ground }: HoleInBook)
     `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.draw.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div>` +
     `<p class="hole-length"><b>${figure(shown.lengthMetres, unit, words)}</b> ${escape(symbolOf(unit, words))}<small>${swatch(shown.tee, 2.2, theme === "ink")} ${escape(say.fromTee({ tee: shown.tee.name }))}</small></p></header>` +
     `<figure class="book-plate">${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}</figure>` +
-    `<div class="plate-foot">${bar}<span>${escape(say.scale({ denominator: denominator(1000 * PX_PER_MM / sheet.pxPerMetre, words.locale) }))}</span>` +
-    (cautions.length > 0 ? `<p class="care"><b>${escape(words.labelled({ label: words.paper.care }))}</b> ${escape(cautions.map((kind) => words.paper.nearby[kind]).join(", "))}.</p>` : "") +
+    `<div class="plate-foot">${bar}<span>${escape(say.scale({ denominator: denominator((1000 * PX_PER_MM) / sheet.pxPerMetre, words.locale) }))}</span>` +
+    (cautions.length > 0
+      ? `<p class="care"><b>${escape(words.labelled({ label: words.paper.care }))}</b> ${escape(cautions.map((kind) => words.paper.nearby[kind]).join(", "))}.</p>`
+      : "") +
     `</div>`
   );
 }
@@ -106,25 +143,47 @@ function figuresPage({ club, measured, teeIds, unit, words, theme, heights }: Ho
   const landings = bookLandings(measured, tees, heights);
   const lie = heights && keptGreenLie(measured, shown, heights);
   const green = keptGreenSheet(measured, {
-    idPrefix: `book-green-${hole.number}`, unit, tee: shown.tee.id, theme, words: words.drawGround, ...(heights ? { ground: { grid: heights, lie } } : {}),
+    idPrefix: `book-green-${hole.number}`,
+    unit,
+    tee: shown.tee.id,
+    theme,
+    words: words.drawGround,
+    ...(heights ? { ground: { grid: heights, lie } } : {}),
   });
-  const tip = renderTip(measured, { units: unit, idPrefix: "unused", tee: shown.tee.id, words: tipWords(club, measured.hole) }).text.split("\n").filter((line) => line !== "");
+  const tip = renderTip(measured, {
+    units: unit,
+    idPrefix: "unused",
+    tee: shown.tee.id,
+    words: tipWords(club, measured.hole),
+  })
+    .text.split("\n")
+    .filter((line) => line !== "");
   const told = lie ? greenSentences(lie, shown.green.approach, unit, words).join(" ") : "";
 
   const tipMm = tip.reduce((sum, line) => sum + linesOf(line, COLUMN_MM, TIP.fontMm) * TIP.lineMm + 0.8, 2.5);
-  const tablesMm = 5.5 + (tees.length + 1) * ROW_MM + 2 + (trouble.length > 0 ? (trouble.length + 1) * ROW_MM + 2 : 0) + (landings.length > 0 ? (landings.length + 1) * ROW_MM + 2 : 0);
+  const tablesMm =
+    5.5 +
+    (tees.length + 1) * ROW_MM +
+    2 +
+    (trouble.length > 0 ? (trouble.length + 1) * ROW_MM + 2 : 0) +
+    (landings.length > 0 ? (landings.length + 1) * ROW_MM + 2 : 0);
   const free = TEXT_HEIGHT_MM - tablesMm - LEAST_NOTES_MM - 3;
   const tells = free - tipMm >= Math.min(LEAST_GREEN_MM, mmOf(green.height));
   const broad = green.width / green.height > BROAD;
   const room = free - (tells ? tipMm : 0) - (broad ? TOLD_UNDER_MM : 0);
-  const size = greenSize(green, { widthMm: broad ? COLUMN_MM : GREEN_WIDTH_MM, heightMm: Math.min(GREEN_HEIGHT_MM, room) });
+  const size = greenSize(green, {
+    widthMm: broad ? COLUMN_MM : GREEN_WIDTH_MM,
+    heightMm: Math.min(GREEN_HEIGHT_MM, room),
+  });
 
   return (
     `<p class="running"><span>${hole.number} <b>${escape(hole.name)}</b></span><span>${escape(words.settings[unit])}</span></p>` +
     teesTable(tees, unit, words, ink) +
     troubleTable(measured, trouble, tees, unit, words, ink) +
     landingTable(measured, landings, unit, words, ink) +
-    (tells ? `<div class="book-tip"${langAttribute(otherLanguage(club, measured.hole, "tip"))}>${tip.map((line) => `<p>${escape(line)}</p>`).join("")}</div>` : "") +
+    (tells
+      ? `<div class="book-tip"${langAttribute(otherLanguage(club, measured.hole, "tip"))}>${tip.map((line) => `<p>${escape(line)}</p>`).join("")}</div>`
+      : "") +
     `<div class="book-green${broad ? " broad" : ""}"><figure>${sized(green.svg, size.widthMm, size.heightMm)}<figcaption>${escape(say.greenScale({ denominator: denominator(size.scale, words.locale) }))}</figcaption></figure>` +
     `<div class="green-side"><dl><div><dt>${escape(words.holePage.depth)}</dt><dd>${figure(shown.green.depthMetres, unit, words)}</dd></div><div><dt>${escape(words.holePage.width)}</dt><dd>${figure(shown.green.widthMetres, unit, words)}</dd></div></dl>` +
     (told ? `<p>${escape(told)}</p>` : "") +
@@ -134,15 +193,27 @@ function figuresPage({ club, measured, teeIds, unit, words, theme, heights }: Ho
 }
 
 /** How large a green is printed: as drawn, at most 1:500, or smaller to fit; never larger. */
-export function greenSize({ width, height, pxPerMetre }: Omit<GreenSheet, "svg">, room: Size): Size & { readonly scale: number } {
+export function greenSize(
+  { width, height, pxPerMetre }: Omit<GreenSheet, "svg">,
+  room: Size,
+): Size & { readonly scale: number } {
   const share = Math.min(1, room.widthMm / mmOf(width), room.heightMm / mmOf(height));
-  return { widthMm: mmOf(width) * share, heightMm: mmOf(height) * share, scale: (1000 * PX_PER_MM) / (pxPerMetre * share) };
+  return {
+    widthMm: mmOf(width) * share,
+    heightMm: mmOf(height) * share,
+    scale: (1000 * PX_PER_MM) / (pxPerMetre * share),
+  };
 }
 
 /** Trouble worth a line: what a chosen tee can find first, the rest while there is room; in order of reach. */
 function telling(rows: readonly TroubleRow[], tees: readonly TeeFigures[]): TroubleRow[] {
   const of = rows.filter(({ reach }) => tees.some(({ tee }) => reach[tee.id] !== undefined));
-  const kept = new Set([...of.filter(({ hazard }) => hazard.inCorridor), ...of.filter(({ hazard }) => !hazard.inCorridor)].slice(0, MOST_TROUBLE));
+  const kept = new Set(
+    [...of.filter(({ hazard }) => hazard.inCorridor), ...of.filter(({ hazard }) => !hazard.inCorridor)].slice(
+      0,
+      MOST_TROUBLE,
+    ),
+  );
   return of.filter((row) => kept.has(row));
 }
 
@@ -164,7 +235,14 @@ function teesTable(tees: readonly TeeFigures[], unit: LengthUnit, words: Words, 
   return `<table class="book-tees"><caption class="visually-hidden">${escape(say.howFar)}</caption><thead><tr>${head.map((text) => `<th scope="col">${escape(text)}</th>`).join("")}</tr></thead><tbody>${rows.join("")}</tbody></table>`;
 }
 
-function troubleTable(measured: MeasuredHole, rows: readonly TroubleRow[], tees: readonly TeeFigures[], unit: LengthUnit, words: Words, ink: boolean): string {
+function troubleTable(
+  measured: MeasuredHole,
+  rows: readonly TroubleRow[],
+  tees: readonly TeeFigures[],
+  unit: LengthUnit,
+  words: Words,
+  ink: boolean,
+): string {
   if (rows.length === 0) return `<p class="no-trouble">${escape(words.paper.book.noTrouble)}</p>`;
   const say = words.paper.book;
   const body = rows.map(({ hazard, reach, carry }) => {
@@ -179,11 +257,20 @@ function troubleTable(measured: MeasuredHole, rows: readonly TroubleRow[], tees:
   return `<table class="book-trouble"><caption class="visually-hidden">${escape(words.labelled({ label: words.holePage.hazards }))} ${escape(words.holePage.reachToCarry)}</caption><thead><tr><th scope="col">${escape(words.holePage.hazards)} <small>${escape(words.holePage.reachToCarry)}</small></th>${head}</tr></thead><tbody>${body.join("")}</tbody></table>`;
 }
 
-function landingTable(measured: MeasuredHole, landings: readonly BookLanding[], unit: LengthUnit, words: Words, ink: boolean): string {
+function landingTable(
+  measured: MeasuredHole,
+  landings: readonly BookLanding[],
+  unit: LengthUnit,
+  words: Words,
+  ink: boolean,
+): string {
   if (landings.length === 0) return "";
   const say = words.paper.book;
   const body = landings.map(({ player, tee, figures: { driveMetres, fairway, left, right, leavesMetres } }) => {
-    const trouble = (one: typeof left): string => (one ? `${figure(one.metres, unit, words)} <small>${escape(featureName(measured, one.id, words))}</small>` : `<small>${escape(say.clear)}</small>`);
+    const trouble = (one: typeof left): string =>
+      one
+        ? `${figure(one.metres, unit, words)} <small>${escape(featureName(measured, one.id, words))}</small>`
+        : `<small>${escape(say.clear)}</small>`;
     return (
       `<tr><th scope="row">${swatch(tee.tee, 2.3, ink)} ${escape(words.ground.players[player.id])}</th><td>${figure(driveMetres, unit, words)}</td>` +
       `<td>${fairway.widthMetres > 0 ? figure(fairway.widthMetres, unit, words) : `<small>${escape(say.offFairway)}</small>`}</td>` +

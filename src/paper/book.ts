@@ -6,7 +6,16 @@ import type { LengthUnit } from "../geo/units.ts";
 import type { MeasuredCourse, MeasuredHole } from "../measure/types.ts";
 import type { Words } from "../site/language/words.ts";
 import { holeOpening } from "./book-hole.ts";
-import { backPage, cardPage, cautionPages, coverPage, howToPage, localRulePages, notesPage, type BookMatter } from "./book-matter.ts";
+import {
+  backPage,
+  cardPage,
+  cautionPages,
+  coverPage,
+  howToPage,
+  localRulePages,
+  notesPage,
+  type BookMatter,
+} from "./book-matter.ts";
 import { padding } from "./imposition.ts";
 
 /** More sets than this find no room beside each other on a page. */
@@ -34,7 +43,8 @@ export interface Book {
 type Kind = "cover" | "matter" | "plate" | "figures" | "back";
 
 /** Tee sets of a course by id, in the course's order. */
-export const teeSets = ({ course }: MeasuredCourse, ids: readonly string[]): TeeSet[] => course.tees.filter(({ id }) => ids.includes(id));
+export const teeSets = ({ course }: MeasuredCourse, ids: readonly string[]): TeeSet[] =>
+  course.tees.filter(({ id }) => ids.includes(id));
 
 /** The sets a book is made for when nobody has chosen: the first that fit, the course's default among them. */
 export function usualTees({ course: { tees, defaultTee } }: MeasuredCourse): string[] {
@@ -51,7 +61,8 @@ export function usualTees({ course: { tees, defaultTee } }: MeasuredCourse): str
 export function composeBook(options: BookOptions): Book {
   const { club, measured, teeIds, unit, words, theme, groundOf } = options;
   const tees = teeSets(measured, teeIds);
-  if (tees.length === 0 || tees.length > MOST_TEES) throw new RangeError(`A book holds figures from one to ${MOST_TEES} tee sets, not ${tees.length}.`);
+  if (tees.length === 0 || tees.length > MOST_TEES)
+    throw new RangeError(`A book holds figures from one to ${MOST_TEES} tee sets, not ${tees.length}.`);
   const matter: BookMatter = { club, measured, tees, unit, words, theme, courseGround: options.courseGround };
 
   const pages: { readonly kind: Kind; readonly html: string }[] = [{ kind: "cover", html: coverPage(matter) }];
@@ -62,7 +73,16 @@ export function composeBook(options: BookOptions): Book {
   // The first hole opens on a left-hand page, which is an even one.
   if (pages.length % 2 === 0) add("matter", notesPage(matter));
   for (const hole of measured.holes) {
-    const [plate, figures] = holeOpening({ club, measured: hole, teeIds, unit, words, theme, ground: groundOf(hole), heights: measured.ground });
+    const [plate, figures] = holeOpening({
+      club,
+      measured: hole,
+      teeIds,
+      unit,
+      words,
+      theme,
+      ground: groundOf(hole),
+      heights: measured.ground,
+    });
     add("plate", plate);
     add("figures", figures);
   }

@@ -6,7 +6,10 @@
 import { textWidth } from "../draw/text-width.ts";
 import { PX_PER_MM } from "../draw/paper-composition.ts";
 
-/** Source Sans is narrower than the lettering that widths are known of (ratio of mean letter widths over English text; from memory). */
+/**
+ * Source Sans is narrower than the lettering that widths are known of (ratio of mean letter widths over
+ * English text; from memory).
+ */
 const TEXT_RATIO = 0.86;
 
 export interface Block {
@@ -37,7 +40,9 @@ export function linesOf(text: string, widthMm: number, fontMm: number): number {
 }
 
 export const blockHeight = (block: Block, style: FlowStyle): number =>
-  block.heading ? style.headingMm : linesOf(block.text, style.widthMm - (block.indentMm ?? 0), style.fontMm) * style.lineMm + style.gapMm;
+  block.heading
+    ? style.headingMm
+    : linesOf(block.text, style.widthMm - (block.indentMm ?? 0), style.fontMm) * style.lineMm + style.gapMm;
 
 /** Blocks by page. A block taller than a page has one of its own. */
 export function paginate(blocks: readonly Block[], style: FlowStyle): Block[][] {

@@ -10,7 +10,8 @@ import type { Words } from "../site/language/words.ts";
 export const escape = escapeXml;
 
 /** ` lang="en"` where a text is in another language than what is around it. */
-export const langAttribute = (language: string | undefined): string => (language === undefined ? "" : ` lang="${escape(language)}"`);
+export const langAttribute = (language: string | undefined): string =>
+  language === undefined ? "" : ` lang="${escape(language)}"`;
 
 /** A number as the guide's pages print it; a dash where there is none. */
 export const figure = (metres: Metres | undefined, unit: LengthUnit, words: Words, rounding?: Rounding): string =>
@@ -23,14 +24,19 @@ export const symbolOf = (unit: LengthUnit, words: Words): string => words.tell.u
  * Presentation attributes only: pages of the guide may hold no styles of their own.
  */
 export function swatch({ colour, name }: Pick<TeeSet, "colour" | "name">, sizeMm: number, ink: boolean): string {
-  const letter = ink ? `<text x="8" y="11.4" font-size="10" font-weight="700" text-anchor="middle" fill="#000000">${escape(name.slice(0, 1))}</text>` : "";
+  const letter = ink
+    ? `<text x="8" y="11.4" font-size="10" font-weight="700" text-anchor="middle" fill="#000000">${escape(name.slice(0, 1))}</text>`
+    : "";
   return `<svg class="swatch" viewBox="0 0 16 16" width="${sizeMm}mm" height="${sizeMm}mm" aria-hidden="true"><circle cx="8" cy="8" r="7" fill="${ink ? "#ffffff" : escape(colour)}" stroke="currentColor" stroke-width="1.4"/>${letter}</svg>`;
 }
 
 /** A drawing at a size on paper: its own shape kept, never stretched. */
 export const sized = (svg: string, widthMm: number, heightMm: number): string => {
   const mm = (value: number): string => `${Math.round(value * 1000) / 1000}mm`;
-  return svg.replace(/^<svg ([^>]*?)width="[^"]*" height="[^"]*"/, `<svg $1width="${mm(widthMm)}" height="${mm(heightMm)}"`);
+  return svg.replace(
+    /^<svg ([^>]*?)width="[^"]*" height="[^"]*"/,
+    `<svg $1width="${mm(widthMm)}" height="${mm(heightMm)}"`,
+  );
 };
 
 /** A plate for one ink: its tee markers come in the club's colours otherwise. */
@@ -43,7 +49,9 @@ export const mmOf = (px: number): number => px / PX_PER_MM;
 export function denominator(metresPerPaperMetre: number, locale: string): string {
   const step = metresPerPaperMetre >= 1000 ? 100 : 10;
   // The guide's fonts have no narrow space, by which some languages part thousands.
-  return new Intl.NumberFormat(locale).format(Math.round(metresPerPaperMetre / step) * step).replaceAll("\u202f", "\u00a0");
+  return new Intl.NumberFormat(locale)
+    .format(Math.round(metresPerPaperMetre / step) * step)
+    .replaceAll("\u202f", "\u00a0");
 }
 
 /** Marram grass over two waves: the guide's own mark. */

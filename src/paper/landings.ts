@@ -19,11 +19,17 @@ const MOST = 4;
  * Where the drives of the players who would use the chosen tees end; a tee set nobody would
  * use speaks for the player it is rated for. None on a hole reached in one.
  */
-export function bookLandings(hole: MeasuredHole, tees: readonly TeeFigures[], grid: HeightGrid | undefined): BookLanding[] {
+export function bookLandings(
+  hole: MeasuredHole,
+  tees: readonly TeeFigures[],
+  grid: HeightGrid | undefined,
+): BookLanding[] {
   if (reachedInOne(hole)) return [];
   const asked = tees.flatMap((tee) => {
     const users = REFERENCE_PLAYERS.filter((player) => teeSetFor(hole.course, player)?.id === tee.tee.id);
-    return users.length > 0 ? users.map((player) => ({ player, tee, standsIn: false })) : [{ player: playerOfTee(hole.course, tee.tee), tee, standsIn: true }];
+    return users.length > 0
+      ? users.map((player) => ({ player, tee, standsIn: false }))
+      : [{ player: playerOfTee(hole.course, tee.tee), tee, standsIn: true }];
   });
   const kept = asked.length > MOST ? asked.filter(({ standsIn }) => !standsIn) : asked;
   return kept.slice(0, MOST).flatMap(({ player, tee }) => {

@@ -19,13 +19,17 @@ export const MARK_POINTS = 14;
 export function cropMarks({ x, y, width, height }: Rect, bleedPoints: number, length = MARK_POINTS): Stroke[] {
   const [left, right, low, high] = [x, x + width, y, y + height];
   const beyond = bleedPoints + length;
-  return [left, right].flatMap((at): Stroke[] => [
-    { from: [at, low - bleedPoints], to: [at, low - beyond] },
-    { from: [at, high + bleedPoints], to: [at, high + beyond] },
-  ]).concat([low, high].flatMap((at): Stroke[] => [
-    { from: [left - bleedPoints, at], to: [left - beyond, at] },
-    { from: [right + bleedPoints, at], to: [right + beyond, at] },
-  ]));
+  return [left, right]
+    .flatMap((at): Stroke[] => [
+      { from: [at, low - bleedPoints], to: [at, low - beyond] },
+      { from: [at, high + bleedPoints], to: [at, high + beyond] },
+    ])
+    .concat(
+      [low, high].flatMap((at): Stroke[] => [
+        { from: [left - bleedPoints, at], to: [left - beyond, at] },
+        { from: [right + bleedPoints, at], to: [right + beyond, at] },
+      ]),
+    );
 }
 
 /** Where an upright fold meets the sheet's edges; drawn dashed. */

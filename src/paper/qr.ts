@@ -30,7 +30,18 @@ export function drawQr(text: string, { label, sizeMm }: QrOptions): string {
   });
   return element(
     "svg",
-    { xmlns: "http://www.w3.org/2000/svg", class: "qr", viewBox: `0 0 ${size} ${size}`, width: `${sizeMm}mm`, height: `${sizeMm}mm`, role: "img", "aria-label": label, "shape-rendering": "crispEdges" },
-    element("rect", { width: size, height: size, fill: "#ffffff" }) + element("path", { fill: "#000000", d: runs.join("") }) + `<title>${escapeXml(label)}</title>`,
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      class: "qr",
+      viewBox: `0 0 ${size} ${size}`,
+      width: `${sizeMm}mm`,
+      height: `${sizeMm}mm`,
+      role: "img",
+      "aria-label": label,
+      "shape-rendering": "crispEdges",
+    },
+    element("rect", { width: size, height: size, fill: "#ffffff" }) +
+      element("path", { fill: "#000000", d: runs.join("") }) +
+      `<title>${escapeXml(label)}</title>`,
   );
 }

@@ -47,7 +47,10 @@ export function inkOn(colour: string): "#000000" | "#ffffff" {
 
 export function composeSigns(options: SignOptions): Signs {
   const { measured, words } = options;
-  return { title: words.paper.sign.documentTitle({ course: measured.course.name }), leaves: measured.holes.map((hole) => signLeaf(options, hole)) };
+  return {
+    title: words.paper.sign.documentTitle({ course: measured.course.name }),
+    leaves: measured.holes.map((hole) => signLeaf(options, hole)),
+  };
 }
 
 /** A tee set as a bar in its colour, drawn: the name at the left, the length at the right. */
@@ -62,12 +65,23 @@ function teeBar({ tee, lengthMetres }: TeeFigures, unit: LengthUnit, words: Word
   );
 }
 
-function signLeaf({ club, teeIds, unit, words, theme, groundOf, addressOf, measured: { course } }: SignOptions, measured: MeasuredHole): string {
+function signLeaf(
+  { club, teeIds, unit, words, theme, groundOf, addressOf, measured: { course } }: SignOptions,
+  measured: MeasuredHole,
+): string {
   const { hole } = measured;
   const tees = chosenTees(measured, teeIds);
   const shown = plateTee(measured, tees);
   const ground = groundOf(measured);
-  const plate = drawPlate(measured, { composition: SIGN_COMPOSITION, idPrefix: `sign-${hole.number}`, unit, tee: shown.tee.id, theme, words: words.draw, ...(ground ? { ground } : {}) });
+  const plate = drawPlate(measured, {
+    composition: SIGN_COMPOSITION,
+    idPrefix: `sign-${hole.number}`,
+    unit,
+    tee: shown.tee.id,
+    theme,
+    words: words.draw,
+    ...(ground ? { ground } : {}),
+  });
   const address = addressOf(measured);
   const cautions = nearbyCautions(measured);
   return (
@@ -76,7 +90,9 @@ function signLeaf({ club, teeIds, unit, words, theme, groundOf, addressOf, measu
     `<p>${escape(words.par)} <b>${perGender(hole.par)}</b> <i>·</i> ${escape(words.draw.strokeIndex)} <b>${perGender(hole.strokeIndex)}</b></p></div></header>` +
     `<div class="sign-body"><figure>${sized(theme === "ink" ? inOneInk(plate.svg) : plate.svg, mmOf(plate.width), mmOf(plate.height))}<figcaption>${escape(words.paper.sign.figuresFrom({ tee: shown.tee.name, unit: words.settings.inUnit[unit] }))}</figcaption></figure>` +
     `<div class="sign-side"><div class="tee-bars">${tees.map((tee) => teeBar(tee, unit, words, theme === "ink")).join("")}</div><p class="sign-unit">${escape(words.settings[unit])}</p>` +
-    (cautions.length > 0 ? `<div class="sign-care"><p><b>${escape(words.paper.care)}</b></p><ul>${cautions.map((kind) => `<li>${escape(words.paper.nearby[kind])}</li>`).join("")}</ul></div>` : "") +
+    (cautions.length > 0
+      ? `<div class="sign-care"><p><b>${escape(words.paper.care)}</b></p><ul>${cautions.map((kind) => `<li>${escape(words.paper.nearby[kind])}</li>`).join("")}</ul></div>`
+      : "") +
     `<div class="sign-qr">${drawQr(address, { label: words.holeTitle({ hole: hole.number, name: hole.name }), sizeMm: SIGN_QR_MM })}<p><b>${escape(words.paper.sign.scan)}</b></p><p class="address">${escape(address.replace(/^https?:\/\//, ""))}</p></div></div></div>` +
     `<footer class="sign-foot">${CREST}<p><b>${escape(course.name)}</b> ${escape(club.place ?? "")}</p><p class="rule">${escape(words.paper.careRule)}${[club.invented, draftLine(course, words, [hole]), creditText(course, words)].flatMap((line) => (line === undefined ? [] : [` ${escape(line)}`])).join("")}</p></footer>` +
     `</div></section>`

@@ -1,7 +1,14 @@
 /** One course folder: course.yaml, the hole pages, and what they must agree on. */
 import { join } from "node:path";
 import type { Diagnostic } from "../course/diagnostic.ts";
-import { checkHoleFeatures, checkRound, checkSharedFeatures, checkTeeSets, usableTeeIds, writtenTees } from "../course/schema/agreement.ts";
+import {
+  checkHoleFeatures,
+  checkRound,
+  checkSharedFeatures,
+  checkTeeSets,
+  usableTeeIds,
+  writtenTees,
+} from "../course/schema/agreement.ts";
 import { courseSchema, type CourseFile } from "../course/schema/course.ts";
 import { checkFeatures, type CheckedFeature, type WrittenFeature } from "../course/schema/features.ts";
 import { errorAt, type Finding, type Path } from "../course/schema/finding.ts";
@@ -11,13 +18,28 @@ import { checkViewpoints, viewpointOf } from "../course/schema/photo.ts";
 import { checkWhereabouts, middle, type Located } from "../course/schema/whereabouts.ts";
 import type { Course, Hole, Orthophoto, Photo, Place } from "../course/types.ts";
 import { checkAsset, HEIGHTS, ORTHOPHOTO, PHOTO, type AssetKind } from "./asset.ts";
-import { HOLE_FILE, holeFrom, placeFeatures, placeNotices, placeSilences, readHoleFile, type HolePage } from "./hole-file.ts";
+import {
+  HOLE_FILE,
+  holeFrom,
+  placeFeatures,
+  placeNotices,
+  placeSilences,
+  readHoleFile,
+  type HolePage,
+} from "./hole-file.ts";
 import { withFeatures } from "./features-file.ts";
 import { listFolder } from "./listing.ts";
 import { broughtFiles } from "./brought-files.ts";
 import { checkMarkdown } from "./markdown-text.ts";
 import { readTextFile, systemFault } from "./text-file.ts";
-import { isHoleOriginal, readCourseTranslations, readHoleTranslations, translationFile, wantedTranslations, type TranslationFile } from "./translations.ts";
+import {
+  isHoleOriginal,
+  readCourseTranslations,
+  readHoleTranslations,
+  translationFile,
+  wantedTranslations,
+  type TranslationFile,
+} from "./translations.ts";
 import { parseYaml, type YamlSource } from "./yaml-source.ts";
 
 export interface CourseResult {
@@ -46,9 +68,14 @@ interface CoursePage {
 /**
  * @param folder the content folder.
  * @param id the course's folder in it.
- * @param languages of the guide, the content's first; undefined when club.yaml could not tell, and no translation is read then.
+ * @param languages of the guide, the content's first; undefined when club.yaml could not tell, and no translation
+ *   is read then.
  */
-export async function readCourseFolder(folder: string, id: string, languages?: readonly string[]): Promise<CourseResult> {
+export async function readCourseFolder(
+  folder: string,
+  id: string,
+  languages?: readonly string[],
+): Promise<CourseResult> {
   const page = await readCourseFile(folder, id);
   const { files, translations: translationFiles, diagnostics: listed } = await holeFiles(folder, id, languages);
   const holes: HolePage[] = [];
@@ -66,7 +93,8 @@ export async function readCourseFolder(folder: string, id: string, languages?: r
 
   const context = { teeIds: page.teeIds, sharedIds: new Set(page.written.flatMap(({ id: own }) => own ?? [])) };
   for (const hole of holes) {
-    if (hole.yaml && hole.written) add(checkHoleFeatures(hole.written, hole.card, context).map(hole.yaml.toDiagnostic));
+    if (hole.yaml && hole.written)
+      add(checkHoleFeatures(hole.written, hole.card, context).map(hole.yaml.toDiagnostic));
   }
   add(whereabouts([page, ...holes]));
   add(round(page, holes, listed.length === 0));
@@ -86,7 +114,11 @@ export async function readCourseFolder(folder: string, id: string, languages?: r
     diagnostics.push(...translated.diagnostics);
   }
 
-  const sound = holes.flatMap((hole) => (faulty.has(hole.file) ? [] : (holeFrom(hole, photos.get(hole.file) ?? [], translations.get(hole.file) ?? {}) ?? [])));
+  const sound = holes.flatMap((hole) =>
+    faulty.has(hole.file)
+      ? []
+      : (holeFrom(hole, photos.get(hole.file) ?? [], translations.get(hole.file) ?? {}) ?? []),
+  );
   sound.sort((a, b) => a.number - b.number);
   const course = faulty.has(page.file) ? undefined : courseFrom(id, page, sound, courseTranslated.translations);
   return { course, heightsPlace: page.yaml?.placeOf(["ground", "heights"]), diagnostics };
@@ -94,13 +126,35 @@ export async function readCourseFolder(folder: string, id: string, languages?: r
 
 async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
   const file = `${id}/course.yaml`;
-  const nothing = { file, yaml: undefined, front: undefined, teeIds: undefined, written: [], features: [], brought: [] };
+  const nothing = {
+    file,
+    yaml: undefined,
+    front: undefined,
+    teeIds: undefined,
+    written: [],
+    features: [],
+    brought: [],
+  };
   const text = await readTextFile(folder, file);
   if (!text.ok) {
     if (!text.missing) return { ...nothing, diagnostics: text.diagnostics };
-    const misnamed = (await listFolder(join(folder, id)).catch(() => [])).find(({ name }) => /^course\.(ya?ml|json|md|txt)$/i.test(name));
+    const misnamed = (await listFolder(join(folder, id)).catch(() => [])).find(({ name }) =>
+      /^course\.(ya?ml|json|md|txt)$/i.test(name),
+    );
     const advice = misnamed ? `Rename ${misnamed.name} to course.yaml.` : `Write ${file}.`;
-    return { ...nothing, diagnostics: [{ file, line: 1, column: 1, severity: "error", rule: "file-missing", message: `There is no course.yaml in ${id}/: expected the course's name and tee sets in it. ${advice}` }] };
+    return {
+      ...nothing,
+      diagnostics: [
+        {
+          file,
+          line: 1,
+          column: 1,
+          severity: "error",
+          rule: "file-missing",
+          message: `There is no course.yaml in ${id}/: expected the course's name and tee sets in it. ${advice}`,
+        },
+      ],
+    };
   }
   const parsed = parseYaml(text.source);
   if (!parsed.ok) return { ...nothing, diagnostics: parsed.diagnostics };
@@ -109,15 +163,18 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
   const result = courseSchema.safeParse(yaml.value);
   if (!result.success) findings.push(...findingsFromIssues(yaml.value, result.error.issues));
   const shared = valueAt(yaml.value, ["features"]);
-  const features = shared === undefined ? { features: [], written: [], findings: [] } : checkFeatures(shared, ["features"]);
+  const features =
+    shared === undefined ? { features: [], written: [], findings: [] } : checkFeatures(shared, ["features"]);
   findings.push(...features.findings, ...checkSharedFeatures(features.written));
   const tees = writtenTees(yaml.value);
   findings.push(...checkTeeSets(tees));
   const diagnostics: Diagnostic[] = [...besides];
   if (result.success) {
-    diagnostics.push(...checkMarkdown({ markdown: result.data.description, place: yaml.placeOf(["description"]) })
-      // Where a line of a folded text stands in the file is anyone's guess, so the field is named instead.
-      .map((diagnostic) => ({ ...diagnostic, ...yaml.placeOf(["description"]) })));
+    diagnostics.push(
+      ...checkMarkdown({ markdown: result.data.description, place: yaml.placeOf(["description"]) })
+        // Where a line of a folded text stands in the file is anyone's guess, so the field is named instead.
+        .map((diagnostic) => ({ ...diagnostic, ...yaml.placeOf(["description"]) })),
+    );
     const { heights, photo } = result.data.ground ?? {};
     const asset = async (name: string | undefined, kind: AssetKind, path: Path): Promise<void> => {
       const fault = name === undefined ? undefined : await checkAsset(join(folder, id), id, name, kind);
@@ -143,19 +200,38 @@ async function readCourseFile(folder: string, id: string): Promise<CoursePage> {
 const OWN_FOLDERS = ["holes", "photos", "ground"];
 
 /** The hole pages of a course in order, and a word about files that look like one but are not. */
-async function holeFiles(folder: string, id: string, languages: readonly string[] | undefined): Promise<{ files: string[]; translations: TranslationFile[]; diagnostics: Diagnostic[] }> {
+async function holeFiles(
+  folder: string,
+  id: string,
+  languages: readonly string[] | undefined,
+): Promise<{ files: string[]; translations: TranslationFile[]; diagnostics: Diagnostic[] }> {
   const holes = `${id}/holes`;
   const at = (file: string): Place => ({ file, line: 1, column: 1 });
-  const linked = (await listFolder(join(folder, id)).catch(() => [])).filter(({ name, kind }) => kind === "link" && OWN_FOLDERS.includes(name));
+  const linked = (await listFolder(join(folder, id)).catch(() => [])).filter(
+    ({ name, kind }) => kind === "link" && OWN_FOLDERS.includes(name),
+  );
   if (linked.length > 0) {
-    return { files: [], translations: [], diagnostics: linked.map(({ name }) => ({ ...at(`${id}/course.yaml`), severity: "error", rule: "file-link", message: `The folder ${id}/${name}/ is a link to another place, and content is only read from its own folder. Put the folder itself here.` })) };
+    return {
+      files: [],
+      translations: [],
+      diagnostics: linked.map(({ name }) => ({
+        ...at(`${id}/course.yaml`),
+        severity: "error",
+        rule: "file-link",
+        message: `The folder ${id}/${name}/ is a link to another place, and content is only read from its own folder. Put the folder itself here.`,
+      })),
+    };
   }
   let entries;
   try {
     entries = await listFolder(join(folder, holes));
   } catch (error) {
     const message = `The folder ${holes}/ cannot be read: ${systemFault(error)}. Write a page for each hole, such as ${holes}/01-name.md.`;
-    return { files: [], translations: [], diagnostics: [{ ...at(`${id}/course.yaml`), severity: "error", rule: "folder-missing", message }] };
+    return {
+      files: [],
+      translations: [],
+      diagnostics: [{ ...at(`${id}/course.yaml`), severity: "error", rule: "folder-missing", message }],
+    };
   }
   const files: string[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -165,24 +241,55 @@ async function holeFiles(folder: string, id: string, languages: readonly string[
       continue;
     }
     if (kind === "folder") {
-      const below = (await listFolder(join(folder, holes, name)).catch(() => [])).find((entry) => looksLikeHole(entry.name));
-      if (below) diagnostics.push({ ...at(`${holes}/${name}/${below.name}`), severity: "error", rule: "file-name", message: `The page is not read: it lies in a folder below ${holes}/. Move it to ${holes}/.` });
+      const below = (await listFolder(join(folder, holes, name)).catch(() => [])).find((entry) =>
+        looksLikeHole(entry.name),
+      );
+      if (below)
+        diagnostics.push({
+          ...at(`${holes}/${name}/${below.name}`),
+          severity: "error",
+          rule: "file-name",
+          message: `The page is not read: it lies in a folder below ${holes}/. Move it to ${holes}/.`,
+        });
       continue;
     }
     if (isTranslation(name) || !looksLikeHole(name)) continue;
     const number = /^(\d{1,2})(?!\d)/.exec(name)?.[1];
-    const message = number === undefined
-      ? `The file is not read: a hole page's name starts with the hole's number. Rename it, for example to 07-${slugOf(name)}.md.`
-      : `The file is not read: a hole page is named with lower-case words joined by hyphens and ends in .md. Rename it to ${[number, slugOf(name.slice(number.length))].filter(Boolean).join("-")}.md.`;
+    const message =
+      number === undefined
+        ? `The file is not read: a hole page's name starts with the hole's number. Rename it, for example to 07-${slugOf(name)}.md.`
+        : `The file is not read: a hole page is named with lower-case words joined by hyphens and ends in .md. Rename it to ${[number, slugOf(name.slice(number.length))].filter(Boolean).join("-")}.md.`;
     // A page that somebody wrote for a hole must not go missing; notes that lie beside may stay.
     const isPage = number !== undefined || (await startsLikePage(folder, `${holes}/${name}`));
-    diagnostics.push({ ...at(`${holes}/${name}`), severity: isPage ? "error" : "warning", rule: "file-name", message });
+    diagnostics.push({
+      ...at(`${holes}/${name}`),
+      severity: isPage ? "error" : "warning",
+      rule: "file-name",
+      message,
+    });
   }
   if (files.length === 0 && diagnostics.length === 0) {
-    diagnostics.push({ ...at(`${id}/course.yaml`), severity: "error", rule: "hole-missing", message: `There are no hole pages in ${holes}/. Write one for each hole, such as ${holes}/01-name.md.` });
+    diagnostics.push({
+      ...at(`${id}/course.yaml`),
+      severity: "error",
+      rule: "hole-missing",
+      message: `There are no hole pages in ${holes}/. Write one for each hole, such as ${holes}/01-name.md.`,
+    });
   }
-  const translated = languages === undefined ? undefined : wantedTranslations(`${holes}/`, entries.map(({ name }) => name), isHoleOriginal, languages);
-  return { files, translations: translated?.files ?? [], diagnostics: [...diagnostics, ...(translated?.diagnostics ?? [])] };
+  const translated =
+    languages === undefined
+      ? undefined
+      : wantedTranslations(
+          `${holes}/`,
+          entries.map(({ name }) => name),
+          isHoleOriginal,
+          languages,
+        );
+  return {
+    files,
+    translations: translated?.files ?? [],
+    diagnostics: [...diagnostics, ...(translated?.diagnostics ?? [])],
+  };
 }
 
 async function startsLikePage(folder: string, file: string): Promise<boolean> {
@@ -195,10 +302,24 @@ const isTranslation = (name: string): boolean => {
   return found !== undefined && isHoleOriginal(found.of);
 };
 
-async function courseTranslations(folder: string, id: string, { front, written }: CoursePage, languages: readonly string[] | undefined): ReturnType<typeof readCourseTranslations> {
+async function courseTranslations(
+  folder: string,
+  id: string,
+  { front, written }: CoursePage,
+  languages: readonly string[] | undefined,
+): ReturnType<typeof readCourseTranslations> {
   const names = (await listFolder(join(folder, id)).catch(() => [])).map(({ name }) => name);
-  const { files, diagnostics } = languages === undefined ? { files: [], diagnostics: [] } : wantedTranslations(`${id}/`, names, (name) => name === "course.yaml", languages);
-  const read = await readCourseTranslations(folder, id, files, front, written.flatMap(({ id: own }) => own ?? []));
+  const { files, diagnostics } =
+    languages === undefined
+      ? { files: [], diagnostics: [] }
+      : wantedTranslations(`${id}/`, names, (name) => name === "course.yaml", languages);
+  const read = await readCourseTranslations(
+    folder,
+    id,
+    files,
+    front,
+    written.flatMap(({ id: own }) => own ?? []),
+  );
   return { translations: read.translations, diagnostics: [...diagnostics, ...read.diagnostics] };
 }
 
@@ -207,25 +328,46 @@ const NOT_HOLES = new Set(["readme", "notes", "license", "index"]);
 const looksLikeHole = (name: string): boolean => {
   const [stem, ending] = [name.replace(/\.[^.]*$/, "").toLowerCase(), /\.[^.]*$/.exec(name)?.[0].toLowerCase() ?? ""];
   if (NOT_HOLES.has(stem)) return false;
-  return [".md", ".markdown", ".mdown", ".mkd", ".mdx"].includes(ending) || (/^\d/.test(name) && [".txt", ".yaml", ".yml", ""].includes(ending));
+  return (
+    [".md", ".markdown", ".mdown", ".mkd", ".mdx"].includes(ending) ||
+    (/^\d/.test(name) && [".txt", ".yaml", ".yml", ""].includes(ending))
+  );
 };
 
 const slugOf = (name: string): string =>
-  name.replace(/\.[^.]*$/, "").normalize("NFD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
+  name
+    .replace(/\.[^.]*$/, "")
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "");
 
 function whereabouts(pages: readonly (HolePage | CoursePage)[]): Diagnostic[] {
   const centre = middle(pages.flatMap(({ features }) => features));
   if (centre === undefined) return [];
   return pages.flatMap(({ yaml, features }) =>
-    yaml === undefined ? [] : features.flatMap((feature) => checkWhereabouts(feature, centre).map(yaml.toDiagnostic)));
+    yaml === undefined ? [] : features.flatMap((feature) => checkWhereabouts(feature, centre).map(yaml.toDiagnostic)),
+  );
 }
 
 function round(page: CoursePage, holes: readonly HolePage[], allNamed: boolean): Diagnostic[] {
-  const numbered = holes.flatMap(({ file, number, named, strokeIndex }) => (number === undefined ? [] : [{ file, number, named, strokeIndex }]));
+  const numbered = holes.flatMap(({ file, number, named, strokeIndex }) =>
+    number === undefined ? [] : [{ file, number, named, strokeIndex }],
+  );
   const complete = allNamed && numbered.length === holes.length && holes.length > 0;
   return checkRound(numbered, page.file, complete).map(({ file, ...finding }) => {
     const yaml = file === page.file ? page.yaml : holes.find((hole) => hole.file === file)?.yaml;
-    return yaml?.toDiagnostic(finding) ?? { file, line: 1, column: 1, severity: finding.severity, rule: finding.rule, message: finding.message };
+    return (
+      yaml?.toDiagnostic(finding) ?? {
+        file,
+        line: 1,
+        column: 1,
+        severity: finding.severity,
+        rule: finding.rule,
+        message: finding.message,
+      }
+    );
   });
 }
 
@@ -233,10 +375,17 @@ function round(page: CoursePage, holes: readonly HolePage[], allNamed: boolean):
 function noticeHoles({ yaml }: CoursePage, holes: readonly HolePage[]): Diagnostic[] {
   const numbers = holes.map(({ number }) => number);
   if (yaml === undefined || numbers.length === 0 || numbers.includes(undefined)) return [];
-  return checkNoticeHoles(yaml.value, new Set(numbers.filter((number) => number !== undefined))).map(yaml.toDiagnostic);
+  return checkNoticeHoles(yaml.value, new Set(numbers.filter((number) => number !== undefined))).map(
+    yaml.toDiagnostic,
+  );
 }
 
-async function holePhotos(folder: string, id: string, { front, yaml, written, features }: HolePage, page: CoursePage): Promise<{ found: Photo[]; diagnostics: Diagnostic[] }> {
+async function holePhotos(
+  folder: string,
+  id: string,
+  { front, yaml, written, features }: HolePage,
+  page: CoursePage,
+): Promise<{ found: Photo[]; diagnostics: Diagnostic[] }> {
   const found: Photo[] = [];
   const diagnostics: Diagnostic[] = [];
   const photos = valueAt(yaml?.value, ["photos"]);
@@ -255,22 +404,44 @@ async function holePhotos(folder: string, id: string, { front, yaml, written, fe
   for (const [i, entry] of (front?.photos ?? []).entries()) {
     const taken = viewpointOf(entry);
     if (taken?.at !== undefined && centre !== undefined) {
-      const stood: Located = { id: "at", path: ["photos", i, "at"], geometry: { type: "Point", coordinates: [...taken.at] } };
+      const stood: Located = {
+        id: "at",
+        path: ["photos", i, "at"],
+        geometry: { type: "Point", coordinates: [...taken.at] },
+      };
       diagnostics.push(...checkWhereabouts(stood, centre).map(yaml.toDiagnostic));
     }
     const { file, alt, caption, credit, focus } = entry;
-    found.push({ file: `${shown}/${file}`, alt, caption, credit, focus, taken, place: yaml.placeOf(["photos", i, "file"]) });
+    found.push({
+      file: `${shown}/${file}`,
+      alt,
+      caption,
+      credit,
+      focus,
+      taken,
+      place: yaml.placeOf(["photos", i, "file"]),
+    });
   }
   return { found, diagnostics };
 }
 
-function orthophotoFrom(id: string, written: NonNullable<CourseFile["ground"]>["photo"], yaml: YamlSource): Orthophoto | undefined {
+function orthophotoFrom(
+  id: string,
+  written: NonNullable<CourseFile["ground"]>["photo"],
+  yaml: YamlSource,
+): Orthophoto | undefined {
   if (written === undefined) return undefined;
-  const { file, crs, corners } = typeof written === "string" ? { file: written, crs: undefined, corners: undefined } : written;
+  const { file, crs, corners } =
+    typeof written === "string" ? { file: written, crs: undefined, corners: undefined } : written;
   return { file: `${id}/${file}`, crs, corners, place: yaml.placeOf(["ground", "photo"]) };
 }
 
-function courseFrom(id: string, { front, yaml, features, brought }: CoursePage, holes: readonly Hole[], translations: Course["translations"]): Course | undefined {
+function courseFrom(
+  id: string,
+  { front, yaml, features, brought }: CoursePage,
+  holes: readonly Hole[],
+  translations: Course["translations"],
+): Course | undefined {
   if (front === undefined || yaml === undefined) return undefined;
   return {
     translations,
@@ -278,17 +449,38 @@ function courseFrom(id: string, { front, yaml, features, brought }: CoursePage, 
     name: front.name,
     description: front.description.trim(),
     surveyed: front.surveyed,
-    sources: front.sources.map((source) => (typeof source === "string" ? source : source.text ?? source.files.join(", "))),
-    credits: front.sources.flatMap((source, i) => (typeof source === "string" ? [] : [{ source: i, text: source.text, licence: source.licence, link: source.link, files: source.files, place: yaml.placeOf(["sources", i]) }])),
+    sources: front.sources.map((source) =>
+      typeof source === "string" ? source : (source.text ?? source.files.join(", ")),
+    ),
+    credits: front.sources.flatMap((source, i) =>
+      typeof source === "string"
+        ? []
+        : [
+            {
+              source: i,
+              text: source.text,
+              licence: source.licence,
+              link: source.link,
+              files: source.files,
+              place: yaml.placeOf(["sources", i]),
+            },
+          ],
+    ),
     brought,
     defaultTee: front.defaultTee,
     corridorMetres: front.corridorMetres,
-    tees: front.tees.map((tee) => ({ ...tee, ratings: tee.ratings.map((rating) => ({ ...rating, bogeyRating: rating.bogeyRating })) })),
+    tees: front.tees.map((tee) => ({
+      ...tee,
+      ratings: tee.ratings.map((rating) => ({ ...rating, bogeyRating: rating.bogeyRating })),
+    })),
     features: placeFeatures(features, yaml),
     notices: placeNotices(front.notices, yaml),
     silence: placeSilences(front.silence, yaml),
     holes,
     orthophoto: orthophotoFrom(id, front.ground?.photo, yaml),
-    ground: front.ground?.heights === undefined ? undefined : { file: `${id}/${front.ground.heights}`, crs: front.ground.crs },
+    ground:
+      front.ground?.heights === undefined
+        ? undefined
+        : { file: `${id}/${front.ground.heights}`, crs: front.ground.crs },
   };
 }

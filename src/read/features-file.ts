@@ -33,29 +33,56 @@ export async function withFeatures(folder: string, file: string, yaml: YamlSourc
     beside: undefined,
     diagnostics: [yaml.toDiagnostic(errorAt(["features"], "features-file", message))],
   });
-  if (!NAME.test(name)) return refuse(`features is ${quote(name)}: expected a FeatureCollection, or the name of a .geojson file beside this page. Write features: ${posix.basename(file).replace(/\.\w+$/, "")}.geojson.`);
+  if (!NAME.test(name))
+    return refuse(
+      `features is ${quote(name)}: expected a FeatureCollection, or the name of a .geojson file beside this page. Write features: ${posix.basename(file).replace(/\.\w+$/, "")}.geojson.`,
+    );
   const path = posix.join(posix.dirname(file), name);
   const read = await readTextFile(folder, path);
   if (!read.ok) {
-    return read.missing ? refuse(`There is no file ${name} beside this page, which features names. Put it there, or write the name of the one that is.`) : { ...refuse(""), diagnostics: read.diagnostics };
+    return read.missing
+      ? refuse(
+          `There is no file ${name} beside this page, which features names. Put it there, or write the name of the one that is.`,
+        )
+      : { ...refuse(""), diagnostics: read.diagnostics };
   }
   const { source } = read;
   try {
     JSON.parse(source.text);
   } catch (error) {
     const at = Number(/position (\d+)/.exec(String(error))?.[1] ?? 0);
-    return { ...refuse(""), diagnostics: [{ ...source.placeAt(at), severity: "error", rule: "features-file", message: `This is not GeoJSON (${error instanceof Error ? error.message.split(" in JSON")[0] : String(error)}). Save it again from the program that made it.` }] };
+    return {
+      ...refuse(""),
+      diagnostics: [
+        {
+          ...source.placeAt(at),
+          severity: "error",
+          rule: "features-file",
+          message: `This is not GeoJSON (${error instanceof Error ? error.message.split(" in JSON")[0] : String(error)}). Save it again from the program that made it.`,
+        },
+      ],
+    };
   }
   // JSON is YAML too, and the YAML reader knows the line of every value.
   const parsed = parseYaml(source);
   if (!parsed.ok) return { ...refuse(""), diagnostics: parsed.diagnostics };
-  return { yaml: replaced(yaml, parsed.yaml.value, parsed.yaml), beside: { source, value: parsed.yaml.value }, diagnostics: [] };
+  return {
+    yaml: replaced(yaml, parsed.yaml.value, parsed.yaml),
+    beside: { source, value: parsed.yaml.value },
+    diagnostics: [],
+  };
 }
 
 /** The page with other features, whose places are those of the file they come from. */
 function replaced(yaml: YamlSource, features: unknown, from: YamlSource | undefined): YamlSource {
   const value = { ...(yaml.value as Readonly<Record<string, unknown>>), features };
   const placeOf: YamlSource["placeOf"] = (path: Path, at) =>
-    from !== undefined && path[0] === "features" && path.length > 1 ? from.placeOf(path.slice(1), at) : yaml.placeOf(path, at);
-  return { value, placeOf, toDiagnostic: ({ path, at, severity, rule, message }) => ({ ...placeOf(path, at), severity, rule, message }) };
+    from !== undefined && path[0] === "features" && path.length > 1
+      ? from.placeOf(path.slice(1), at)
+      : yaml.placeOf(path, at);
+  return {
+    value,
+    placeOf,
+    toDiagnostic: ({ path, at, severity, rule, message }) => ({ ...placeOf(path, at), severity, rule, message }),
+  };
 }

@@ -78,7 +78,7 @@ export function crsOf(file: string, setting: CrsSetting, keys: GeoKeys | null): 
   if (setting.horizontal !== undefined) return namedCrs(file, setting.horizontal, "crs says");
   const projected = keys?.ProjectedCSTypeGeoKey;
   const geographic = keys?.GeographicTypeGeoKey;
-  const code = keys?.GTModelTypeGeoKey === 2 ? geographic : projected ?? geographic;
+  const code = keys?.GTModelTypeGeoKey === 2 ? geographic : (projected ?? geographic);
   if (typeof code !== "number") {
     throw new HeightsError(
       file,
@@ -142,7 +142,8 @@ export function definitionOf(text: string): string | undefined {
   if (/\+proj=/.test(text) || /^[A-Z]{3,}CRS\[|^(PROJCS|GEOGCS|COMPD_CS)\[/.test(text)) return text;
   const code = Number(/^EPSG:(\d+)$/i.exec(text)?.[1]);
   if (Number.isNaN(code)) return undefined;
-  // Families of one pattern that proj4 leaves out. Both datums are taken as WGS 84, which they are to within a metre or two.
+  // Families of one pattern that proj4 leaves out. Both datums are taken as WGS 84, which they are to within a metre
+  // or two.
   if (code === 4258) return "+proj=longlat +ellps=GRS80 +no_defs";
   if (code >= 25828 && code <= 25838) return `+proj=utm +zone=${code - 25800} +ellps=GRS80 +units=m +no_defs`;
   if (code >= 26901 && code <= 26923) return `+proj=utm +zone=${code - 26900} +ellps=GRS80 +units=m +no_defs`;
@@ -153,7 +154,10 @@ export function definitionOf(text: string): string | undefined {
 const isGeographic = (definition: string): boolean =>
   /\+proj=(longlat|latlong)\b|^GEO/.test(definition) || /^(EPSG:)?(4326|4269)$/.test(definition);
 
-/** EPSG vertical systems in feet; North American Vertical Datum 1988 in international and US survey feet (from memory). */
+/**
+ * EPSG vertical systems in feet; North American Vertical Datum 1988 in international and US survey feet
+ * (from memory).
+ */
 const FOOT_VERTICAL_SYSTEMS: Readonly<Record<number, number>> = {
   8228: METRES_PER_FOOT,
   6360: METRES_PER_US_SURVEY_FOOT,

@@ -26,8 +26,12 @@ export function fillSmallGaps(raster: Raster, most: number): Filled {
     if (seen[start] || !Number.isNaN(heights[start]!)) continue;
     const gap = gapFrom(raster, start, seen);
     const within =
-      gap.west > 0 && gap.north > 0 && gap.east < columns - 1 && gap.south < rows - 1 &&
-      gap.east - gap.west < most && gap.south - gap.north < most;
+      gap.west > 0 &&
+      gap.north > 0 &&
+      gap.east < columns - 1 &&
+      gap.south < rows - 1 &&
+      gap.east - gap.west < most &&
+      gap.south - gap.north < most;
     if (!within) continue;
     relax(heights, columns, gap.cells);
     gaps++;

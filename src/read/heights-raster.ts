@@ -86,7 +86,8 @@ async function describe(tiff: GeoTIFF, image: GeoTIFFImage, file: string, fileBy
       `has ${image.getSamplesPerPixel()} bands: it looks like a picture, not heights. Give the single-band elevation file (a picture of the ground does not go under heights).`,
     );
   }
-  if (columns < 2 || rows < 2) throw new HeightsError(file, `is ${columns} by ${rows} samples; heights need at least 2 by 2.`);
+  if (columns < 2 || rows < 2)
+    throw new HeightsError(file, `is ${columns} by ${rows} samples; heights need at least 2 by 2.`);
   const keys: GeoKeys | null = image.getGeoKeys();
   const affine = affineOf(image, keys, file);
   const band = await image.getGDALMetadata(0);
@@ -97,7 +98,10 @@ async function describe(tiff: GeoTIFF, image: GeoTIFFImage, file: string, fileBy
   const scale = Number(text("SCALE") ?? 1);
   const offset = Number(text("OFFSET") ?? 0);
   if (!Number.isFinite(scale) || scale === 0 || !Number.isFinite(offset)) {
-    throw new HeightsError(file, `its heights are to be multiplied by ${text("SCALE") ?? 1} and ${text("OFFSET") ?? 0} added, which makes no heights. Export it again with its scale and offset applied.`);
+    throw new HeightsError(
+      file,
+      `its heights are to be multiplied by ${text("SCALE") ?? 1} and ${text("OFFSET") ?? 0} added, which makes no heights. Export it again with its scale and offset applied.`,
+    );
   }
   const nodata = nodataOf(image);
   return {
@@ -106,7 +110,8 @@ async function describe(tiff: GeoTIFF, image: GeoTIFFImage, file: string, fileBy
     affine,
     keys,
     bandUnit: text("UNITTYPE"),
-    window: (column, row, width, height) => readWindow(image, file, fileBytes, [column, row, column + width, row + height], { nodata, scale, offset }),
+    window: (column, row, width, height) =>
+      readWindow(image, file, fileBytes, [column, row, column + width, row + height], { nodata, scale, offset }),
     close: async () => {
       await tiff.close();
     },
@@ -121,7 +126,13 @@ interface Meaning {
   readonly offset: number;
 }
 
-async function readWindow(image: GeoTIFFImage, file: string, fileBytes: number, [left, top, right, bottom]: Area, meaning: Meaning): Promise<HeightWindow> {
+async function readWindow(
+  image: GeoTIFFImage,
+  file: string,
+  fileBytes: number,
+  [left, top, right, bottom]: Area,
+  meaning: Meaning,
+): Promise<HeightWindow> {
   const [columns, rows] = [right - left, bottom - top];
   if (columns * rows > MOST_SAMPLES) {
     throw new HeightsError(
@@ -137,16 +148,18 @@ async function readWindow(image: GeoTIFFImage, file: string, fileBytes: number, 
     const { blockWidth, blockRows } = layout;
     const band = blockRows * Math.ceil(BAND_ROWS / blockRows);
     // Each block is unpacked once, and only some rows of them are held at a time.
-    for (let from = top; from < bottom; ) {
+    for (let from = top; from < bottom;) {
       const to = Math.min(bottom, (Math.floor(from / band) + 1) * band);
       const [samples] = await image.readRasters({ window: [left, from, right, to], samples: [0], interleave: false });
-      if (samples!.length !== columns * (to - from)) throw new UnpackError(`${samples!.length} came where ${columns * (to - from)} must be`);
+      if (samples!.length !== columns * (to - from))
+        throw new UnpackError(`${samples!.length} came where ${columns * (to - from)} must be`);
       writeHeights(samples!, heights.subarray((from - top) * columns, (to - top) * columns), meaning, strange);
       from = to;
     }
     for (const { x, y } of unwritten) {
       const [start, end] = [Math.max(left, x * blockWidth) - left, Math.min(right, (x + 1) * blockWidth) - left];
-      for (let row = Math.max(top, y * blockRows); row < Math.min(bottom, (y + 1) * blockRows); row++) heights.fill(NaN, (row - top) * columns + start, (row - top) * columns + end);
+      for (let row = Math.max(top, y * blockRows); row < Math.min(bottom, (y + 1) * blockRows); row++)
+        heights.fill(NaN, (row - top) * columns + start, (row - top) * columns + end);
     }
   } catch (cause) {
     throw new HeightsError(
@@ -157,7 +170,10 @@ async function readWindow(image: GeoTIFFImage, file: string, fileBytes: number, 
   }
   const { impossible, tiny, marks } = strange;
   if (marks.size > MOST_MARKS && impossible + tiny > heights.length / 4) {
-    throw new HeightsError(file, `${impossible + tiny} of its ${heights.length} heights about the course are impossible, such as ${[...marks].slice(0, 3).join(", ")}: it is damaged, or holds something else. Copy it again, or export it again.`);
+    throw new HeightsError(
+      file,
+      `${impossible + tiny} of its ${heights.length} heights about the course are impossible, such as ${[...marks].slice(0, 3).join(", ")}: it is damaged, or holds something else. Copy it again, or export it again.`,
+    );
   }
   return { heights, impossible };
 }
@@ -204,7 +220,12 @@ interface Strange {
 }
 
 /** Writes what samples mean. */
-function writeHeights(samples: ArrayLike<number>, heights: Float32Array, { nodata, scale, offset }: Meaning, strange: Strange): void {
+function writeHeights(
+  samples: ArrayLike<number>,
+  heights: Float32Array,
+  { nodata, scale, offset }: Meaning,
+  strange: Strange,
+): void {
   // A float file holds its nodata value rounded to single precision.
   const single = nodata === undefined ? NaN : Math.fround(nodata);
   for (let i = 0; i < heights.length; i++) {

@@ -76,7 +76,15 @@ export async function readHeights(path: string, options: HeightsOptions): Promis
 }
 
 async function read(source: HeightFile, options: HeightsOptions): Promise<Heights> {
-  const { file, frame, bounds, marginMetres = 150, sampling = "bicubic", positions = [], mostHeights = 16e6 } = options;
+  const {
+    file,
+    frame,
+    bounds,
+    marginMetres = 150,
+    sampling = "bicubic",
+    positions = [],
+    mostHeights = 16e6,
+  } = options;
   const notes: string[] = [];
   const setting = parseCrsSetting(file, options.crs);
   const crs = crsOf(file, setting, source.keys);
@@ -108,7 +116,9 @@ async function read(source: HeightFile, options: HeightsOptions): Promise<Height
   const asked = options.stepMetres ?? roundStep(fileStepMetres);
   const stepMetres = Math.max(asked, roundUpStep(Math.sqrt(area / mostHeights)));
   if (stepMetres > asked) {
-    notes.push(`At ${asked} m the ground would be more than ${mostHeights} heights; it is kept at ${stepMetres} m instead.`);
+    notes.push(
+      `At ${asked} m the ground would be more than ${mostHeights} heights; it is kept at ${stepMetres} m instead.`,
+    );
   }
   const grid = resample(
     { columns: window.columns, rows: window.rows, heights: whole },
@@ -123,7 +133,10 @@ async function read(source: HeightFile, options: HeightsOptions): Promise<Height
   let unknown = 0;
   for (const height of grid.heights) if (Number.isNaN(height)) unknown++;
   if (unknown === grid.heights.length) {
-    throw new HeightsError(file, "holds no heights about the course: all is nodata there. Give a file whose data covers the course.");
+    throw new HeightsError(
+      file,
+      "holds no heights about the course: all is nodata there. Give a file whose data covers the course.",
+    );
   }
   return {
     grid,
@@ -145,7 +158,10 @@ function refuseOneHeight(file: string, heights: Float32Array): void {
     else if (height !== only) return;
   }
   if (Number.isNaN(only)) return;
-  throw new HeightsError(file, `holds one and the same height everywhere about the course (${only}): it was made without data. Export it again, or take ground out of course.yaml to build without heights.`);
+  throw new HeightsError(
+    file,
+    `holds one and the same height everywhere about the course (${only}): it was made without data. Export it again, or take ground out of course.yaml to build without heights.`,
+  );
 }
 
 type SampleFinder = (position: Position) => readonly [column: number, row: number];
@@ -211,7 +227,10 @@ interface Window {
 function windowOver(source: HeightFile, toSource: ToSource, bounds: Bounds): Window {
   const places = latticeOver(bounds, 8).map(toSource);
   const hold = (value: number, count: number): number => Math.min(Math.max(value, 0), count);
-  const column = Math.min(hold(Math.floor(Math.min(...places.map(([i]) => i))) - 3, source.columns), source.columns - 2);
+  const column = Math.min(
+    hold(Math.floor(Math.min(...places.map(([i]) => i))) - 3, source.columns),
+    source.columns - 2,
+  );
   const row = Math.min(hold(Math.floor(Math.min(...places.map(([, j]) => j))) - 3, source.rows), source.rows - 2);
   const end = hold(Math.ceil(Math.max(...places.map(([i]) => i))) + 4, source.columns);
   const bottom = hold(Math.ceil(Math.max(...places.map(([, j]) => j))) + 4, source.rows);

@@ -23,6 +23,7 @@ export function firstHidden(text: string): Hidden | undefined {
 }
 
 export function hiddenMessage(code: number): string {
-  if (code < 0x20 || (code >= 0x7f && code < 0xa0)) return `A control character (code ${code}) stands here. Remove it.`;
+  if (code < 0x20 || (code >= 0x7f && code < 0xa0))
+    return `A control character (code ${code}) stands here. Remove it.`;
   return `A character that is not seen (U+${code.toString(16).toUpperCase().padStart(4, "0")}) stands here. Remove it.`;
 }

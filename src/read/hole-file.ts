@@ -38,7 +38,17 @@ export interface HolePage {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-const NOTHING = { yaml: undefined, number: undefined, named: false, front: undefined, card: undefined, strokeIndex: undefined, written: undefined, features: [], tip: undefined } as const;
+const NOTHING = {
+  yaml: undefined,
+  number: undefined,
+  named: false,
+  front: undefined,
+  card: undefined,
+  strokeIndex: undefined,
+  written: undefined,
+  features: [],
+  tip: undefined,
+} as const;
 
 export async function readHoleFile(folder: string, file: string): Promise<HolePage> {
   const text = await readTextFile(folder, file);
@@ -52,7 +62,12 @@ async function readHolePage(folder: string, source: SourceText): Promise<HolePag
   const { tip } = parts;
   const diagnostics = [...fieldsBelow(tip), ...checkMarkdown(tip)];
   if (tip.markdown === "") {
-    diagnostics.push({ ...tip.place, severity: "warning", rule: "tip-empty", message: "The page has no tip. Write how to play the hole below the second line ---." });
+    diagnostics.push({
+      ...tip.place,
+      severity: "warning",
+      rule: "tip-empty",
+      message: "The page has no tip. Write how to play the hole below the second line ---.",
+    });
   }
   const parsed = parseYaml(source, parts.start, parts.end);
   if (!parsed.ok) return { file, ...NOTHING, tip, diagnostics: [...diagnostics, ...parsed.diagnostics] };
@@ -62,7 +77,9 @@ async function readHolePage(folder: string, source: SourceText): Promise<HolePag
   const result = holeSchema.safeParse(yaml.value);
   if (!result.success) findings.push(...findingsFromIssues(yaml.value, result.error.issues));
   const card = valueAt(yaml.value, ["card"]);
-  const features = isRecord(yaml.value) ? checkFeatures(valueAt(yaml.value, ["features"]), ["features"]) : { listed: false, features: [], written: [], findings: [] };
+  const features = isRecord(yaml.value)
+    ? checkFeatures(valueAt(yaml.value, ["features"]), ["features"])
+    : { listed: false, features: [], written: [], findings: [] };
   findings.push(...features.findings);
   const part = <K extends keyof HoleFile>(key: K): HoleFile[K] | undefined => {
     const one = holeSchema.shape[key].safeParse(valueAt(yaml.value, [key]));
@@ -72,7 +89,13 @@ async function readHolePage(folder: string, source: SourceText): Promise<HolePag
   const prefix = HOLE_FILE.exec(file.slice(file.lastIndexOf("/") + 1))?.[1];
   const named = number === undefined || prefix === undefined || Number(prefix) === number;
   if (!named) {
-    findings.push(errorAt(["hole"], "hole-file-number", `hole is ${number}, but the file's name starts with ${prefix}. Write hole: ${Number(prefix)}, or rename the file to start with ${String(number).padStart(2, "0")}.`));
+    findings.push(
+      errorAt(
+        ["hole"],
+        "hole-file-number",
+        `hole is ${number}, but the file's name starts with ${prefix}. Write hole: ${Number(prefix)}, or rename the file to start with ${String(number).padStart(2, "0")}.`,
+      ),
+    );
   }
   findings.push(...parThreeLine(result.success ? result.data : undefined, features.features));
   return {
@@ -96,7 +119,14 @@ const FIELD = new RegExp(`^(${[...Object.keys(holeSchema.shape), "features"].joi
 function fieldsBelow({ markdown, place }: Tip): Diagnostic[] {
   const field = FIELD.exec(markdown)?.[1];
   if (field === undefined) return [];
-  return [{ ...place, severity: "error", rule: "front-matter", message: `The field ${field} stands below the front matter, where the tip is: a line --- above it ended the front matter. Remove that line, or put the field above it.` }];
+  return [
+    {
+      ...place,
+      severity: "error",
+      rule: "front-matter",
+      message: `The field ${field} stands below the front matter, where the tip is: a line --- above it ended the front matter. Remove that line, or put the field above it.`,
+    },
+  ];
 }
 
 /** A par 3 is measured straight from tee to green. */
@@ -104,8 +134,20 @@ function parThreeLine(front: HoleFile | undefined, features: readonly CheckedFea
   if (front === undefined) return [];
   const par = perGender(front.par);
   const line = features.find(({ kind }) => kind === "line-of-play");
-  if (par.men !== 3 || par.women !== 3 || line?.geometry.type !== "LineString" || line.geometry.coordinates.length === 2) return [];
-  return [warningAt([...line.path, "geometry", "coordinates"], "par-three-bend", `${line.id}: the line of play of a par 3 has ${line.geometry.coordinates.length} positions: expected two, tee and green, as a par 3 is measured straight. Remove the others.`)];
+  if (
+    par.men !== 3 ||
+    par.women !== 3 ||
+    line?.geometry.type !== "LineString" ||
+    line.geometry.coordinates.length === 2
+  )
+    return [];
+  return [
+    warningAt(
+      [...line.path, "geometry", "coordinates"],
+      "par-three-bend",
+      `${line.id}: the line of play of a par 3 has ${line.geometry.coordinates.length} positions: expected two, tee and green, as a par 3 is measured straight. Remove the others.`,
+    ),
+  ];
 }
 
 export const perGender = (value: number | { men: number; women: number }): PerGender =>
@@ -116,15 +158,21 @@ export const placeFeatures = (features: readonly CheckedFeature[], yaml: YamlSou
   features.map(({ path, ...feature }) => ({ ...feature, place: yaml.placeOf(path) }));
 
 /** Silenced rules tied to the lines they are written on. */
-export const placeSilences = (silences: readonly { readonly rule: string; readonly because: string }[], yaml: YamlSource): Silence[] =>
-  silences.map((silence, i) => ({ ...silence, place: yaml.placeOf(["silence", i]) }));
+export const placeSilences = (
+  silences: readonly { readonly rule: string; readonly because: string }[],
+  yaml: YamlSource,
+): Silence[] => silences.map((silence, i) => ({ ...silence, place: yaml.placeOf(["silence", i]) }));
 
 /** Notices tied to the lines they are written on. */
 export const placeNotices = (notices: readonly Parameters<typeof noticeFrom>[0][], yaml: YamlSource): Notice[] =>
   notices.map((notice, i) => noticeFrom(notice, yaml.placeOf(["notices", i])));
 
 /** The hole of a page with everything in order, or undefined. */
-export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos: readonly Photo[], translations: Hole["translations"]): Hole | undefined {
+export function holeFrom(
+  { file, yaml, front, features, tip }: HolePage,
+  photos: readonly Photo[],
+  translations: Hole["translations"],
+): Hole | undefined {
   if (yaml === undefined || front === undefined || tip === undefined) return undefined;
   return {
     translations,
@@ -145,4 +193,3 @@ export function holeFrom({ file, yaml, front, features, tip }: HolePage, photos:
     place: yaml.placeOf(["hole"], "key"),
   };
 }
-

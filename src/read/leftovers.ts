@@ -12,12 +12,14 @@ const NAME = /\.marram-(building|ready|moving|replaced)-(\d+)-[0-9a-f]{12}$/;
 
 export type LeftoverKind = "building" | "ready" | "moving" | "replaced";
 
-export const leftoverName = (kind: LeftoverKind, before = ""): string => `${before}.marram-${kind}-${process.pid}-${randomBytes(6).toString("hex")}`;
+export const leftoverName = (kind: LeftoverKind, before = ""): string =>
+  `${before}.marram-${kind}-${process.pid}-${randomBytes(6).toString("hex")}`;
 
 export const isLeftoverName = (name: string): boolean => NAME.test(name);
 
 /** The same folder's name for another kind. */
-export const renamedLeftover = (path: string, kind: LeftoverKind): string => path.replace(NAME, (whole, was: string) => whole.replace(was, kind));
+export const renamedLeftover = (path: string, kind: LeftoverKind): string =>
+  path.replace(NAME, (whole, was: string) => whole.replace(was, kind));
 
 /** Longer than any build takes. In containers one number may stand for many processes, some of them elsewhere. */
 const SURELY_OVER_MS = 24 * 3600 * 1000;
@@ -45,7 +47,10 @@ export async function leftovers(folder: string, before = ""): Promise<Leftover[]
     const parts = name.startsWith(before) ? NAME.exec(name) : null;
     if (!parts || parts.index !== before.length) continue;
     const path = join(folder, name);
-    const age = await stat(path).then(({ mtimeMs }) => Date.now() - mtimeMs, () => 0);
+    const age = await stat(path).then(
+      ({ mtimeMs }) => Date.now() - mtimeMs,
+      () => 0,
+    );
     if (age > SURELY_OVER_MS || !runs(Number(parts[2]))) found.push({ path, kind: parts[1] as LeftoverKind });
   }
   return found;

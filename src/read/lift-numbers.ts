@@ -23,7 +23,10 @@ export interface Skeleton {
 /** After a quoted name YAML needs no space behind the colon, as JSON is often written. */
 const START = /\bcoordinates(?:["'][ ]*:[ ]*|[ ]*:[ ]+)(?=\[)/g;
 
-/** Offset past the bracket that closes the one at `start`, or undefined where anything but JSON numbers stands between. */
+/**
+ * Offset past the bracket that closes the one at `start`, or undefined where anything but JSON numbers
+ * stands between.
+ */
 function endOfNumbers(text: string, start: number): number | undefined {
   let depth = 0;
   for (let i = start; i < text.length; i++) {
@@ -31,14 +34,30 @@ function endOfNumbers(text: string, start: number): number | undefined {
     if (c === 0x5b) depth++;
     else if (c === 0x5d) {
       if (--depth === 0) return i + 1;
-    } else if (!((c >= 0x30 && c <= 0x39) || c === 0x20 || c === 0x2c || c === 0x2d || c === 0x2e || c === 0x2b || c === 0x45 || c === 0x65 || c === 0x0a || c === 0x0d)) {
+    } else if (
+      !(
+        (c >= 0x30 && c <= 0x39) ||
+        c === 0x20 ||
+        c === 0x2c ||
+        c === 0x2d ||
+        c === 0x2e ||
+        c === 0x2b ||
+        c === 0x45 ||
+        c === 0x65 ||
+        c === 0x0a ||
+        c === 0x0d
+      )
+    ) {
       return undefined;
     }
   }
   return undefined;
 }
 
-/** Whether each further line is indented enough to belong to the line the array starts in, so YAML would not complain of it. */
+/**
+ * Whether each further line is indented enough to belong to the line the array starts in, so YAML would not
+ * complain of it.
+ */
 function wellIndented(text: string, start: number, end: number): boolean {
   const slice = text.slice(start, end);
   if (!slice.includes("\n")) return true;
@@ -74,7 +93,10 @@ export function liftNumbers(text: string): Skeleton {
   return { text: parts.join(""), lifted };
 }
 
-/** Offset of the entry at a path inside an array of numbers that starts at `start`; the array's own where there is none. */
+/**
+ * Offset of the entry at a path inside an array of numbers that starts at `start`; the array's own where
+ * there is none.
+ */
 export function offsetInNumbers(text: string, start: number, path: readonly (string | number)[]): number {
   let at = start;
   for (const step of path) {

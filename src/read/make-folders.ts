@@ -5,7 +5,8 @@
 import { mkdirSync, rmdirSync, statSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 
-const isCode = (error: unknown, code: string): boolean => error instanceof Error && "code" in error && error.code === code;
+const isCode = (error: unknown, code: string): boolean =>
+  error instanceof Error && "code" in error && error.code === code;
 
 /**
  * Makes a folder; one that is there will do.
@@ -15,7 +16,8 @@ const isCode = (error: unknown, code: string): boolean => error instanceof Error
  */
 export function makeFolders(path: string): string | undefined {
   const missing: string[] = [];
-  for (let at = resolve(path); statSync(at, { throwIfNoEntry: false }) === undefined; at = dirname(at)) missing.push(at);
+  for (let at = resolve(path); statSync(at, { throwIfNoEntry: false }) === undefined; at = dirname(at))
+    missing.push(at);
   const made: string[] = [];
   for (const one of missing.reverse()) {
     try {

@@ -16,9 +16,22 @@ const LIST = "Write lines that start with - or 1.";
 const HEADING = "Write a line that starts with ##.";
 
 const INSTEAD: Readonly<Record<string, string>> = {
-  b: "Write **bold**.", strong: "Write **bold**.", i: "Write *slanted*.", em: "Write *slanted*.",
-  a: LINK, iframe: LINK, video: LINK, audio: LINK, br: PARAGRAPH, p: PARAGRAPH, ul: LIST, ol: LIST, li: LIST,
-  h1: HEADING, h2: HEADING, h3: HEADING,
+  b: "Write **bold**.",
+  strong: "Write **bold**.",
+  i: "Write *slanted*.",
+  em: "Write *slanted*.",
+  a: LINK,
+  iframe: LINK,
+  video: LINK,
+  audio: LINK,
+  br: PARAGRAPH,
+  p: PARAGRAPH,
+  ul: LIST,
+  ol: LIST,
+  li: LIST,
+  h1: HEADING,
+  h2: HEADING,
+  h3: HEADING,
   img: "List the picture under photos: in the front matter.",
   script: "Remove it: pages run no script from content.",
   style: "Remove it: the guide has its own style.",
@@ -35,7 +48,11 @@ interface Fault {
 
 function htmlFault(html: string): Fault {
   const tag = /^<\/?([A-Za-z][A-Za-z0-9-]*)/.exec(html.trim());
-  if (!tag) return { rule: "raw-html", message: `${quote(html.trim())} is raw HTML, which the guide does not use. Remove it, or write \\< for the sign itself.` };
+  if (!tag)
+    return {
+      rule: "raw-html",
+      message: `${quote(html.trim())} is raw HTML, which the guide does not use. Remove it, or write \\< for the sign itself.`,
+    };
   const name = tag[1]!.toLowerCase();
   const instead = INSTEAD[name] ?? "Remove it, or write \\< for the sign itself.";
   return { rule: "raw-html", message: `<${name}> is raw HTML, which the guide does not use. ${instead}` };
@@ -47,10 +64,16 @@ function linkFault(href: string): Fault | undefined {
   const plain = decodeSafely(href).replace(/[\u0000-\u0020\u007f-\u009f]/g, "");
   const scheme = /^([A-Za-z][A-Za-z0-9+.-]*):/.exec(plain)?.[0].toLowerCase();
   if (scheme !== undefined && !SCHEMES.includes(scheme)) {
-    return { rule: "link-scheme", message: `The link ${quote(href)} starts with ${scheme}, which the guide does not link to. Write an address that starts with https:, http:, mailto: or tel:.` };
+    return {
+      rule: "link-scheme",
+      message: `The link ${quote(href)} starts with ${scheme}, which the guide does not link to. Write an address that starts with https:, http:, mailto: or tel:.`,
+    };
   }
   if (/^[\\/]{2}/.test(plain)) {
-    return { rule: "link-scheme", message: `The link ${quote(href)} leaves out how to get there. Write https: before it.` };
+    return {
+      rule: "link-scheme",
+      message: `The link ${quote(href)} leaves out how to get there. Write https: before it.`,
+    };
   }
   return undefined;
 }
@@ -70,7 +93,12 @@ function faultOf(token: Token): (Fault & { needle: string }) | undefined {
     return { ...htmlFault(token.content), needle: token.content.trim().split("\n")[0]! };
   }
   if (token.type === "image") {
-    return { rule: "tip-image", message: "A picture cannot stand in the text. List it under photos: with its alternative text, and keep the file in the course's photos folder.", needle: "![" };
+    return {
+      rule: "tip-image",
+      message:
+        "A picture cannot stand in the text. List it under photos: with its alternative text, and keep the file in the course's photos folder.",
+      needle: "![",
+    };
   }
   if (token.type !== "link_open") return undefined;
   const href = String(token.attrGet("href") ?? "");
@@ -84,7 +112,14 @@ const MOST_CHARACTERS = 20_000;
 /** Every such mistake in a Markdown text, with its place in the file. */
 export function checkMarkdown({ markdown: text, place }: Pick<Tip, "markdown" | "place">): Diagnostic[] {
   if (text.length > MOST_CHARACTERS) {
-    return [{ ...place, severity: "error", rule: "text-size", message: `The text has ${text.length} characters: expected at most ${MOST_CHARACTERS}. Shorten it.` }];
+    return [
+      {
+        ...place,
+        severity: "error",
+        rule: "text-size",
+        message: `The text has ${text.length} characters: expected at most ${MOST_CHARACTERS}. Shorten it.`,
+      },
+    ];
   }
   // Most tips hold none of the characters all this is about.
   if (!/[<[]|&/.test(text)) return [];
@@ -99,9 +134,10 @@ export function checkMarkdown({ markdown: text, place }: Pick<Tip, "markdown" | 
       if (!fault) continue;
       // The parser keeps only the block's lines, so each mistake is sought after the one before it.
       // A link may be written in a definition further down, or with entities that hide its address.
-      const found = seek(lines, fault.needle, line, column, until)
-        ?? seek(lines, fault.needle, 0, 0, lines.length)
-        ?? seek(lines, "](", line, column, until);
+      const found =
+        seek(lines, fault.needle, line, column, until) ??
+        seek(lines, fault.needle, 0, 0, lines.length) ??
+        seek(lines, "](", line, column, until);
       if (found) [line, column] = [found.line, found.column + 1];
       const at = found ?? { line: from, column: 0 };
       diagnostics.push({
@@ -117,7 +153,13 @@ export function checkMarkdown({ markdown: text, place }: Pick<Tip, "markdown" | 
   return diagnostics;
 }
 
-function seek(lines: readonly string[], needle: string, line: number, column: number, until: number): { line: number; column: number } | undefined {
+function seek(
+  lines: readonly string[],
+  needle: string,
+  line: number,
+  column: number,
+  until: number,
+): { line: number; column: number } | undefined {
   for (let l = line; l < Math.min(until, lines.length); l++) {
     const found = lines[l]!.indexOf(needle, l === line ? column : 0);
     if (found !== -1) return { line: l, column: found };

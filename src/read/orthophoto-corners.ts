@@ -12,18 +12,30 @@ const SCALE = 2 ** 16;
  *
  * @param corners four, no three of them in line.
  */
-export function perspective(corners: readonly Position[], columns: number, rows: number): (position: Position) => readonly [column: number, row: number] {
+export function perspective(
+  corners: readonly Position[],
+  columns: number,
+  rows: number,
+): (position: Position) => readonly [column: number, row: number] {
   const [ox, oy] = unitSquareOf(corners[0]!);
   const local = (position: Position): readonly [number, number] => {
     const [x, y] = unitSquareOf(position);
     return [(x - ox) * SCALE, (y - oy) * SCALE];
   };
-  const pictured = [[0, 0], [1, 0], [1, 1], [0, 1]] as const;
+  const pictured = [
+    [0, 0],
+    [1, 0],
+    [1, 1],
+    [0, 1],
+  ] as const;
   // u = (h0 x + h1 y + h2) / (h6 x + h7 y + 1), v likewise with h3 to h5: two equations a corner.
   const equations = corners.flatMap((corner, i) => {
     const [x, y] = local(corner);
     const [u, v] = pictured[i]!;
-    return [[x, y, 1, 0, 0, 0, -u * x, -u * y, u], [0, 0, 0, x, y, 1, -v * x, -v * y, v]];
+    return [
+      [x, y, 1, 0, 0, 0, -u * x, -u * y, u],
+      [0, 0, 0, x, y, 1, -v * x, -v * y, v],
+    ];
   });
   const h = solve(equations);
   return (position) => {

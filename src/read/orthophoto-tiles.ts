@@ -40,13 +40,17 @@ export function halved({ columns, rows, rgba, fromFile }: Pixels): Pixels {
 /** Pixels between places worked out exactly; between them a course's ground is flat enough. */
 const KNOT = 16;
 
-/** A tile's pixels: each takes the mean of the four about its place, weighted by nearness; clear where the photo has nothing. */
+/**
+ * A tile's pixels: each takes the mean of the four about its place, weighted by nearness; clear where the
+ * photo has nothing.
+ */
 export function tilePixels({ toPixel }: Pick<OrthophotoSource, "toPixel">, pixels: Pixels, tile: Tile): Uint8Array {
   const out = new Uint8Array(TILE_PIXELS * TILE_PIXELS * 4);
   const knots = TILE_PIXELS / KNOT + 1;
   const places: (readonly [number, number])[] = [];
   for (let j = 0; j < knots; j++) {
-    for (let i = 0; i < knots; i++) places.push(pixels.fromFile(...toPixel(positionOnTile(tile, [i * KNOT, j * KNOT]))));
+    for (let i = 0; i < knots; i++)
+      places.push(pixels.fromFile(...toPixel(positionOnTile(tile, [i * KNOT, j * KNOT]))));
   }
   const colour = [0, 0, 0, 0];
   for (let y = 0; y < TILE_PIXELS; y++) {
@@ -55,7 +59,12 @@ export function tilePixels({ toPixel }: Pick<OrthophotoSource, "toPixel">, pixel
     for (let x = 0; x < TILE_PIXELS; x++) {
       const i = Math.floor(x / KNOT);
       const u = (x + 0.5) / KNOT - i;
-      const [a, b, c, d] = [places[j * knots + i]!, places[j * knots + i + 1]!, places[(j + 1) * knots + i]!, places[(j + 1) * knots + i + 1]!];
+      const [a, b, c, d] = [
+        places[j * knots + i]!,
+        places[j * knots + i + 1]!,
+        places[(j + 1) * knots + i]!,
+        places[(j + 1) * knots + i + 1]!,
+      ];
       const mix = (k: 0 | 1): number => (a[k] * (1 - u) + b[k] * u) * (1 - v) + (c[k] * (1 - u) + d[k] * u) * v;
       sample(pixels, mix(0), mix(1), colour);
       out.set(colour, (y * TILE_PIXELS + x) * 4);
@@ -87,6 +96,8 @@ function sample({ columns, rows, rgba }: Pixels, column: number, row: number, co
 
 /** A tile's bytes. */
 export async function tileWebp(rgba: Uint8Array): Promise<Uint8Array<ArrayBuffer>> {
-  const webp = await sharp(rgba, { raw: { width: TILE_PIXELS, height: TILE_PIXELS, channels: 4 } }).webp({ quality: 72, alphaQuality: 50, effort: 4 }).toBuffer();
+  const webp = await sharp(rgba, { raw: { width: TILE_PIXELS, height: TILE_PIXELS, channels: 4 } })
+    .webp({ quality: 72, alphaQuality: 50, effort: 4 })
+    .toBuffer();
   return new Uint8Array(webp);
 }

@@ -54,25 +54,47 @@ export async function openOrthophoto(path: string, photo: Orthophoto, box: LonLa
   try {
     found = await sharp(path, { limitInputPixels: false }).metadata();
   } catch {
-    throw new OrthophotoError(`${file} cannot be read as a picture. Export it again as a GeoTIFF with red, green and blue, or as JPEG.`);
+    throw new OrthophotoError(
+      `${file} cannot be read as a picture. Export it again as a GeoTIFF with red, green and blue, or as JPEG.`,
+    );
   }
   const { width: columns, height: rows } = found.autoOrient;
-  if (found.channels > 4) throw new OrthophotoError(`${file} has ${found.channels} bands: expected red, green and blue, and perhaps transparency. Export those alone.`);
+  if (found.channels > 4)
+    throw new OrthophotoError(
+      `${file} has ${found.channels} bands: expected red, green and blue, and perhaps transparency. Export those alone.`,
+    );
   if (corners === undefined && !isTiff(file)) {
-    throw new OrthophotoError(`${file} does not say where on earth it lies. Write its corners, clockwise from the upper left: photo: { file: ${file.slice(file.indexOf("/") + 1)}, corners: [[-9.01, 56.51], [-8.99, 56.51], [-8.99, 56.50], [-9.01, 56.50]] }, or give a GeoTIFF.`);
+    throw new OrthophotoError(
+      `${file} does not say where on earth it lies. Write its corners, clockwise from the upper left: photo: { file: ${file.slice(file.indexOf("/") + 1)}, corners: [[-9.01, 56.51], [-8.99, 56.51], [-8.99, 56.50], [-9.01, 56.50]] }, or give a GeoTIFF.`,
+    );
   }
-  const placed = corners === undefined ? await placeOf(path, photo) : { toPixel: perspective(corners, columns, rows), nodata: undefined };
+  const placed =
+    corners === undefined
+      ? await placeOf(path, photo)
+      : { toPixel: perspective(corners, columns, rows), nodata: undefined };
   const window = windowOver(placed.toPixel, box, columns, rows);
   if (window === undefined) {
     const [west, south, east, north] = box;
-    throw new OrthophotoError(`${file} does not lie on the course: nothing of it is between ${showPosition([round(west), round(south)])} and ${showPosition([round(east), round(north)])}. Give the sheet that covers the course, or correct its ${corners === undefined ? "crs" : "corners"}.`);
+    throw new OrthophotoError(
+      `${file} does not lie on the course: nothing of it is between ${showPosition([round(west), round(south)])} and ${showPosition([round(east), round(north)])}. Give the sheet that covers the course, or correct its ${corners === undefined ? "crs" : "corners"}.`,
+    );
   }
-  return { path, columns, rows, ...placed, window, metresPerPixel: resolutionAt(placed.toPixel, [(box[0] + box[2]) / 2, (box[1] + box[3]) / 2]) };
+  return {
+    path,
+    columns,
+    rows,
+    ...placed,
+    window,
+    metresPerPixel: resolutionAt(placed.toPixel, [(box[0] + box[2]) / 2, (box[1] + box[3]) / 2]),
+  };
 }
 
 const round = (degrees: number): number => Number(degrees.toFixed(4));
 
-async function placeOf(path: string, { file, crs: setting }: Orthophoto): Promise<Pick<OrthophotoSource, "toPixel" | "nodata">> {
+async function placeOf(
+  path: string,
+  { file, crs: setting }: Orthophoto,
+): Promise<Pick<OrthophotoSource, "toPixel" | "nodata">> {
   let tiff: GeoTIFF | undefined;
   try {
     tiff = await openTiff(path);
@@ -89,24 +111,50 @@ async function placeOf(path: string, { file, crs: setting }: Orthophoto): Promis
       },
     };
   } catch (cause) {
-    if (!(cause instanceof HeightsError)) throw new OrthophotoError(`${file} cannot be read as a GeoTIFF (${cause instanceof Error ? cause.message : String(cause)}). Export it again, or give a picture with its corners.`);
-    throw new OrthophotoError(cause.message.replace("Add crs to ground in course.yaml", "Write it with the photo in course.yaml, photo: { file: ..., crs: ... }").replace("add it to ground in course.yaml", "add it to the photo in course.yaml"));
+    if (!(cause instanceof HeightsError))
+      throw new OrthophotoError(
+        `${file} cannot be read as a GeoTIFF (${cause instanceof Error ? cause.message : String(cause)}). Export it again, or give a picture with its corners.`,
+      );
+    throw new OrthophotoError(
+      cause.message
+        .replace(
+          "Add crs to ground in course.yaml",
+          "Write it with the photo in course.yaml, photo: { file: ..., crs: ... }",
+        )
+        .replace("add it to ground in course.yaml", "add it to the photo in course.yaml"),
+    );
   } finally {
     await tiff?.close();
   }
 }
 
 /** The pixels a box lies on, cut to the picture; undefined where there are none. */
-function windowOver(toPixel: OrthophotoSource["toPixel"], [west, south, east, north]: LonLatBox, columns: number, rows: number): OrthophotoSource["window"] | undefined {
+function windowOver(
+  toPixel: OrthophotoSource["toPixel"],
+  [west, south, east, north]: LonLatBox,
+  columns: number,
+  rows: number,
+): OrthophotoSource["window"] | undefined {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   const take = ([column, row]: readonly [number, number]): void => {
     if (!Number.isFinite(column) || !Number.isFinite(row)) return;
-    [left, top, right, bottom] = [Math.min(left, column), Math.min(top, row), Math.max(right, column), Math.max(bottom, row)];
+    [left, top, right, bottom] = [
+      Math.min(left, column),
+      Math.min(top, row),
+      Math.max(right, column),
+      Math.max(bottom, row),
+    ];
   };
   // Edges of the box may bow in the file's coordinates, so they are walked along.
   for (let i = 0; i <= 8; i++) {
     const [x, y] = [west + ((east - west) * i) / 8, south + ((north - south) * i) / 8];
-    for (const position of [[x, south], [x, north], [west, y], [east, y]] as const) take(toPixel(position));
+    for (const position of [
+      [x, south],
+      [x, north],
+      [west, y],
+      [east, y],
+    ] as const)
+      take(toPixel(position));
   }
   const from = [Math.max(0, Math.floor(left) - 1), Math.max(0, Math.floor(top) - 1)] as const;
   const to = [Math.min(columns, Math.ceil(right) + 2), Math.min(rows, Math.ceil(bottom) + 2)] as const;
@@ -119,9 +167,10 @@ function resolutionAt(toPixel: OrthophotoSource["toPixel"], [longitude, latitude
   const step = 1e-4;
   const [x, y] = toPixel([longitude, latitude]);
   const perDegree = (to: readonly [number, number]): number => Math.hypot(to[0] - x, to[1] - y) / step;
-  const metresPerDegree = metresPerPixel(0, 0) * 256 / 360;
+  const metresPerDegree = (metresPerPixel(0, 0) * 256) / 360;
   const north = perDegree(toPixel([longitude, latitude + step])) / metresPerDegree;
-  const east = perDegree(toPixel([longitude + step, latitude])) / (metresPerDegree * Math.cos((latitude * Math.PI) / 180));
+  const east =
+    perDegree(toPixel([longitude + step, latitude])) / (metresPerDegree * Math.cos((latitude * Math.PI) / 180));
   return 1 / Math.max(north, east);
 }
 
@@ -140,7 +189,11 @@ export interface Pixels {
  * @param leastMetresPerPixel finest that is wanted.
  * @throws OrthophotoError when its pixels cannot be read.
  */
-export async function readOrthophoto({ path, window, nodata, metresPerPixel: fine }: OrthophotoSource, file: string, leastMetresPerPixel: number): Promise<Pixels> {
+export async function readOrthophoto(
+  { path, window, nodata, metresPerPixel: fine }: OrthophotoSource,
+  file: string,
+  leastMetresPerPixel: number,
+): Promise<Pixels> {
   const wanted = Math.min(1, fine / leastMetresPerPixel, Math.sqrt(MOST_PIXELS / (window.columns * window.rows)));
   const columns = Math.max(1, Math.round(window.columns * wanted));
   const rows = Math.max(1, Math.round(window.rows * wanted));
@@ -163,13 +216,19 @@ export async function readOrthophoto({ path, window, nodata, metresPerPixel: fin
       rows: info.height,
       rgba,
       // Middles of pixels are whole numbers on both sides, their edges halves.
-      fromFile: (column, row) => [(column - window.column + 0.5) * scaleX - 0.5, (row - window.row + 0.5) * scaleY - 0.5],
+      fromFile: (column, row) => [
+        (column - window.column + 0.5) * scaleX - 0.5,
+        (row - window.row + 0.5) * scaleY - 0.5,
+      ],
     };
   } catch {
-    throw new OrthophotoError(`${file} cannot be read to its end: it is damaged, or compressed in a way the guide does not know. Export it again as a GeoTIFF compressed by JPEG or deflate.`);
+    throw new OrthophotoError(
+      `${file} cannot be read to its end: it is damaged, or compressed in a way the guide does not know. Export it again as a GeoTIFF compressed by JPEG or deflate.`,
+    );
   }
 }
 
 function clearNodata(rgba: Uint8Array, nodata: number): void {
-  for (let i = 0; i < rgba.length; i += 4) if (rgba[i] === nodata && rgba[i + 1] === nodata && rgba[i + 2] === nodata) rgba[i + 3] = 0;
+  for (let i = 0; i < rgba.length; i += 4)
+    if (rgba[i] === nodata && rgba[i + 1] === nodata && rgba[i + 2] === nodata) rgba[i + 3] = 0;
 }

@@ -1,7 +1,10 @@
 /** Whether a picture says where on earth it was taken. */
 import type { Metadata } from "sharp";
 
-/** TIFF tag of the pointer to the GPS directory, and that directory's latitude (Exif 2.32, 4.6.3 and 4.6.6; from memory). */
+/**
+ * TIFF tag of the pointer to the GPS directory, and that directory's latitude (Exif 2.32, 4.6.3 and 4.6.6;
+ * from memory).
+ */
 const GPS_DIRECTORY = 0x8825;
 const GPS_LATITUDE = 0x0002;
 
@@ -14,8 +17,10 @@ function hasGps(exif: Buffer): boolean {
   const start = exif.subarray(0, 4).toString("latin1") === "Exif" ? 6 : 0;
   const tiff = exif.subarray(start);
   const little = tiff.subarray(0, 2).toString("latin1") === "II";
-  const word = (at: number): number => (at + 2 > tiff.length ? 0 : little ? tiff.readUInt16LE(at) : tiff.readUInt16BE(at));
-  const long = (at: number): number => (at + 4 > tiff.length ? 0 : little ? tiff.readUInt32LE(at) : tiff.readUInt32BE(at));
+  const word = (at: number): number =>
+    at + 2 > tiff.length ? 0 : little ? tiff.readUInt16LE(at) : tiff.readUInt16BE(at);
+  const long = (at: number): number =>
+    at + 4 > tiff.length ? 0 : little ? tiff.readUInt32LE(at) : tiff.readUInt32BE(at);
   const entry = (directory: number, tag: number): number | undefined => {
     const count = word(directory);
     for (let i = 0; i < count; i++) {

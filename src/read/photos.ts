@@ -28,19 +28,31 @@ export async function lookAtPhoto(bytes: Uint8Array, name: string): Promise<Phot
   try {
     found = await sharp(bytes, { limitInputPixels: false }).metadata();
   } catch {
-    throw new PhotoError(`${quote(name)} is not a picture the guide can read. Open it in a picture program, export it as JPEG, and put that into the folder.`);
+    throw new PhotoError(
+      `${quote(name)} is not a picture the guide can read. Open it in a picture program, export it as JPEG, and put that into the folder.`,
+    );
   }
   const { width, height } = found.autoOrient;
   if (width * height > MOST_PIXELS) {
-    throw new PhotoError(`${quote(name)} is ${width} by ${height} pixels: expected at most ${MOST_PIXELS / 1e6} million in all. Export it smaller; 4000 pixels wide is plenty.`);
+    throw new PhotoError(
+      `${quote(name)} is ${width} by ${height} pixels: expected at most ${MOST_PIXELS / 1e6} million in all. Export it smaller; 4000 pixels wide is plenty.`,
+    );
   }
   try {
     // Small on purpose: all of the file is still read.
     await sharp(bytes, READING).resize(64, 64, { fit: "inside" }).raw().toBuffer();
   } catch {
-    throw new PhotoError(`${quote(name)} is damaged: it begins as a picture and cannot be read to its end. Copy it again from the camera, or export it again.`);
+    throw new PhotoError(
+      `${quote(name)} is damaged: it begins as a picture and cannot be read to its end. Copy it again from the camera, or export it again.`,
+    );
   }
-  return { widthPixels: width, heightPixels: height, bytes: bytes.length, turned: (found.orientation ?? 1) !== 1, saysPlace: saysPlace(found) };
+  return {
+    widthPixels: width,
+    heightPixels: height,
+    bytes: bytes.length,
+    turned: (found.orientation ?? 1) !== 1,
+    saysPlace: saysPlace(found),
+  };
 }
 
 /** ISO/IEC 23008-12 files whose pictures are HEVC; AVIF is the same box with another brand. */

@@ -7,7 +7,10 @@ import type { Place } from "../course/types.ts";
 import { firstHidden, hiddenMessage } from "./hidden-characters.ts";
 import { SourceText } from "./source-text.ts";
 
-/** A hole page is some 25 KB and a coastline of ten thousand vertices 300 KB; nothing larger was written for a guide. */
+/**
+ * A hole page is some 25 KB and a coastline of ten thousand vertices 300 KB; nothing larger was written for
+ * a guide.
+ */
 export const LARGEST_TEXT_BYTES = 4_000_000;
 
 export type TextResult =
@@ -31,17 +34,28 @@ export function systemFault(error: unknown): string {
  */
 export async function readTextFile(folder: string, file: string): Promise<TextResult> {
   const start: Place = { file, line: 1, column: 1 };
-  const refuse = (rule: string, message: string, place = start, missing = false): TextResult =>
-    ({ ok: false, missing, diagnostics: [{ ...place, severity: "error", rule, message }] });
+  const refuse = (rule: string, message: string, place = start, missing = false): TextResult => ({
+    ok: false,
+    missing,
+    diagnostics: [{ ...place, severity: "error", rule, message }],
+  });
   const path = join(folder, file);
   let bytes: Buffer;
   try {
     const found = await lstat(path);
-    if (found.isSymbolicLink()) return refuse("file-link", "The file is a link to another place, and content is only read from its own folder. Put the file itself here.");
-    if (!found.isFile()) return refuse("file-kind", "A folder has this name: expected a text file. Rename the folder.");
+    if (found.isSymbolicLink())
+      return refuse(
+        "file-link",
+        "The file is a link to another place, and content is only read from its own folder. Put the file itself here.",
+      );
+    if (!found.isFile())
+      return refuse("file-kind", "A folder has this name: expected a text file. Rename the folder.");
     // Asked before reading, so that a huge file costs nothing.
     if (found.size > LARGEST_TEXT_BYTES) {
-      return refuse("file-size", `The file is ${megabytes(found.size)}: expected at most ${megabytes(LARGEST_TEXT_BYTES)} of text. Simplify its outlines to a vertex every metre or two, and keep pictures in photos/.`);
+      return refuse(
+        "file-size",
+        `The file is ${megabytes(found.size)}: expected at most ${megabytes(LARGEST_TEXT_BYTES)} of text. Simplify its outlines to a vertex every metre or two, and keep pictures in photos/.`,
+      );
     }
     bytes = await readFile(path);
   } catch (error) {
@@ -53,13 +67,21 @@ export async function readTextFile(folder: string, file: string): Promise<TextRe
     return refuse("encoding", "The file is in UTF-16: expected UTF-8. Save it again with the encoding UTF-8.");
   }
   if (!isUtf8(bytes)) {
-    return refuse("encoding", "This is not UTF-8 text. Save the file again with the encoding UTF-8.", { file, ...firstBadByte(bytes) });
+    return refuse("encoding", "This is not UTF-8 text. Save the file again with the encoding UTF-8.", {
+      file,
+      ...firstBadByte(bytes),
+    });
   }
   const text = bytes.toString("utf8");
   const source = new SourceText(file, text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
   if (source.text.trim() === "") return refuse("file-empty", "The file is empty.");
   const loneReturn = /\r(?!\n)/.exec(source.text);
-  if (loneReturn) return refuse("control-character", "A line ends with a carriage return alone: expected a line feed. Save the file with the line ends of Unix or Windows.", source.placeAt(loneReturn.index));
+  if (loneReturn)
+    return refuse(
+      "control-character",
+      "A line ends with a carriage return alone: expected a line feed. Save the file with the line ends of Unix or Windows.",
+      source.placeAt(loneReturn.index),
+    );
   const hidden = firstHidden(source.text);
   if (hidden) return refuse("control-character", hiddenMessage(hidden.code), source.placeAt(hidden.offset));
   return { ok: true, source };
@@ -75,8 +97,9 @@ function firstBadByte(bytes: Buffer): { line: number; column: number } {
     if (!isUtf8(slice)) {
       let column = 1;
       const lossy = slice.toString("utf8");
-      // A replacement character may also have been typed, so it is the first that does not encode back to the same bytes.
-      for (let at = 0, byte = 0; at < lossy.length; ) {
+      // A replacement character may also have been typed, so it is the first that does not encode back to the same
+      // bytes.
+      for (let at = 0, byte = 0; at < lossy.length;) {
         const character = String.fromCodePoint(lossy.codePointAt(at)!);
         const encoded = Buffer.from(character);
         if (!encoded.equals(slice.subarray(byte, byte + encoded.length))) break;

@@ -51,7 +51,8 @@ async function checkDirectory(handle: FileHandle, fileBytes: number): Promise<vo
   const version = head.getUint16(2, little);
   if (version !== 42 && version !== 43) refuse("it does not begin as one");
   const big = version === 43;
-  const word = (view: DataView, at: number): number => (big ? Number(view.getBigUint64(at, little)) : view.getUint32(at, little));
+  const word = (view: DataView, at: number): number =>
+    big ? Number(view.getBigUint64(at, little)) : view.getUint32(at, little);
   const start = word(head, big ? 8 : 4);
   const count = big ? word(await read(start, 8), 0) : (await read(start, 2)).getUint16(0, little);
   if (count === 0 || count > MOST_FIELDS) refuse(`its directory has ${count} fields`);
@@ -64,6 +65,7 @@ async function checkDirectory(handle: FileHandle, fileBytes: number): Promise<vo
     if (!valueBytes) refuse(`field ${tag} is of no type there is`);
     if (values > MOST_VALUES) refuse(`field ${tag} claims ${values} values`);
     const bytes = values * valueBytes!;
-    if (bytes > inlineBytes && word(entries, at + (big ? 12 : 8)) + bytes > fileBytes) refuse(`field ${tag} points beyond its end`);
+    if (bytes > inlineBytes && word(entries, at + (big ? 12 : 8)) + bytes > fileBytes)
+      refuse(`field ${tag} points beyond its end`);
   }
 }

@@ -28,7 +28,10 @@ function fromLibrary(unpack: () => Uint8Array): Uint8Array {
     return unpack();
   } catch (cause) {
     const code = cause instanceof Error && "code" in cause ? String(cause.code) : "";
-    throw new UnpackError(code === "ERR_BUFFER_TOO_LARGE" ? "it unpacks to more than its header says" : "its packed bytes are damaged", { cause });
+    throw new UnpackError(
+      code === "ERR_BUFFER_TOO_LARGE" ? "it unpacks to more than its header says" : "its packed bytes are damaged",
+      { cause },
+    );
   }
 }
 

@@ -8,7 +8,13 @@ import type { ClubFile } from "../course/schema/club.ts";
 import type { CourseFile } from "../course/schema/course.ts";
 import type { Finding } from "../course/schema/finding.ts";
 import { findingsFromIssues } from "../course/schema/issues.ts";
-import { checkCount, checkNames, clubTranslationSchema, courseTranslationSchema, holeTranslationSchema } from "../course/schema/translation.ts";
+import {
+  checkCount,
+  checkNames,
+  clubTranslationSchema,
+  courseTranslationSchema,
+  holeTranslationSchema,
+} from "../course/schema/translation.ts";
 import { insteadOf, oneOf, quote } from "../course/schema/wording.ts";
 import type { ClubTranslation, CourseTranslation, HoleTranslation, Place, Translations } from "../course/types.ts";
 import { splitFrontMatter } from "./front-matter.ts";
@@ -37,7 +43,12 @@ export function translationFile(name: string): TranslationFile | undefined {
 }
 
 /** The translations among some names that are of a file and in a language of the club; and a word about the others. */
-export function wantedTranslations(folder: string, names: readonly string[], isOriginal: (name: string) => boolean, languages: readonly string[]): { files: TranslationFile[]; diagnostics: Diagnostic[] } {
+export function wantedTranslations(
+  folder: string,
+  names: readonly string[],
+  isOriginal: (name: string) => boolean,
+  languages: readonly string[],
+): { files: TranslationFile[]; diagnostics: Diagnostic[] } {
   const files: TranslationFile[] = [];
   const diagnostics: Diagnostic[] = [];
   const [first, ...further] = languages;
@@ -45,14 +56,29 @@ export function wantedTranslations(folder: string, names: readonly string[], isO
     const found = translationFile(name);
     if (found === undefined || !isOriginal(found.of)) continue;
     const say = (severity: Diagnostic["severity"], message: string): void =>
-      void diagnostics.push({ file: `${folder}${name}`, line: 1, column: 1, severity, rule: "translation-language", message });
+      void diagnostics.push({
+        file: `${folder}${name}`,
+        line: 1,
+        column: 1,
+        severity,
+        rule: "translation-language",
+        message,
+      });
     if (found.language === first) {
-      say("error", `The file is named a translation into ${first}, which is the language content is written in. Put it into ${found.of}, or remove it.`);
+      say(
+        "error",
+        `The file is named a translation into ${first}, which is the language content is written in. Put it into ${found.of}, or remove it.`,
+      );
     } else if (!further.includes(found.language)) {
       const all = first === undefined ? [found.language] : [...languages, found.language];
       const near = further.some((one) => one.toLowerCase().startsWith(found.language.toLowerCase().slice(0, 2)));
-      const instead = near ? insteadOf(found.language, further) : `Write language: [${all.join(", ")}] in club.yaml, or remove the file.`;
-      say("warning", `The file is not read: ${quote(found.language)} is not among the languages of the guide, ${oneOf(languages, "and")}. ${instead}`);
+      const instead = near
+        ? insteadOf(found.language, further)
+        : `Write language: [${all.join(", ")}] in club.yaml, or remove the file.`;
+      say(
+        "warning",
+        `The file is not read: ${quote(found.language)} is not among the languages of the guide, ${oneOf(languages, "and")}. ${instead}`,
+      );
     } else if (!names.includes(found.of)) {
       say("error", `There is no ${found.of} for this to be a translation of. Rename it, or remove it.`);
     } else {
@@ -76,10 +102,15 @@ async function readYaml(folder: string, file: string): Promise<Parsed | readonly
   return parsed.ok ? { yaml: parsed.yaml, source: text.source, diagnostics: [] } : parsed.diagnostics;
 }
 
-const isFaulty = (diagnostics: readonly Diagnostic[]): boolean => diagnostics.some(({ severity }) => severity === "error");
+const isFaulty = (diagnostics: readonly Diagnostic[]): boolean =>
+  diagnostics.some(({ severity }) => severity === "error");
 
 /** @param club undefined when club.yaml has mistakes itself */
-export async function readClubTranslations(folder: string, files: readonly TranslationFile[], club: ClubFile | undefined): Promise<Translated<ClubTranslation>> {
+export async function readClubTranslations(
+  folder: string,
+  files: readonly TranslationFile[],
+  club: ClubFile | undefined,
+): Promise<Translated<ClubTranslation>> {
   return together(files, async ({ file }) => {
     const read = await readYaml(folder, file);
     if (!("yaml" in read)) return { diagnostics: read };
@@ -93,7 +124,10 @@ export async function readClubTranslations(folder: string, files: readonly Trans
       );
     }
     const { name, place, invented, address, cautions, localRules } = result.data ?? {};
-    return { value: result.success ? { name, place, invented, address, cautions, localRules } : undefined, diagnostics: findings.map(yaml.toDiagnostic) };
+    return {
+      value: result.success ? { name, place, invented, address, cautions, localRules } : undefined,
+      diagnostics: findings.map(yaml.toDiagnostic),
+    };
   });
 }
 
@@ -114,7 +148,12 @@ export async function readCourseTranslations(
     findings.push(...checkNames(yaml.value, "features", "feature", featureIds));
     if (front) {
       findings.push(
-        ...checkNames(yaml.value, "tees", "tee set", front.tees.map((tee) => tee.id)),
+        ...checkNames(
+          yaml.value,
+          "tees",
+          "tee set",
+          front.tees.map((tee) => tee.id),
+        ),
         ...checkCount(yaml.value, "sources", front.sources.length, false),
         ...checkCount(yaml.value, "notices", front.notices.length, true),
       );
@@ -124,13 +163,30 @@ export async function readCourseTranslations(
     const { name, description, sources, tees, features, notices } = result.data;
     const place = yaml.placeOf(["description"]);
     // Where a line of a folded text stands in the file is anyone's guess, so the field is named instead.
-    if (description !== undefined) diagnostics.push(...checkMarkdown({ markdown: description, place }).map((found) => ({ ...found, ...place })));
-    return { value: { name, description: description?.trim(), sources, tees, features, notices: textsOf(notices), place: yaml.placeOf([]) }, diagnostics };
+    if (description !== undefined)
+      diagnostics.push(...checkMarkdown({ markdown: description, place }).map((found) => ({ ...found, ...place })));
+    return {
+      value: {
+        name,
+        description: description?.trim(),
+        sources,
+        tees,
+        features,
+        notices: textsOf(notices),
+        place: yaml.placeOf([]),
+      },
+      diagnostics,
+    };
   });
 }
 
 /** @param page of the first language */
-export async function readHoleTranslations(folder: string, id: string, files: readonly TranslationFile[], page: HolePage): Promise<Translated<HoleTranslation>> {
+export async function readHoleTranslations(
+  folder: string,
+  id: string,
+  files: readonly TranslationFile[],
+  page: HolePage,
+): Promise<Translated<HoleTranslation>> {
   return together(files, async ({ file, language }) => {
     const text = await readTextFile(folder, `${id}/holes/${file}`);
     return text.ok ? readHoleTranslation(text.source, language, id, page) : { diagnostics: text.diagnostics };
@@ -150,10 +206,22 @@ function readHoleTranslation(source: SourceText, language: string, id: string, p
   const result = holeTranslationSchema.safeParse(written);
   const findings: Finding[] = result.success ? [] : findingsFromIssues(written, result.error.issues);
   const { front } = page;
-  findings.push(...checkNames(written, "features", "feature", page.written?.flatMap((feature) => feature.id ?? [])));
+  findings.push(
+    ...checkNames(
+      written,
+      "features",
+      "feature",
+      page.written?.flatMap((feature) => feature.id ?? []),
+    ),
+  );
   if (front) {
     findings.push(
-      ...checkNames(written, "photos", "photo", front.photos.map((photo) => photo.file)),
+      ...checkNames(
+        written,
+        "photos",
+        "photo",
+        front.photos.map((photo) => photo.file),
+      ),
       ...checkCount(written, "notices", front.notices.length, true),
     );
   }
@@ -164,7 +232,9 @@ function readHoleTranslation(source: SourceText, language: string, id: string, p
     value: {
       name,
       aim,
-      photos: Object.fromEntries(Object.entries(photos).map(([file, { alt, caption }]) => [`${id}/photos/${file}`, { alt, caption }])),
+      photos: Object.fromEntries(
+        Object.entries(photos).map(([file, { alt, caption }]) => [`${id}/photos/${file}`, { alt, caption }]),
+      ),
       features,
       notices: textsOf(notices),
       tip: tip.markdown === "" ? undefined : { ...tip, language },
@@ -174,14 +244,18 @@ function readHoleTranslation(source: SourceText, language: string, id: string, p
   };
 }
 
-const textsOf = (notices: readonly (string | null)[]): (string | undefined)[] => notices.map((notice) => notice ?? undefined);
+const textsOf = (notices: readonly (string | null)[]): (string | undefined)[] =>
+  notices.map((notice) => notice ?? undefined);
 
 interface Read<T> {
   readonly value?: T | undefined;
   readonly diagnostics: readonly Diagnostic[];
 }
 
-async function together<T>(files: readonly TranslationFile[], read: (file: TranslationFile) => Promise<Read<T>>): Promise<Translated<T>> {
+async function together<T>(
+  files: readonly TranslationFile[],
+  read: (file: TranslationFile) => Promise<Read<T>>,
+): Promise<Translated<T>> {
   const translations: Record<string, T> = {};
   const diagnostics: Diagnostic[] = [];
   for (const file of files) {
@@ -194,11 +268,17 @@ async function together<T>(files: readonly TranslationFile[], read: (file: Trans
 
 /** Where the guide has no words of its own in a language. @param place of `language:` */
 export const languageDiagnostics = (languages: readonly string[], place: Place): Diagnostic[] =>
-  languages.slice(0, 1).flatMap((language) => guideLanguageOf(language) !== undefined ? [] : [{
-    ...place,
-    severity: "warning",
-    rule: "language-words",
-    message: `The guide has no words of its own in ${quote(language)}: what it says itself will be in English.`,
-  }]);
+  languages.slice(0, 1).flatMap((language) =>
+    guideLanguageOf(language) !== undefined
+      ? []
+      : [
+          {
+            ...place,
+            severity: "warning",
+            rule: "language-words",
+            message: `The guide has no words of its own in ${quote(language)}: what it says itself will be in English.`,
+          },
+        ],
+  );
 
 export const isHoleOriginal = (name: string): boolean => HOLE_FILE.test(name);

@@ -25,7 +25,11 @@ interface List {
 }
 
 /** @throws the system's error; then the folder is as it was, or {@link finishWriting} makes it as it was meant */
-export async function writeAll(folder: string, files: readonly FileToWrite[], folders: readonly string[] = []): Promise<void> {
+export async function writeAll(
+  folder: string,
+  files: readonly FileToWrite[],
+  folders: readonly string[] = [],
+): Promise<void> {
   const made = makeFolders(folder);
   const building = join(folder, leftoverName("building"));
   const ready = renamedLeftover(building, "ready");
@@ -51,7 +55,8 @@ export async function finishWriting(folder: string): Promise<void> {
   }
 }
 
-const isCode = (error: unknown, code: string): boolean => error instanceof Error && "code" in error && error.code === code;
+const isCode = (error: unknown, code: string): boolean =>
+  error instanceof Error && "code" in error && error.code === code;
 
 async function moveAll(folder: string, ready: string): Promise<void> {
   const { files, folders } = JSON.parse(await readFile(join(ready, LIST), "utf8")) as List;

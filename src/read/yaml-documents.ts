@@ -21,7 +21,10 @@ export function secondDocument(text: string): SecondDocument | undefined {
     const marker = MARKER.exec(line)?.[1];
     // The line --- may open the one document there is.
     if (marker !== undefined && (begun || marker === "...")) {
-      ended ??= { offset, message: `To YAML the file ends with this line ${marker}, and what follows would not be read. Remove the line.` };
+      ended ??= {
+        offset,
+        message: `To YAML the file ends with this line ${marker}, and what follows would not be read. Remove the line.`,
+      };
     }
     const written = marker === undefined ? line : line.slice(marker.length);
     if (marker !== undefined) begun = true;

@@ -1,7 +1,20 @@
 /**
  * YAML as plain values whose every part can be found again in the file.
  */
-import { isAlias, isMap, isNode, isScalar, isSeq, parseDocument, Scalar, visit, type Document, type Node, type Pair, type YAMLError } from "yaml";
+import {
+  isAlias,
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  parseDocument,
+  Scalar,
+  visit,
+  type Document,
+  type Node,
+  type Pair,
+  type YAMLError,
+} from "yaml";
 import type { Diagnostic } from "../course/diagnostic.ts";
 import type { Place } from "../course/types.ts";
 import type { Finding, Path } from "../course/schema/finding.ts";
@@ -22,7 +35,8 @@ const MOST_PROBLEMS = 100;
 
 const MOST_DEPTH = 100;
 
-const DEPTH_MESSAGE = "Groups or lists are nested too deeply to read. Hole pages need about ten levels; look for brackets that are not closed.";
+const DEPTH_MESSAGE =
+  "Groups or lists are nested too deeply to read. Hole pages need about ten levels; look for brackets that are not closed.";
 
 /** Where brackets or dashes open more levels than a parser should go down; undefined where none do. */
 function tooDeep(text: string): number | undefined {
@@ -43,12 +57,18 @@ function tooLarge(document: Document.Parsed): { offset: number; message: string 
   visit(document, {
     Map(_, map) {
       if (map.items.length <= MOST_FIELDS) return undefined;
-      found = { offset: map.range?.[0] ?? 0, message: `This group has ${map.items.length} fields: expected at most ${MOST_FIELDS}. Remove what does not belong here.` };
+      found = {
+        offset: map.range?.[0] ?? 0,
+        message: `This group has ${map.items.length} fields: expected at most ${MOST_FIELDS}. Remove what does not belong here.`,
+      };
       return visit.BREAK;
     },
     Alias(_, alias) {
       if (++aliases <= MOST_ALIASES) return undefined;
-      found = { offset: alias.range?.[0] ?? 0, message: `There are more than ${MOST_ALIASES} aliases (*name) in this file. Write the values out instead.` };
+      found = {
+        offset: alias.range?.[0] ?? 0,
+        message: `There are more than ${MOST_ALIASES} aliases (*name) in this file. Write the values out instead.`,
+      };
       return visit.BREAK;
     },
   });
@@ -78,14 +98,24 @@ const parse = (text: string): Document.Parsed =>
     logLevel: "silent",
   });
 
-/** Puts lifted arrays back as values; false where one of them is not a value of its own (it stands in a text or a comment). */
+/**
+ * Puts lifted arrays back as values; false where one of them is not a value of its own (it stands in a text
+ * or a comment).
+ */
 function restore(document: Document.Parsed, lifted: ReadonlyMap<number, Lifted>): boolean {
   let restored = 0;
   visit(document, {
     Seq(_, node) {
       const start = node.range?.[0];
       const back = start === undefined ? undefined : lifted.get(start);
-      if (back === undefined || !node.flow || node.items.length > 0 || node.range![1] !== back.end || node.anchor !== undefined) return undefined;
+      if (
+        back === undefined ||
+        !node.flow ||
+        node.items.length > 0 ||
+        node.range![1] !== back.end ||
+        node.anchor !== undefined
+      )
+        return undefined;
       restored++;
       const scalar = new Scalar(back.value);
       scalar.range = node.range!;
@@ -99,7 +129,8 @@ function parseQuickly(text: string): Document.Parsed {
   const skeleton: Skeleton = liftNumbers(text);
   if (skeleton.lifted.size > 0) {
     const document = parse(skeleton.text);
-    if (document.errors.length === 0 && document.warnings.length === 0 && restore(document, skeleton.lifted)) return document;
+    if (document.errors.length === 0 && document.warnings.length === 0 && restore(document, skeleton.lifted))
+      return document;
   }
   return parse(text);
 }
@@ -128,18 +159,41 @@ export function parseYaml(source: SourceText, start = 0, end = source.text.lengt
     const large = tooLarge(document);
     if (large) return { ok: false, diagnostics: [say(large.offset, "yaml-size", large.message)] };
     const problems = [
-      ...hiddenByEscapes(document, text).map(({ code, offset }) => say(offset, "control-character", hiddenMessage(code))),
-      ...firstOfLine(text, [...document.errors, ...document.warnings]).map((error) => say(error.pos[0], "yaml", yamlMessage(error.code, error.message))),
+      ...hiddenByEscapes(document, text).map(({ code, offset }) =>
+        say(offset, "control-character", hiddenMessage(code)),
+      ),
+      ...firstOfLine(text, [...document.errors, ...document.warnings]).map((error) =>
+        say(error.pos[0], "yaml", yamlMessage(error.code, error.message)),
+      ),
       ...looseAliases(document).map(({ name, offset }) =>
-        say(offset, "yaml", `There is no &${name} for the alias *${name} to stand for. Put the text in quotes if no alias is meant.`)),
+        say(
+          offset,
+          "yaml",
+          `There is no &${name} for the alias *${name} to stand for. Put the text in quotes if no alias is meant.`,
+        ),
+      ),
       ...doubledFields(document).map(({ name, offset }) =>
-        say(offset, "doubled-field", `The field ${JSON.stringify(name)} is written twice in this group. Keep one of them.`)),
+        say(
+          offset,
+          "doubled-field",
+          `The field ${JSON.stringify(name)} is written twice in this group. Keep one of them.`,
+        ),
+      ),
     ];
     if (problems.length > 0) return { ok: false, diagnostics: problems.slice(0, MOST_PROBLEMS) };
     value = document.toJS({ maxAliasCount: MOST_ALIASES });
   } catch (error) {
     if (error instanceof ReferenceError) {
-      return { ok: false, diagnostics: [say(0, "yaml-aliases", `Aliases (*name) multiply to more than ${MOST_ALIASES} copies. Write the values out instead.`)] };
+      return {
+        ok: false,
+        diagnostics: [
+          say(
+            0,
+            "yaml-aliases",
+            `Aliases (*name) multiply to more than ${MOST_ALIASES} copies. Write the values out instead.`,
+          ),
+        ],
+      };
     }
     if (error instanceof RangeError) {
       return { ok: false, diagnostics: [say(0, "yaml-depth", DEPTH_MESSAGE)] };
@@ -161,10 +215,12 @@ export function parseYaml(source: SourceText, start = 0, end = source.text.lengt
 /** Once a parser stumbles, it stumbles again over the rest of the line. */
 function firstOfLine(text: string, errors: readonly YAMLError[]): YAMLError[] {
   const lines = new Set<number>();
-  return [...errors].sort((a, b) => a.pos[0] - b.pos[0]).filter(({ pos: [offset] }) => {
-    const start = text.lastIndexOf("\n", Math.max(0, offset - 1));
-    return !lines.has(start) && lines.add(start);
-  });
+  return [...errors]
+    .sort((a, b) => a.pos[0] - b.pos[0])
+    .filter(({ pos: [offset] }) => {
+      const start = text.lastIndexOf("\n", Math.max(0, offset - 1));
+      return !lines.has(start) && lines.add(start);
+    });
 }
 
 /** Characters that a file's text may not hold do not come in by an escape such as "\u0007" either. */

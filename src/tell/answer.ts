@@ -49,13 +49,17 @@ function badOption(call: FigureCall, definition: FigureDefinition, hole: Measure
     if (kind === "length" && !(Number(value) > 0 && Number(value) < 1000)) {
       return problem(`${name}=${value} must be a length above 0 and below 1000; write for example ${name}=100`);
     }
-    if (kind === "count" && !/^[1-9]$/.test(value)) return problem(`${name}=${value} must be a number from 1 to 9; write for example ${name}=2`);
-    if (Array.isArray(kind) && !kind.includes(value)) return problem(`${name}=${value} is not known; write ${kind.map((word) => `${name}=${word}`).join(" or ")}`);
+    if (kind === "count" && !/^[1-9]$/.test(value))
+      return problem(`${name}=${value} must be a number from 1 to 9; write for example ${name}=2`);
+    if (Array.isArray(kind) && !kind.includes(value))
+      return problem(`${name}=${value} is not known; write ${kind.map((word) => `${name}=${word}`).join(" or ")}`);
   }
   const missing = definition.required.find((name) => call.options[name] === undefined);
   if (missing === undefined) return undefined;
   const example = definition.options[missing] === "length" ? "100" : "green";
-  return problem(`the option ${missing} is missing; write for example :${call.name}${call.target ? `[${call.target}]` : ""}{${missing}=${example}}`);
+  return problem(
+    `the option ${missing} is missing; write for example :${call.name}${call.target ? `[${call.target}]` : ""}{${missing}=${example}}`,
+  );
 }
 
 function featureCalled(id: string, hole: MeasuredHole): PlacedFeature | Problem {
@@ -86,7 +90,8 @@ export function answer(call: FigureCall, hole: MeasuredHole, { units, tee: shown
   const tees = fixed === undefined ? hole.tees : hole.tees.filter((one) => one.tee.id === fixed);
   const decisive = fixed ?? shown;
   const values = new Map<string, FigureValue>();
-  for (const one of tees) values.set(one.tee.id, definition.from(one, { hole, units, target, other, options: call.options }));
+  for (const one of tees)
+    values.set(one.tee.id, definition.from(one, { hole, units, target, other, options: call.options }));
 
   const main = values.get(decisive) ?? [...values.values()][0];
   if (!main) return problem("this hole has no tee markers");

@@ -34,7 +34,10 @@ export function figureSyntax(markdown: MarkdownIt): void {
     const [raw, name, target, options] = match;
     if (!silent) {
       const token = state.push("figure", "", 0);
-      const figure: FigureToken = { call: { name: name!, target: target?.trim() || undefined, options: optionsOf(options) }, raw };
+      const figure: FigureToken = {
+        call: { name: name!, target: target?.trim() || undefined, options: optionsOf(options) },
+        raw,
+      };
       token.meta = { figure };
     }
     state.pos += raw.length;

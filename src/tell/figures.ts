@@ -51,8 +51,12 @@ export interface FigureDefinition {
 }
 
 const none = (why: string): FigureValue => ({ type: "none", why });
-const length = (metres: number, meaning: Meaning, rounding: Rounding = "nearest"): FigureValue =>
-  ({ type: "length", metres, meaning, rounding });
+const length = (metres: number, meaning: Meaning, rounding: Rounding = "nearest"): FigureValue => ({
+  type: "length",
+  metres,
+  meaning,
+  rounding,
+});
 
 /** An id as it is read. */
 const readable = (id: string): string => id.replaceAll("-", " ");
@@ -62,10 +66,12 @@ const featureName = ({ feature }: PlacedFeature, words: FigureWords): string =>
   feature.name ?? words.unnamed({ kind: feature.kind.replaceAll("-", "_"), id: readable(feature.id) });
 
 /** A length in a meaning. */
-const told = ({ units }: FigureQuestion, metres: number, words: FigureWords): string => formatLength(metres, units, words.units).text;
+const told = ({ units }: FigureQuestion, metres: number, words: FigureWords): string =>
+  formatLength(metres, units, words.units).text;
 
 /** A length and a feature in what is said to who writes the tip. */
-const say = ({ units }: FigureQuestion, metres: number): string => `${Math.round(inUnit(metres, units))}\u00a0${units === "yards" ? "yd" : "m"}`;
+const say = ({ units }: FigureQuestion, metres: number): string =>
+  `${Math.round(inUnit(metres, units))}\u00a0${units === "yards" ? "yd" : "m"}`;
 const nameOf = ({ feature }: PlacedFeature): string => feature.name ?? readable(feature.id);
 
 /** An option that is a length; the reader of options has made sure it is a number. */
@@ -81,14 +87,21 @@ function hazardOf(tee: TeeFigures, question: FigureQuestion): HazardFigures | Fi
   const target = question.target!;
   const listed = tee.hazards.filter(({ id }) => id === target.feature.id);
   const all = listed.length > 0 ? listed : hazardFigures(target, tee, question.hole.corridorMetres);
-  if (all.length === 0) return none(`${nameOf(target)} has no outline to reach or carry; use :aim or :leaves for a point`);
+  if (all.length === 0)
+    return none(`${nameOf(target)} has no outline to reach or carry; use :aim or :leaves for a point`);
   const wanted = nth(question);
-  return all.find(({ stretch }) => stretch === wanted) ?? none(`${nameOf(target)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`);
+  return (
+    all.find(({ stretch }) => stretch === wanted) ??
+    none(
+      `${nameOf(target)} meets the shot corridor ${["", "once", "twice"][all.length] ?? `${all.length} times`}, so there is no n=${wanted}`,
+    )
+  );
 }
 
 const isNone = (value: HazardFigures | FigureValue): value is FigureValue => "type" in value;
 
-const corridor = (question: FigureQuestion, words: FigureWords): string => told(question, question.hole.corridorMetres, words);
+const corridor = (question: FigureQuestion, words: FigureWords): string =>
+  told(question, question.hole.corridorMetres, words);
 
 /** The figure as it must be written to ask for another of the same stretch. */
 const written = (name: string, { target, options }: FigureQuestion, more = ""): string => {
@@ -103,11 +116,16 @@ function noCarry(hazard: HazardFigures, tee: TeeFigures, name: string, question:
     case "boundary":
       return `${name} is out of bounds, and nobody plays from beyond it, so there is no carry; ${reach}`;
     case "around-green":
-      return `${name} lies in front of the green and goes on beside or behind it, so no carry is past all of it; ` +
-        `${written("carry", question, "on=line")} tells the carry to dry land on the line of play, ${reach}`;
+      return (
+        `${name} lies in front of the green and goes on beside or behind it, so no carry is past all of it; ` +
+        `${written("carry", question, "on=line")} tells the carry to dry land on the line of play, ${reach}`
+      );
     default: {
       const short = `lay up short of it: ${reach}`;
-      const onLine = hazard.carryOnLineMetres === undefined ? "" : `; ${written("carry", question, "on=line")} tells the carry on the line of play`;
+      const onLine =
+        hazard.carryOnLineMetres === undefined
+          ? ""
+          : `; ${written("carry", question, "on=line")} tells the carry on the line of play`;
       return `${name} runs on past the green from the ${tee.tee.name} tee, so it has no far side to carry to; ${short}${onLine}`;
     }
   }
@@ -115,17 +133,24 @@ function noCarry(hazard: HazardFigures, tee: TeeFigures, name: string, question:
 
 function noCarryOnLine(hazard: HazardFigures, name: string, question: FigureQuestion): string {
   if (hazard.position !== "across") return `the line of play does not cross ${name}; leave out on=line`;
-  return `the line of play does not come out of ${name} again, so there is nothing to carry to; ` +
-    `${written("reach", question)} tells how far it is to its edge`;
+  return (
+    `the line of play does not come out of ${name} again, so there is nothing to carry to; ` +
+    `${written("reach", question)} tells how far it is to its edge`
+  );
 }
 
 /** What is left along the line of play; nothing is left beyond the middle of the green. */
 const leaves = (metres: number, meaning: Meaning, question: FigureQuestion): FigureValue =>
   metres > 0
     ? length(metres, meaning)
-    : none(`${nameOf(question.target!)} ends past the middle of the green, so it leaves nothing; use :reach or :carry`);
+    : none(
+        `${nameOf(question.target!)} ends past the middle of the green, so it leaves nothing; use :reach or :carry`,
+      );
 
-const greenLength = (key: "frontMetres" | "middleMetres" | "backMetres" | "depthMetres" | "widthMetres", word: "front" | "middle" | "back" | "depth" | "width"): FigureDefinition => ({
+const greenLength = (
+  key: "frontMetres" | "middleMetres" | "backMetres" | "depthMetres" | "widthMetres",
+  word: "front" | "middle" | "back" | "depth" | "width",
+): FigureDefinition => ({
   target: "none",
   options: {},
   required: [],
@@ -147,7 +172,12 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const hazard = hazardOf(tee, question);
       if (isNone(hazard)) return hazard;
-      return length(hazard.reachMetres, (words) => words.meaning.reach({ feature: featureName(question.target!, words), corridor: corridor(question, words) }), "down");
+      return length(
+        hazard.reachMetres,
+        (words) =>
+          words.meaning.reach({ feature: featureName(question.target!, words), corridor: corridor(question, words) }),
+        "down",
+      );
     },
   },
   carry: {
@@ -161,10 +191,17 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
       if (question.options["on"] !== undefined) {
         return hazard.carryOnLineMetres === undefined
           ? none(noCarryOnLine(hazard, nameOf(target), question))
-          : length(hazard.carryOnLineMetres, (words) => words.meaning.carryOnLine({ feature: featureName(target, words) }), "up");
+          : length(
+              hazard.carryOnLineMetres,
+              (words) => words.meaning.carryOnLine({ feature: featureName(target, words) }),
+              "up",
+            );
       }
-      const meaning: Meaning = (words) => words.meaning.carry({ feature: featureName(target, words), corridor: corridor(question, words) });
-      return hazard.carryMetres === undefined ? none(noCarry(hazard, tee, nameOf(target), question)) : length(hazard.carryMetres, meaning, "up");
+      const meaning: Meaning = (words) =>
+        words.meaning.carry({ feature: featureName(target, words), corridor: corridor(question, words) });
+      return hazard.carryMetres === undefined
+        ? none(noCarry(hazard, tee, nameOf(target), question))
+        : length(hazard.carryMetres, meaning, "up");
     },
   },
   leaves: {
@@ -174,7 +211,8 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const target = question.target!;
       const meaning: Meaning = (words) => words.meaning.leaves({ feature: featureName(target, words) });
-      if (target.shape.type === "points") return leaves(tee.lengthMetres - locate(tee.line, target.shape.points[0]!).station, meaning, question);
+      if (target.shape.type === "points")
+        return leaves(tee.lengthMetres - locate(tee.line, target.shape.points[0]!).station, meaning, question);
       const hazard = hazardOf(tee, question);
       return isNone(hazard) ? hazard : leaves(hazard.leavesMetres, meaning, question);
     },
@@ -188,11 +226,14 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
       const drive = metresOf(question, "drive") ?? 0;
       const station = stationLeaving(tee.line, leave);
       if (station === undefined) return none(`the whole hole is shorter than ${say(question, leave)}`);
-      if (station <= drive) return none(`a drive of ${say(question, drive)} is already inside ${say(question, leave)}`);
+      if (station <= drive)
+        return none(`a drive of ${say(question, drive)} is already inside ${say(question, leave)}`);
       const stroke = distanceMetres(pointAt(tee.line, drive), pointAt(tee.line, station));
       return length(stroke, (words) => {
         const left = told(question, leave, words);
-        return drive === 0 ? words.meaning.layup({ leave: left }) : words.meaning.layupAfter({ leave: left, drive: told(question, drive, words) });
+        return drive === 0
+          ? words.meaning.layup({ leave: left })
+          : words.meaning.layupAfter({ leave: left, drive: told(question, drive, words) });
       });
     },
   },
@@ -226,7 +267,9 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     from: (tee, question) => {
       const bend = tee.bends[nth(question) - 1];
       if (!bend) return none(`the line of play has ${tee.bends.length} turning points from the ${tee.tee.name} tee`);
-      return length(bend.stationMetres, (words) => words.meaning.bend({ side: bend.side, angle: `${Math.round(bend.angleDegrees)}°` }));
+      return length(bend.stationMetres, (words) =>
+        words.meaning.bend({ side: bend.side, angle: `${Math.round(bend.angleDegrees)}°` }),
+      );
     },
   },
   span: {
@@ -234,7 +277,9 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     options: { to: "feature" },
     required: ["to"],
     from: (_tee, { target, other }) =>
-      length(spanMetres(target!, other!), (words) => words.meaning.span({ from: featureName(target!, words), to: featureName(other!, words) })),
+      length(spanMetres(target!, other!), (words) =>
+        words.meaning.span({ from: featureName(target!, words), to: featureName(other!, words) }),
+      ),
   },
   front: greenLength("frontMetres", "front"),
   middle: greenLength("middleMetres", "middle"),
@@ -247,7 +292,9 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     required: [],
     from: (tee) =>
       tee.riseMetres === undefined
-        ? none("no heights are known; give the tee markers and the green a third coordinate, or the course a height model")
+        ? none(
+            "no heights are known; give the tee markers and the green a third coordinate, or the course a height model",
+          )
         : { type: "rise", metres: tee.riseMetres, meaning: (words) => words.meaning.rise },
   },
   aim: {
@@ -255,12 +302,14 @@ export const FIGURES: Readonly<Record<string, FigureDefinition>> = {
     options: {},
     required: [],
     from: (tee, { target }) => {
-      if (target!.feature.name === undefined) return none(`the feature "${target!.feature.id}" has no name to print; give it one`);
+      if (target!.feature.name === undefined)
+        return none(`the feature "${target!.feature.id}" has no name to print; give it one`);
       const name = target!.feature.name;
       const off = offLine(tee, target!);
-      const meaning: Meaning = ({ meaning: say }) => (off === undefined || off.where === "on"
-        ? say.aimOnLine({ feature: name })
-        : say.aim({ feature: name, angle: `${Math.abs(off.degrees)}°`, side: off.where }));
+      const meaning: Meaning = ({ meaning: say }) =>
+        off === undefined || off.where === "on"
+          ? say.aimOnLine({ feature: name })
+          : say.aim({ feature: name, angle: `${Math.abs(off.degrees)}°`, side: off.where });
       return { type: "name", text: name, meaning };
     },
   },

@@ -18,7 +18,12 @@ function formatted(number: number, words: UnitWords[keyof UnitWords]): Formatted
   // A figure that is not a number must never reach a page, whatever went wrong before.
   if (!Number.isFinite(number)) throw new RangeError(`A figure must be a finite number, not ${number}.`);
   const value = String(number);
-  return { value, unit: words.symbol, text: `${value}\u00a0${words.symbol}`, spoken: words.spoken({ number: value, count: number }) };
+  return {
+    value,
+    unit: words.symbol,
+    text: `${value}\u00a0${words.symbol}`,
+    spoken: words.spoken({ number: value, count: number }),
+  };
 }
 
 /**

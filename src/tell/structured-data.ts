@@ -16,7 +16,12 @@ const rounded = (degrees: number): number => Math.round(degrees * 1e4) / 1e4;
  * https://schema.org/GolfCourse: name, club, address, contact, position. What the club does
  * not say is left out. An invented course says so, as its pages do.
  */
-export function golfCourseData(club: Club, { course, holes, frame }: MeasuredCourse, description: string, { page, map, picture }: CourseAddresses): object {
+export function golfCourseData(
+  club: Club,
+  { course, holes, frame }: MeasuredCourse,
+  description: string,
+  { page, map, picture }: CourseAddresses,
+): object {
   const tees = holes.flatMap(({ tees: [first] }) => (first ? [first.marker] : []));
   const mean = (axis: 0 | 1): number => tees.reduce((sum, tee) => sum + tee[axis], 0) / tees.length;
   const [longitude, latitude] = frame.toPosition([mean(0), mean(1)]);

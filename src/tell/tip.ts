@@ -48,10 +48,20 @@ export function figureText(figure: Answer, teeId: string, units: LengthUnit, wor
   if (metres === undefined) return "–";
   if (figure.type === "length") return formatLength(metres, units, words.units, figure.rounding).text;
   const height = formatHeight(metres, units, words.units);
-  return height.value === "0" ? words.level : metres > 0 ? words.up({ height: height.text }) : words.down({ height: height.text });
+  return height.value === "0"
+    ? words.level
+    : metres > 0
+      ? words.up({ height: height.text })
+      : words.down({ height: height.text });
 }
 
-function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: MeasuredHole, options: Required<TipOptions>): string {
+function figureHtml(
+  figure: Answer,
+  shown: TeeFigures,
+  id: string,
+  hole: MeasuredHole,
+  options: Required<TipOptions>,
+): string {
   const { units, words } = options;
   const text = escape(figureText(figure, shown.tee.id, units, words));
   const metres = figure.type === "name" ? undefined : figure.metres[shown.tee.id];
@@ -71,7 +81,10 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
     figure.type === "name" || figure.fixed
       ? ""
       : `<span class="figure-tees">${hole.tees
-          .map((one) => `<span ${attr.tee}="${escape(one.tee.id)}">${escape(one.tee.name)} <b>${escape(figureText(figure, one.tee.id, units, words))}</b></span>`)
+          .map(
+            (one) =>
+              `<span ${attr.tee}="${escape(one.tee.id)}">${escape(one.tee.name)} <b>${escape(figureText(figure, one.tee.id, units, words))}</b></span>`,
+          )
           .join(" ")}</span>`;
   const fromTee = (name: string): string => `, ${escape(words.fromTee({ tee: name }))}`;
   // One phrase for each tee set, so that choosing another needs no words.
@@ -81,7 +94,10 @@ function figureHtml(figure: Answer, shown: TeeFigures, id: string, hole: Measure
       : figure.fixed !== undefined
         ? fromTee(figure.fixed)
         : hole.tees
-            .map(({ tee }) => `<span ${attr.forTee}="${escape(tee.id)}"${tee === shown.tee ? "" : " hidden"}>${fromTee(tee.name)}</span>`)
+            .map(
+              ({ tee }) =>
+                `<span ${attr.forTee}="${escape(tee.id)}"${tee === shown.tee ? "" : " hidden"}>${fromTee(tee.name)}</span>`,
+            )
             .join("");
   return (
     `<button type="button" class="figure" popovertarget="${id}"${data}>${spoken}</button>` +
@@ -145,7 +161,9 @@ export function renderTip(hole: MeasuredHole, given: TipOptions, tip: Tip = hole
     },
   });
   const html = renderer.render(tokens, parser.options, {});
-  const text = plainText(tokens, (figure) => figureText(answers.get(figure)!, shown.tee.id, options.units, options.words));
+  const text = plainText(tokens, (figure) =>
+    figureText(answers.get(figure)!, shown.tee.id, options.units, options.words),
+  );
   return { html, text, words: countWords(text) };
 }
 

@@ -21,7 +21,12 @@ export function voiceIn(written: string): Voice {
  * A length in whole units. A total is the sum of its holes' whole units, as on a printed
  * card, so that a column adds up as it is read.
  */
-export function wholeLength(metres: Metres, units: LengthUnit, words: UnitWords, rounding: Rounding = "nearest"): Formatted {
+export function wholeLength(
+  metres: Metres,
+  units: LengthUnit,
+  words: UnitWords,
+  rounding: Rounding = "nearest",
+): Formatted {
   if (typeof metres === "number") return formatLength(metres, units, words, rounding);
   const sum = metres.reduce((total, one) => total + Number(formatLength(one, units, words).value), 0);
   return formatLength(fromUnit(sum, units), units, words);

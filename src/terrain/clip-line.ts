@@ -18,7 +18,12 @@ export function clipLine(points: readonly Point[], area: Area): Point[][] {
     const a = points[i - 1]!;
     const b = points[i]!;
     // Most of a long line runs far from the area.
-    if ((a[0] < west && b[0] < west) || (a[0] > east && b[0] > east) || (a[1] < south && b[1] < south) || (a[1] > north && b[1] > north)) {
+    if (
+      (a[0] < west && b[0] < west) ||
+      (a[0] > east && b[0] > east) ||
+      (a[1] < south && b[1] < south) ||
+      (a[1] > north && b[1] > north)
+    ) {
       finish();
       continue;
     }
@@ -36,7 +41,13 @@ export function clipLine(points: readonly Point[], area: Area): Point[][] {
   }
   finish();
   const [first, last] = [parts[0], parts[parts.length - 1]];
-  if (first && last && first !== last && same(points[0]!, points[points.length - 1]!) && same(last[last.length - 1]!, first[0]!)) {
+  if (
+    first &&
+    last &&
+    first !== last &&
+    same(points[0]!, points[points.length - 1]!) &&
+    same(last[last.length - 1]!, first[0]!)
+  ) {
     parts.pop();
     parts[0] = [...last, ...first.slice(1)];
   }

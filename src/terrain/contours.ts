@@ -83,7 +83,11 @@ function heightsAbout(grid: HeightGrid, area: Area): HeightRange {
   const [right, bottom] = columnRowOf(grid, [east, south]);
   let [lowest, highest] = [Infinity, -Infinity];
   for (let row = Math.max(0, Math.floor(top) - 1); row <= Math.min(grid.rows - 1, Math.ceil(bottom) + 1); row++) {
-    for (let column = Math.max(0, Math.floor(left) - 1); column <= Math.min(grid.columns - 1, Math.ceil(right) + 1); column++) {
+    for (
+      let column = Math.max(0, Math.floor(left) - 1);
+      column <= Math.min(grid.columns - 1, Math.ceil(right) + 1);
+      column++
+    ) {
       const height = grid.heights[row * grid.columns + column]!;
       if (height < lowest) lowest = height;
       if (height > highest) highest = height;

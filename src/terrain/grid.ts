@@ -44,7 +44,9 @@ export function heightGrid(parts: HeightGrid): HeightGrid {
     throw new RangeError(`A height grid needs at least 2 columns and 2 rows, not ${columns} by ${rows}.`);
   }
   if (!(stepMetres > 0) || !Number.isFinite(stepMetres + westMetres + northMetres)) {
-    throw new RangeError(`A height grid needs a step above 0 and a finite corner, not ${stepMetres} at ${westMetres}, ${northMetres}.`);
+    throw new RangeError(
+      `A height grid needs a step above 0 and a finite corner, not ${stepMetres} at ${westMetres}, ${northMetres}.`,
+    );
   }
   if (heights.length !== columns * rows) {
     throw new RangeError(`A grid of ${columns} by ${rows} needs ${columns * rows} heights, not ${heights.length}.`);
@@ -53,11 +55,7 @@ export function heightGrid(parts: HeightGrid): HeightGrid {
 }
 
 /** A grid of a surface given as a formula; undefined or NaN where it is unknown. */
-export function gridOf(
-  bounds: Bounds,
-  stepMetres: number,
-  surface: (point: Point) => number | undefined,
-): HeightGrid {
+export function gridOf(bounds: Bounds, stepMetres: number, surface: (point: Point) => number | undefined): HeightGrid {
   // The hair off the quotient keeps 10 / 0.1 from growing a column by rounding.
   const columns = Math.ceil((bounds.east - bounds.west) / stepMetres - 1e-9) + 1;
   const rows = Math.ceil((bounds.north - bounds.south) / stepMetres - 1e-9) + 1;

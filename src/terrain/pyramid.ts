@@ -46,7 +46,7 @@ export function withoutUnknowns(grid: HeightGrid, otherwise = 0): HeightGrid {
   if (!grid.heights.some(Number.isNaN)) return grid;
   const coarser = halved(grid);
   const filled = coarser && withoutUnknowns(coarser, otherwise);
-  const known = filled ? otherwise : meanOf(grid.heights) ?? otherwise;
+  const known = filled ? otherwise : (meanOf(grid.heights) ?? otherwise);
   const heights = grid.heights.slice();
   for (let row = 0, i = 0; row < grid.rows; row++) {
     for (let column = 0; column < grid.columns; column++, i++) {
@@ -59,11 +59,7 @@ export function withoutUnknowns(grid: HeightGrid, otherwise = 0): HeightGrid {
 
 /** Bilinear height with places off the grid held to its edge. */
 export function heldHeight(grid: HeightGrid, column: number, row: number): number {
-  return bilinear(
-    grid,
-    Math.min(Math.max(column, 0), grid.columns - 1),
-    Math.min(Math.max(row, 0), grid.rows - 1),
-  );
+  return bilinear(grid, Math.min(Math.max(column, 0), grid.columns - 1), Math.min(Math.max(row, 0), grid.rows - 1));
 }
 
 function meanOf(heights: Float32Array): number | undefined {

@@ -31,7 +31,6 @@ export function pointsInside(area: Area, spacingMetres: number, atMost: number):
   return points;
 }
 
-
 /** The known heights of an area's points, up to 2,500 of them. */
 export function spotsIn(grid: HeightGrid, area: Area, spacingMetres = grid.stepMetres / 2): Spot[] {
   const spots: Spot[] = [];

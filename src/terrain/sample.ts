@@ -65,8 +65,7 @@ export function bicubic(raster: Raster, column: number, row: number): number {
   const at = (j - 1) * columns + i - 1;
   const line = (k: number): number =>
     a0 * heights[k]! + a1 * heights[k + 1]! + a2 * heights[k + 2]! + a3 * heights[k + 3]!;
-  const height =
-    b0 * line(at) + b1 * line(at + columns) + b2 * line(at + 2 * columns) + b3 * line(at + 3 * columns);
+  const height = b0 * line(at) + b1 * line(at + columns) + b2 * line(at + 2 * columns) + b3 * line(at + 3 * columns);
   return Number.isNaN(height) ? bilinear(raster, column, row) : height;
 }
 

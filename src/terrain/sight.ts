@@ -45,7 +45,13 @@ export const lineOfSight = (grid: HeightGrid, from: Point, to: Point, options: S
   follow(grid, from, to, options, false);
 
 /** @param stopWhenHidden for who only asks whether the target is seen: the tightest place may be another */
-function follow(grid: HeightGrid, from: Point, to: Point, options: SightOptions, stopWhenHidden: boolean): Sight | undefined {
+function follow(
+  grid: HeightGrid,
+  from: Point,
+  to: Point,
+  options: SightOptions,
+  stopWhenHidden: boolean,
+): Sight | undefined {
   const groundFrom = heightAt(grid, from);
   const groundTo = heightAt(grid, to);
   if (groundFrom === undefined || groundTo === undefined) return undefined;
@@ -75,7 +81,10 @@ function follow(grid: HeightGrid, from: Point, to: Point, options: SightOptions,
 function* crossingShares(grid: HeightGrid, from: Point, to: Point): Generator<number> {
   const [column0, row0] = columnRowOf(grid, from);
   const [column1, row1] = columnRowOf(grid, to);
-  for (const [start, end] of [[column0, column1], [row0, row1]] as const) {
+  for (const [start, end] of [
+    [column0, column1],
+    [row0, row1],
+  ] as const) {
     const last = Math.max(start, end);
     for (let line = Math.floor(Math.min(start, end)) + 1; line < last; line++) {
       yield (line - start) / (end - start);
@@ -118,7 +127,11 @@ export function coverFrom(
   const boxed = stands.map((stand) => ({ ...stand, box: boxOf(stand.area) }));
   return (point) => {
     let most = 0;
-    for (const { area, heightMetres, box: [west, south, east, north] } of boxed) {
+    for (const {
+      area,
+      heightMetres,
+      box: [west, south, east, north],
+    } of boxed) {
       // Most of a line of sight runs far from every wood.
       if (heightMetres <= most || point[0] < west || point[0] > east || point[1] < south || point[1] > north) continue;
       if (contains(area, point)) most = heightMetres;

@@ -38,10 +38,7 @@ export function slopeOf({ east, north }: Gradient): Slope {
  * Visits every height that has its eight neighbours, with its gradient (NaN where one of
  * them is unknown). The heights of the outer edge are not visited.
  */
-export function eachGradient(
-  grid: HeightGrid,
-  visit: (index: number, east: number, north: number) => void,
-): void {
+export function eachGradient(grid: HeightGrid, visit: (index: number, east: number, north: number) => void): void {
   const { columns, rows, heights } = grid;
   const scale = 1 / (8 * grid.stepMetres);
   for (let row = 1; row < rows - 1; row++) {
@@ -120,11 +117,16 @@ export function isSteeper(grid: HeightGrid, point: Point, percent: number): bool
   const at = j * columns + i;
   // A little room for the rounding of both.
   const gentle = percent * 0.9999;
-  if (known[at]! < gentle && known[at + 1]! < gentle && known[at + columns]! < gentle && known[at + columns + 1]! < gentle) return false;
+  if (
+    known[at]! < gentle &&
+    known[at + 1]! < gentle &&
+    known[at + columns]! < gentle &&
+    known[at + columns + 1]! < gentle
+  )
+    return false;
   const gradient = gradientAt(grid, point);
   return gradient !== undefined && Math.hypot(gradient.east, gradient.north) * 100 > percent;
 }
 
 /** Rise in percent when moving along a compass direction: positive is uphill. */
-export const risePercentToward = ({ east, north }: Gradient, [x, y]: Point): number =>
-  100 * (east * x + north * y);
+export const risePercentToward = ({ east, north }: Gradient, [x, y]: Point): number => 100 * (east * x + north * y);

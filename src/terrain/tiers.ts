@@ -90,16 +90,23 @@ export function tiersOf(
   const ownPercent = Math.abs(risePercentToward(fit.gradient, up));
   const bankPercent = (100 * stepMetres) / breadth + risePercentToward(fit.gradient, up);
   if (stepMetres < thresholds.stepMetres || bankPercent < thresholds.steeper * ownPercent) return undefined;
-  const bank: Point = [
-    x0 + directionOfBearing(bearing)[0] * at,
-    y0 + directionOfBearing(bearing)[1] * at,
-  ];
+  const bank: Point = [x0 + directionOfBearing(bearing)[0] * at, y0 + directionOfBearing(bearing)[1] * at];
   const isUpper = ({ point: [x, y] }: Spot): boolean => dot([x - bank[0], y - bank[1]], up) > 0;
   const upper = tier(spots.filter(isUpper), spots.length);
-  const lower = tier(spots.filter((spot) => !isUpper(spot)), spots.length);
+  const lower = tier(
+    spots.filter((spot) => !isUpper(spot)),
+    spots.length,
+  );
   // A ridge or a roll is fitted by a step against plateaus that fall the other way; its two sides are about as high.
   if (upper.heightMetres - lower.heightMetres < Math.max(thresholds.stepMetres, stepMetres / 2)) return undefined;
-  return { upper, lower, stepMetres, upDegrees, bank: { point: bank, breadthMetres: breadth }, plateaus: fit.gradient };
+  return {
+    upper,
+    lower,
+    stepMetres,
+    upDegrees,
+    bank: { point: bank, breadthMetres: breadth },
+    plateaus: fit.gradient,
+  };
 }
 
 function thin(spots: readonly Spot[], atMost: number): Spot[] {
@@ -108,7 +115,8 @@ function thin(spots: readonly Spot[], atMost: number): Spot[] {
 }
 
 function tier(spots: readonly Spot[], of: number): Tier {
-  const mean = (value: (spot: Spot) => number): number => spots.reduce((sum, spot) => sum + value(spot), 0) / spots.length;
+  const mean = (value: (spot: Spot) => number): number =>
+    spots.reduce((sum, spot) => sum + value(spot), 0) / spots.length;
   return {
     centre: [mean(({ point }) => point[0]), mean(({ point }) => point[1])],
     heightMetres: mean(({ heightMetres }) => heightMetres),
@@ -147,13 +155,20 @@ function sumsOf(spots: readonly Spot[], [x0, y0]: Point): Sums {
     east,
     north,
     height,
-    normal: columns.slice(0, 4).map((row, j) => columns.map((column, k) => (k < j ? 0 : sum((i) => row(i) * column(i))))),
+    normal: columns
+      .slice(0, 4)
+      .map((row, j) => columns.map((column, k) => (k < j ? 0 : sum((i) => row(i) * column(i))))),
     heightSquares: sum((i) => height[i]! ** 2),
   };
 }
 
 /** Least squares of height on 1, x, y and the bank's ramp from -1/2 to 1/2. */
-function fitStep({ east, north, height, normal: shared, heightSquares }: Sums, reach: readonly number[], at: number, breadth: number): StepFit | undefined {
+function fitStep(
+  { east, north, height, normal: shared, heightSquares }: Sums,
+  reach: readonly number[],
+  at: number,
+  breadth: number,
+): StepFit | undefined {
   let [r, rx, ry, rr, rh] = [0, 0, 0, 0, 0];
   for (let i = 0; i < reach.length; i++) {
     const ramp = Math.min(0.5, Math.max(-0.5, (reach[i]! - at) / breadth));

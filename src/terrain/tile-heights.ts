@@ -18,10 +18,20 @@ export function tileGround(grid: HeightGrid): TileGround {
 /** The tiles of a zoom that the grid's rectangle touches, row by row from the north. */
 export function tilesOfGrid(grid: HeightGrid, frame: Frame, z: number): Tile[] {
   const { west, south, east, north } = boundsOf(grid);
-  const corners = ([[west, south], [west, north], [east, south], [east, north]] as const).map((point) => frame.toPosition(point));
+  const corners = (
+    [
+      [west, south],
+      [west, north],
+      [east, south],
+      [east, north],
+    ] as const
+  ).map((point) => frame.toPosition(point));
   const longitudes = corners.map(([longitude]) => longitude);
   const latitudes = corners.map(([, latitude]) => latitude);
-  return tilesOver([Math.min(...longitudes), Math.min(...latitudes), Math.max(...longitudes), Math.max(...latitudes)], z);
+  return tilesOver(
+    [Math.min(...longitudes), Math.min(...latitudes), Math.max(...longitudes), Math.max(...latitudes)],
+    z,
+  );
 }
 
 /** Every so many pixels a place is computed; between, interpolated: at zoom 12 that is off by 4 mm. */
@@ -53,8 +63,7 @@ export function terrariumPixels(ground: TileGround, frame: Frame, tile: Tile): U
       const u = x / STRIDE - i;
       const [nw, ne] = [places[j * knots + i]!, places[j * knots + i + 1]!];
       const [sw, se] = [places[(j + 1) * knots + i]!, places[(j + 1) * knots + i + 1]!];
-      const weigh = (k: 0 | 1): number =>
-        (nw[k] * (1 - u) + ne[k] * u) * (1 - v) + (sw[k] * (1 - u) + se[k] * u) * v;
+      const weigh = (k: 0 | 1): number => (nw[k] * (1 - u) + ne[k] * u) * (1 - v) + (sw[k] * (1 - u) + se[k] * u) * v;
       // The encoding written out: an array for each of some million pixels is most of the time.
       const steps = Math.floor((heldHeight(grid, weigh(0), weigh(1)) + 32768) * 256);
       pixels[at] = steps >> 16;

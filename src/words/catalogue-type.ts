@@ -154,7 +154,11 @@ export interface Catalogue {
       readonly width: string;
       readonly rise: string;
       readonly aimOnLine: (said: { readonly feature: Text }) => string;
-      readonly aim: (said: { readonly feature: Text; readonly angle: Text; readonly side: "left" | "right" }) => string;
+      readonly aim: (said: {
+        readonly feature: Text;
+        readonly angle: Text;
+        readonly side: "left" | "right";
+      }) => string;
     };
   };
   readonly holePage: {
@@ -524,7 +528,10 @@ export interface Catalogue {
     readonly green: {
       readonly tilt: string;
       readonly tiltIs: (said: { readonly percent: Text }) => string;
-      readonly lies: (said: { readonly along: "rises" | "falls" | "level"; readonly across: "left" | "right" | "level" }) => string;
+      readonly lies: (said: {
+        readonly along: "rises" | "falls" | "level";
+        readonly across: "left" | "right" | "level";
+      }) => string;
       readonly below: {
         readonly short: string;
         readonly long: string;
@@ -576,14 +583,22 @@ export interface Catalogue {
     readonly corner: {
       readonly title: string;
       readonly none: string;
-      readonly straight: (said: { readonly side: "left" | "right"; readonly carry: Text; readonly what: Text }) => string;
+      readonly straight: (said: {
+        readonly side: "left" | "right";
+        readonly carry: Text;
+        readonly what: Text;
+      }) => string;
       readonly nothing: (said: { readonly side: "left" | "right"; readonly length: Text }) => string;
       readonly outOfBounds: string;
       readonly outAndBack: (said: { readonly out: Text; readonly back: Text }) => string;
       readonly outAndNotBack: (said: { readonly out: Text }) => string;
       readonly outOfBoundsRule: string;
       readonly topLevel: (said: { readonly what: Text }) => string;
-      readonly top: (said: { readonly what: Text; readonly height: Text; readonly place: "above" | "below" }) => string;
+      readonly top: (said: {
+        readonly what: Text;
+        readonly height: Text;
+        readonly place: "above" | "below";
+      }) => string;
       readonly plays: (said: { readonly length: Text }) => string;
       readonly saves: (said: { readonly length: Text }) => string;
       readonly reachable: (said: { readonly players: Text }) => string;
@@ -687,8 +702,18 @@ export interface Catalogue {
           readonly w: string;
           readonly nw: string;
         };
-        readonly outside: (said: { readonly name: Text; readonly least: Text; readonly most: Text; readonly unit: Text }) => string;
-        readonly notANumber: (said: { readonly name: Text; readonly least: Text; readonly most: Text; readonly unit: Text }) => string;
+        readonly outside: (said: {
+          readonly name: Text;
+          readonly least: Text;
+          readonly most: Text;
+          readonly unit: Text;
+        }) => string;
+        readonly notANumber: (said: {
+          readonly name: Text;
+          readonly least: Text;
+          readonly most: Text;
+          readonly unit: Text;
+        }) => string;
         readonly windSpeed: string;
         readonly windFrom: string;
         readonly temperature: string;
@@ -794,7 +819,12 @@ export interface Catalogue {
     readonly transcript: string;
     readonly captionsFile: string;
     readonly holes: string;
-    readonly holeBegins: (said: { readonly hole: Text; readonly name: Text; readonly par: Text; readonly length: Text }) => string;
+    readonly holeBegins: (said: {
+      readonly hole: Text;
+      readonly name: Text;
+      readonly par: Text;
+      readonly length: Text;
+    }) => string;
     readonly backToHole: (said: { readonly hole: Text }) => string;
     readonly backToMap: string;
     readonly previousFlight: string;
@@ -976,8 +1006,18 @@ export interface Catalogue {
     readonly plays: {
       readonly figure: (said: { readonly length: Text; readonly spread: Text }) => string;
       readonly leg: (said: { readonly rise: Text; readonly length: Text; readonly spread: Text }) => string;
-      readonly legDriftLeft: (said: { readonly rise: Text; readonly length: Text; readonly spread: Text; readonly drift: Text }) => string;
-      readonly legDriftRight: (said: { readonly rise: Text; readonly length: Text; readonly spread: Text; readonly drift: Text }) => string;
+      readonly legDriftLeft: (said: {
+        readonly rise: Text;
+        readonly length: Text;
+        readonly spread: Text;
+        readonly drift: Text;
+      }) => string;
+      readonly legDriftRight: (said: {
+        readonly rise: Text;
+        readonly length: Text;
+        readonly spread: Text;
+        readonly drift: Text;
+      }) => string;
       readonly up: (said: { readonly height: Text }) => string;
       readonly down: (said: { readonly height: Text }) => string;
       readonly level: string;

@@ -28,17 +28,35 @@ export const isGroup = (value: Message | Group): value is Group => value instanc
 export type Fault = (line: number, column: number, message: string) => void;
 
 /** @param file as it is named to people; @returns what is whole of it, beside all that is wrong */
-export function readCatalogue(language: string, file: string, text: string): { catalogue: Catalogue; faults: readonly Diagnostic[] } {
+export function readCatalogue(
+  language: string,
+  file: string,
+  text: string,
+): { catalogue: Catalogue; faults: readonly Diagnostic[] } {
   const faults: Diagnostic[] = [];
-  const say: Fault = (line, column, message) => faults.push({ severity: "error", rule: "words", file, line, column, message });
+  const say: Fault = (line, column, message) =>
+    faults.push({ severity: "error", rule: "words", file, line, column, message });
   const lines = new LineCounter();
-  const document = parseDocument(text, { version: "1.2", schema: "failsafe", stringKeys: true, lineCounter: lines, prettyErrors: false, logLevel: "silent" });
-  for (const { pos: [offset], message } of [...document.errors, ...document.warnings]) {
+  const document = parseDocument(text, {
+    version: "1.2",
+    schema: "failsafe",
+    stringKeys: true,
+    lineCounter: lines,
+    prettyErrors: false,
+    logLevel: "silent",
+  });
+  for (const {
+    pos: [offset],
+    message,
+  } of [...document.errors, ...document.warnings]) {
     const { line, col } = lines.linePos(offset);
     say(line, col, `This is no YAML: ${message}`);
   }
   const locale = localeOf(document, say);
-  const words = document.contents === null ? new Map<string, Entry>() : groupOf(document.contents, document, lines, locale, "", say);
+  const words =
+    document.contents === null
+      ? new Map<string, Entry>()
+      : groupOf(document.contents, document, lines, locale, "", say);
   return { catalogue: { language, file, locale, words }, faults };
 }
 
@@ -50,15 +68,30 @@ function localeOf(document: Document.Parsed, say: Fault): string {
   } catch {
     // No tag at all.
   }
-  say(1, 1, `locale is ${typeof written === "string" ? JSON.stringify(written) : "missing"}. Write a language tag whose numbers and dates are known, for example locale: en-GB.`);
+  say(
+    1,
+    1,
+    `locale is ${typeof written === "string" ? JSON.stringify(written) : "missing"}. Write a language tag whose numbers and dates are known, for example locale: en-GB.`,
+  );
   return "en";
 }
 
-function groupOf(node: Node, document: Document.Parsed, lines: LineCounter, locale: string, path: string, say: Fault): Group {
+function groupOf(
+  node: Node,
+  document: Document.Parsed,
+  lines: LineCounter,
+  locale: string,
+  path: string,
+  say: Fault,
+): Group {
   const group = new Map<string, Entry>();
   if (!isMap<Node, Node | null>(node)) {
     const { line, col } = lines.linePos(node.range?.[0] ?? 0);
-    say(line, col, `${path || "The file"} is a list. Write a group, each message behind a name: ${path || "name"}: ...`);
+    say(
+      line,
+      col,
+      `${path || "The file"} is a list. Write a group, each message behind a name: ${path || "name"}: ...`,
+    );
     return group;
   }
   for (const { key, value } of node.items) {

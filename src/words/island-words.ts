@@ -1,12 +1,20 @@
-/** The part of a language's words that islands say: one file a language, fetched by the first island that is opened. */
+/**
+ * The part of a language's words that islands say: one file a language, fetched by the first island that is
+ * opened.
+ */
 import { speak } from "./speak.ts";
 import type { Words } from "./words.ts";
 
 /** Of a group, what is not on the page already. */
-const only = <Group extends object, Name extends keyof Group>(group: Group, ...names: readonly Name[]): Pick<Group, Name> =>
-  Object.fromEntries(names.map((name) => [name, group[name]])) as Pick<Group, Name>;
+const only = <Group extends object, Name extends keyof Group>(
+  group: Group,
+  ...names: readonly Name[]
+): Pick<Group, Name> => Object.fromEntries(names.map((name) => [name, group[name]])) as Pick<Group, Name>;
 
-/** @param words a language's; written as JSON the part is plain data, which {@link readIslandWords} makes words of again */
+/**
+ * @param words a language's; written as JSON the part is plain data, which {@link readIslandWords} makes
+ * words of again
+ */
 export const islandWordsOf = ({ locale, keep, liveMap, film, ground, tell, settings }: Words) => ({
   /** By whose rules numbers are written. */
   locale,
@@ -16,7 +24,18 @@ export const islandWordsOf = ({ locale, keep, liveMap, film, ground, tell, setti
   conditions: ground.conditions.script,
   landing: only(
     ground.landing,
-    "uphill", "downhill", "fallsLeft", "fallsRight", "level", "clear", "offFairway", "seen", "hidden", "seesGreen", "greenHidden", "nextLeaves",
+    "uphill",
+    "downhill",
+    "fallsLeft",
+    "fallsRight",
+    "level",
+    "clear",
+    "offFairway",
+    "seen",
+    "hidden",
+    "seesGreen",
+    "greenHidden",
+    "nextLeaves",
   ),
   lengths: ground.conditions.lengths,
   units: tell.units,
@@ -27,4 +46,5 @@ export const islandWordsOf = ({ locale, keep, liveMap, film, ground, tell, setti
 export type IslandWords = ReturnType<typeof islandWordsOf>;
 
 /** @param written by our own build, so its shape is taken on trust */
-export const readIslandWords = (written: { readonly locale: string }): IslandWords => speak<IslandWords>({ ...written }, written.locale);
+export const readIslandWords = (written: { readonly locale: string }): IslandWords =>
+  speak<IslandWords>({ ...written }, written.locale);

@@ -11,7 +11,9 @@ import { compiledGroup, type CompiledGroup } from "./compiled.ts";
 export const WORDS_FOLDER = "src/words";
 
 /** The words of every language, compiled: plain data. */
-export type CompiledWords = Readonly<Record<GuideLanguage, { readonly locale: string; readonly words: CompiledGroup }>>;
+export type CompiledWords = Readonly<
+  Record<GuideLanguage, { readonly locale: string; readonly words: CompiledGroup }>
+>;
 
 /** @param root Marram's own folder; @throws Error with a line for each fault, as `file:line:column: message` */
 export function loadCatalogues(root: string, languages: readonly string[] = GUIDE_LANGUAGES): readonly Catalogue[] {
@@ -24,7 +26,8 @@ export function loadCatalogues(root: string, languages: readonly string[] = GUID
   const faults = read.flatMap(({ faults }) => faults);
   // A message that could not be read would be missed as well.
   const all = faults.length > 0 ? faults : others.flatMap((other) => disagreements(first!, other));
-  if (all.length > 0) throw new Error(`The guide's words cannot be read.\n${inReadingOrder(all).map(formatDiagnostic).join("\n")}`);
+  if (all.length > 0)
+    throw new Error(`The guide's words cannot be read.\n${inReadingOrder(all).map(formatDiagnostic).join("\n")}`);
   return catalogues;
 }
 
@@ -32,7 +35,10 @@ function textOf(path: string, file: string): string {
   try {
     return readFileSync(path, "utf8");
   } catch (cause) {
-    throw new Error(`${file}:1:1: The catalogue cannot be read. Every language in src/course/guide-languages.ts has one; copy another and translate it.`, { cause });
+    throw new Error(
+      `${file}:1:1: The catalogue cannot be read. Every language in src/course/guide-languages.ts has one; copy another and translate it.`,
+      { cause },
+    );
   }
 }
 
@@ -40,5 +46,7 @@ function textOf(path: string, file: string): string {
 export function loadWords(root: string): CompiledWords {
   const catalogues = loadCatalogues(root);
   const order = catalogues[0]!.words;
-  return Object.fromEntries(catalogues.map(({ language, locale, words }) => [language, { locale, words: compiledGroup(words, order) }])) as CompiledWords;
+  return Object.fromEntries(
+    catalogues.map(({ language, locale, words }) => [language, { locale, words: compiledGroup(words, order) }]),
+  ) as CompiledWords;
 }

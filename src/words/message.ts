@@ -60,7 +60,9 @@ function parsed(text: string): MessageFormatElement[] {
     return parse(text, { shouldParseSkeletons: false });
   } catch (error) {
     const name = error instanceof Error ? error.message : "";
-    throw new MessageFault(FAULTS[name] ?? `it is no ICU MessageFormat (${name.toLowerCase().replaceAll("_", " ")})`, { cause: error });
+    throw new MessageFault(FAULTS[name] ?? `it is no ICU MessageFormat (${name.toLowerCase().replaceAll("_", " ")})`, {
+      cause: error,
+    });
   }
 }
 
@@ -68,11 +70,15 @@ function collect(elements: readonly MessageFormatElement[], found: Map<string, A
   for (const element of elements) {
     if (element.type === TYPE.literal) {
       if (!/[{}]/.test(element.value)) continue;
-      throw new MessageFault("a brace stands by itself, or behind an apostrophe '. Write the apostrophe as ’ and give every brace its other");
+      throw new MessageFault(
+        "a brace stands by itself, or behind an apostrophe '. Write the apostrophe as ’ and give every brace its other",
+      );
     }
     if (element.type === TYPE.pound) continue;
     if (element.type === TYPE.tag || element.type === TYPE.time) {
-      throw new MessageFault(`${element.type === TYPE.tag ? `the tag <${element.value}>` : "a time"} has no place in a guide's words. Leave it out`);
+      throw new MessageFault(
+        `${element.type === TYPE.tag ? `the tag <${element.value}>` : "a time"} has no place in a guide's words. Leave it out`,
+      );
     }
     if (element.type === TYPE.date && element.style !== "long") {
       throw new MessageFault(`a date is written {${element.value}, date, long}. Write it so`);
@@ -101,9 +107,15 @@ function note(found: Map<string, Argument>, name: string, next: Argument): void 
   const before = found.get(name);
   if (before === undefined || (before.kind === "text" && next.kind !== "date")) found.set(name, next);
   else if (before.kind === "choice" && next.kind === "choice") {
-    found.set(name, { kind: "choice", cases: new Set([...before.cases, ...next.cases]), open: before.open && next.open });
+    found.set(name, {
+      kind: "choice",
+      cases: new Set([...before.cases, ...next.cases]),
+      open: before.open && next.open,
+    });
   } else if (before.kind !== next.kind && next.kind !== "text") {
-    throw new MessageFault(`{${name}} is a ${before.kind} in one place and a ${next.kind} in another. Make it one of them`);
+    throw new MessageFault(
+      `{${name}} is a ${before.kind} in one place and a ${next.kind} in another. Make it one of them`,
+    );
   }
 }
 
@@ -113,14 +125,20 @@ function holdPlural(element: Extract<MessageFormatElement, { type: TYPE.plural }
   if (offset !== 0) throw new MessageFault(`{${name}} has an offset. Leave it out and count what is said`);
   const rules = new Intl.PluralRules(locale, { type: pluralType ?? "cardinal" });
   const known = rules.resolvedOptions().pluralCategories;
-  const strange = Object.keys(options).find((one) => !one.startsWith("=") && !(known as readonly string[]).includes(one));
+  const strange = Object.keys(options).find(
+    (one) => !one.startsWith("=") && !(known as readonly string[]).includes(one),
+  );
   if (strange !== undefined) {
-    throw new MessageFault(`{${name}} has the case ${strange}, which ${locale} does not know. Write ${known.join(", ")}, or =1 for one number`);
+    throw new MessageFault(
+      `{${name}} has the case ${strange}, which ${locale} does not know. Write ${known.join(", ")}, or =1 for one number`,
+    );
   }
   for (let number = 0; number <= COUNTED; number++) {
     const wanted = rules.select(number);
     if (options[`=${number}`] === undefined && options[wanted] === undefined) {
-      throw new MessageFault(`{${name}} has no case ${wanted}, which ${locale} needs for ${number}. Write ${wanted} {...}`);
+      throw new MessageFault(
+        `{${name}} has no case ${wanted}, which ${locale} needs for ${number}. Write ${wanted} {...}`,
+      );
     }
   }
 }

@@ -31,7 +31,8 @@ const OPTIONS: FormatOptions = {
 /** A message that asks for something; written as JSON it is its compiled form again. */
 function spoken(message: CompiledMessage, locale: string): (said: FormatValues<string>) => string {
   // Some languages part thousands by a narrow space, which the guide's fonts do not have.
-  const say = (said: FormatValues<string>): string => String(format(message, locale, said, OPTIONS)).replaceAll("\u202f", "\u00a0");
+  const say = (said: FormatValues<string>): string =>
+    String(format(message, locale, said, OPTIONS)).replaceAll("\u202f", "\u00a0");
   return Object.assign(say, { toJSON: () => message });
 }
 
@@ -40,7 +41,9 @@ function spoken(message: CompiledMessage, locale: string): (said: FormatValues<s
  * @param locale by whose rules numbers, dates and plurals are written.
  */
 export function speak<Words>(group: CompiledGroup, locale: string): Words {
-  const words = Object.entries(group).map(([name, value]) =>
-    [name, typeof value === "string" ? value : Array.isArray(value) ? spoken(value, locale) : speak<unknown>(value, locale)]);
+  const words = Object.entries(group).map(([name, value]) => [
+    name,
+    typeof value === "string" ? value : Array.isArray(value) ? spoken(value, locale) : speak<unknown>(value, locale),
+  ]);
   return Object.fromEntries(words) as Words;
 }

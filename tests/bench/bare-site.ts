@@ -39,25 +39,45 @@ export const TINTS: readonly string[] = Object.keys(PALETTE.light);
  * @param address where it will be served from
  * @param holeFile the hole's `hole.json` on disk, and its address
  */
-export async function bareSite(folder: string, address: URL, holeFile: string, holeAddress: URL, shown: Shown): Promise<void> {
+export async function bareSite(
+  folder: string,
+  address: URL,
+  holeFile: string,
+  holeAddress: URL,
+  shown: Shown,
+): Promise<void> {
   await build({
     root: fileURLToPath(new URL("./bare-map/", import.meta.url)),
     base: address.pathname,
     configFile: false,
     publicDir: false,
     logLevel: "warn",
-    build: { outDir: folder, assetsDir: "_astro", assetsInlineLimit: 0, emptyOutDir: true, chunkSizeWarningLimit: 2000 },
+    build: {
+      outDir: folder,
+      assetsDir: "_astro",
+      assetsInlineLimit: 0,
+      emptyOutDir: true,
+      chunkSizeWarningLimit: 2000,
+    },
   });
   const data = JSON.parse(await readFile(holeFile, "utf8")) as HoleData;
   const colours = mapColours("light", (name) => shown.tints[name.replace("--plate-", "")] ?? "");
   const tee = data.tees.find(({ id }) => id === data.defaultTee) ?? data.tees[0]!;
   const style = mapStyle({
-    colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts: [shown.font], bunkersFromZoom: 0,
+    colours,
+    features: data.features,
+    origin: data.origin,
+    line: data.tees[0]?.line,
+    fonts: [shown.font],
+    bunkersFromZoom: 0,
     ground: tilesFrom(data.ground, holeAddress),
   });
   const { liveMap: say, units, thirds, locale } = islandWordsOf(words("en"));
   const play = { tee, cut: undefined, ahead: hazardsFromTee(data, tee), own: undefined };
-  style.sources[SOURCES.play] = { type: "geojson", data: playDrawing(data, play, figuresIn(data.units, { say, units, thirds, locale }), say) };
+  style.sources[SOURCES.play] = {
+    type: "geojson",
+    data: playDrawing(data, play, figuresIn(data.units, { say, units, thirds, locale }), say),
+  };
   style.sprite = new URL("_astro/patterns", address).href;
   const map: BareMap = { width: shown.width, height: shown.height, options: { style, ...shown.camera } };
   await writeFile(join(folder, "map.json"), JSON.stringify(map));
@@ -81,5 +101,7 @@ async function writeSprite(folder: string, all: ReturnType<typeof patterns>): Pr
   }
   await mkdir(folder, { recursive: true });
   await writeFile(join(folder, "patterns.json"), JSON.stringify(index));
-  await sharp(pixels, { raw: { width, height, channels: 4 } }).png().toFile(join(folder, "patterns.png"));
+  await sharp(pixels, { raw: { width, height, channels: 4 } })
+    .png()
+    .toFile(join(folder, "patterns.png"));
 }

@@ -27,13 +27,20 @@ async function timed(folder: string, args: readonly string[], cwd = folder): Pro
     const child = spawn(process.execPath, ["--import", PEAK, ...args], {
       cwd,
       stdio: ["ignore", "pipe", "pipe"],
-      env: { ...process.env, PEAK_MEMORY_FILE: peakFile, MARRAM_CACHE: join(folder, "cache"), ASTRO_TELEMETRY_DISABLED: "1" },
+      env: {
+        ...process.env,
+        PEAK_MEMORY_FILE: peakFile,
+        MARRAM_CACHE: join(folder, "cache"),
+        ASTRO_TELEMETRY_DISABLED: "1",
+      },
     });
     let said = "";
     child.stdout.on("data", (chunk: Buffer) => (said += chunk));
     child.stderr.on("data", (chunk: Buffer) => (said += chunk));
     child.on("error", reject);
-    child.on("exit", (code) => (code === 0 ? resolve() : reject(new Error(`${args.join(" ")} ended with ${code}:\n${said.slice(-2000)}`))));
+    child.on("exit", (code) =>
+      code === 0 ? resolve() : reject(new Error(`${args.join(" ")} ended with ${code}:\n${said.slice(-2000)}`)),
+    );
   });
   const seconds = (performance.now() - started) / 1000;
   return { seconds, peakMebibytes: Number(await readFile(peakFile, "utf8")) / 1024 };
@@ -79,7 +86,11 @@ async function pair(courses: number, holes: number): Promise<{ ours: Run; bare: 
     const bareFolder = join(folder, "bare");
     await bareSite(bareFolder, content);
     const bare = await timed(bareFolder, [join(ROOT, "node_modules/astro/bin/astro.mjs"), "build", "--silent"]);
-    const ours = await timed(folder, [join(ROOT, "src/commands/build.ts"), "--content", content, "--out", join(folder, "dist")], ROOT);
+    const ours = await timed(
+      folder,
+      [join(ROOT, "src/commands/build.ts"), "--content", content, "--out", join(folder, "dist")],
+      ROOT,
+    );
     return { ours, bare };
   } finally {
     await rm(folder, { recursive: true, force: true });
@@ -99,7 +110,12 @@ export async function buildBench(): Promise<BenchLine[]> {
         unit: "s",
         note: `bare Astro site ${bare.seconds.toFixed(1)} s, ratio ${(ours.seconds / bare.seconds).toFixed(2)}; ${((1000 * ours.seconds) / holes).toFixed(0)} ms a hole; aim at most 2 times the bare site`,
       },
-      { name: `peak memory, ${holes} holes`, value: ours.peakMebibytes, unit: "MiB", note: `bare Astro site ${bare.peakMebibytes.toFixed(0)} MiB` },
+      {
+        name: `peak memory, ${holes} holes`,
+        value: ours.peakMebibytes,
+        unit: "MiB",
+        note: `bare Astro site ${bare.peakMebibytes.toFixed(0)} MiB`,
+      },
     );
   }
   return lines;

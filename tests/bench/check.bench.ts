@@ -23,11 +23,26 @@ export async function checkBench(): Promise<BenchLine[]> {
   const held = score(HELD_OUT);
   const all = score([...tuning(), ...HELD_OUT]);
   return [
-    { name: "check the demo, 18 holes, cold", value: first.wall, unit: "ms", note: `${first.cpu.toFixed(0)} ms of processor; aim under 1,000` },
+    {
+      name: "check the demo, 18 holes, cold",
+      value: first.wall,
+      unit: "ms",
+      note: `${first.cpu.toFixed(0)} ms of processor; aim under 1,000`,
+    },
     { name: "check the demo, 18 holes, warm", value: warm, unit: "ms", note: `processor time, median of ${RUNS}` },
-    { name: "contradictions, held out: precision", value: held.precision, unit: "", note: `of ${held.called} called, ${held.sentences} sentences` },
+    {
+      name: "contradictions, held out: precision",
+      value: held.precision,
+      unit: "",
+      note: `of ${held.called} called, ${held.sentences} sentences`,
+    },
     { name: "contradictions, held out: recall", value: held.recall, unit: "", note: `of ${held.labelled} labelled` },
-    { name: "contradictions, whole corpus: precision", value: all.precision, unit: "", note: `of ${all.called} called, ${all.sentences} sentences` },
+    {
+      name: "contradictions, whole corpus: precision",
+      value: all.precision,
+      unit: "",
+      note: `of ${all.called} called, ${all.sentences} sentences`,
+    },
     { name: "contradictions, whole corpus: recall", value: all.recall, unit: "", note: `of ${all.labelled} labelled` },
   ];
 }

@@ -18,7 +18,11 @@ const TIMED_HOLES = 41;
 
 /** A dozen targets as a hole has them: tee to hazards, lay-ups and green, up and down, some way round. */
 function holeTargets(): ShotTarget[] {
-  return Array.from({ length: 12 }, (_, n) => ({ distanceMetres: 70 + n * 15, riseMetres: (n % 5) * 3 - 6, bearingDegrees: 20 + n * 7 }));
+  return Array.from({ length: 12 }, (_, n) => ({
+    distanceMetres: 70 + n * 15,
+    riseMetres: (n % 5) * 3 - 6,
+    bearingDegrees: 20 + n * 7,
+  }));
 }
 
 function worstErrorMetres(day: DayConditions): { worst: number; compared: number } {
@@ -66,19 +70,48 @@ export async function flightBench(): Promise<FlightBenchLine[]> {
 
   const lines: FlightBenchLine[] = [];
   // Times first, so that the first hole is one a browser meets unprepared.
-  for (const [name, day] of [["7 m/s of wind", windy], ["still air", still]] as const) {
+  for (const [name, day] of [
+    ["7 m/s of wind", windy],
+    ["still air", still],
+  ] as const) {
     const { median, first } = medianHoleMilliseconds(day);
-    lines.push({ name: `12 effective lengths, ${name}`, value: median, unit: "ms", note: `median of ${TIMED_HOLES} holes; the first took ${first.toFixed(1)} ms; limit 10 ms` });
+    lines.push({
+      name: `12 effective lengths, ${name}`,
+      value: median,
+      unit: "ms",
+      note: `median of ${TIMED_HOLES} holes; the first took ${first.toFixed(1)} ms; limit 10 ms`,
+    });
   }
-  for (const [name, day] of [["still air", still], ["7 m/s of wind", windy], ["14 m/s of wind", stormy]] as const) {
+  for (const [name, day] of [
+    ["still air", still],
+    ["7 m/s of wind", windy],
+    ["14 m/s of wind", stormy],
+  ] as const) {
     const { worst, compared } = worstErrorMetres(day);
-    lines.push({ name: `effective length error, ${name}`, value: worst * 1000, unit: "mm", note: `worst of ${compared} targets by both sets, against a tenth of the step` });
+    lines.push({
+      name: `effective length error, ${name}`,
+      value: worst * 1000,
+      unit: "mm",
+      note: `worst of ${compared} targets by both sets, against a tenth of the step`,
+    });
   }
-  for (const [tour, means] of [["men's tour", MEN], ["women's tour", WOMEN]] as const) {
+  for (const [tour, means] of [
+    ["men's tour", MEN],
+    ["women's tour", WOMEN],
+  ] as const) {
     for (const coefficients of Object.values(COEFFICIENT_SETS)) {
       const held = heldTo(means, coefficients);
-      for (const [what, unit] of [["carry", "%"], ["height", "%"], ["descent", "deg"]] as const) {
-        lines.push({ name: `${what} against a ${tour}'s means`, value: held[what].mean, unit, note: `mean of ${means.length} clubs by ${coefficients.id}; worst ${held[what].worst.toFixed(1)}` });
+      for (const [what, unit] of [
+        ["carry", "%"],
+        ["height", "%"],
+        ["descent", "deg"],
+      ] as const) {
+        lines.push({
+          name: `${what} against a ${tour}'s means`,
+          value: held[what].mean,
+          unit,
+          note: `mean of ${means.length} clubs by ${coefficients.id}; worst ${held[what].worst.toFixed(1)}`,
+        });
       }
     }
   }

@@ -1,4 +1,7 @@
-/** A static host for benchmarks: compression, files named by their content kept for a year, a record of what was sent. */
+/**
+ * A static host for benchmarks: compression, files named by their content kept for a year, a record of what
+ * was sent.
+ */
 import { readFile } from "node:fs/promises";
 import { createServer, type Server, type ServerResponse } from "node:http";
 import { extname, join } from "node:path";
@@ -6,13 +9,24 @@ import { setTimeout as pause } from "node:timers/promises";
 import { gzipSync } from "node:zlib";
 
 const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8",
-  ".svg": "image/svg+xml", ".json": "application/json", ".webmanifest": "application/manifest+json",
-  ".webp": "image/webp", ".avif": "image/avif", ".jpg": "image/jpeg", ".png": "image/png", ".woff2": "font/woff2",
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".svg": "image/svg+xml",
+  ".json": "application/json",
+  ".webmanifest": "application/manifest+json",
+  ".webp": "image/webp",
+  ".avif": "image/avif",
+  ".jpg": "image/jpeg",
+  ".png": "image/png",
+  ".woff2": "font/woff2",
 };
 const COMPRESSED = new Set([".html", ".css", ".js", ".svg", ".json", ".webmanifest"]);
 
-/** A network between host and browser: what a request waits for its answer, and what all answers together get through. */
+/**
+ * A network between host and browser: what a request waits for its answer, and what all answers together get
+ * through.
+ */
 export interface Network {
   readonly delayMs: number;
   readonly bytesPerSecond: number;
@@ -26,7 +40,10 @@ export interface Sent {
 export interface Host {
   /** `http://127.0.0.1:1234`, without a slash at the end. */
   readonly origin: string;
-  /** What was sent since the last call of {@link Host.forget}: paths, and bytes of the bodies as they went over the wire. */
+  /**
+   * What was sent since the last call of {@link Host.forget}: paths, and bytes of the bodies as they went
+   * over the wire.
+   */
   readonly sent: readonly Sent[];
   forget(): void;
   /** Slows the host down to a network; without one it answers at once. */
@@ -44,7 +61,8 @@ export async function host(folders: Readonly<Record<string, string>>): Promise<H
 
   /** Compressed once: compressing again for each request would be measured with the browser on a shared processor. */
   const bodyOf = (file: string): Promise<Buffer> => {
-    const body = kept.get(file) ?? readFile(file).then((bytes) => (COMPRESSED.has(extname(file)) ? gzipSync(bytes) : bytes));
+    const body =
+      kept.get(file) ?? readFile(file).then((bytes) => (COMPRESSED.has(extname(file)) ? gzipSync(bytes) : bytes));
     kept.set(file, body);
     return body;
   };
@@ -62,9 +80,13 @@ export async function host(folders: Readonly<Record<string, string>>): Promise<H
     void (async () => {
       const path = decodeURIComponent(new URL(request.url ?? "/", "http://host.invalid").pathname);
       const base = bases.find((one) => path.startsWith(one));
-      const name = base === undefined ? undefined : `${path.slice(base.length)}${path.endsWith("/") ? "index.html" : ""}`;
+      const name =
+        base === undefined ? undefined : `${path.slice(base.length)}${path.endsWith("/") ? "index.html" : ""}`;
       if (network !== undefined) await pause(network.delayMs);
-      const body = base === undefined || name === undefined ? undefined : await bodyOf(join(folders[base]!, name)).catch(() => undefined);
+      const body =
+        base === undefined || name === undefined
+          ? undefined
+          : await bodyOf(join(folders[base]!, name)).catch(() => undefined);
       if (body === undefined || name === undefined) return response.writeHead(404).end();
       const type = extname(name);
       response.writeHead(200, {

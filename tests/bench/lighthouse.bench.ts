@@ -29,29 +29,46 @@ async function freePort(): Promise<number> {
 }
 
 /** Audits that cost marks, by name, for the note beside a figure. */
-function shortcomings(categories: Readonly<Record<string, { auditRefs: readonly { id: string; weight: number }[] }>>, audits: Readonly<Record<string, { score: number | null; displayValue?: string }>>): string[] {
+function shortcomings(
+  categories: Readonly<Record<string, { auditRefs: readonly { id: string; weight: number }[] }>>,
+  audits: Readonly<Record<string, { score: number | null; displayValue?: string }>>,
+): string[] {
   const weighed = Object.values(categories).flatMap(({ auditRefs }) => auditRefs.filter(({ weight }) => weight > 0));
   return weighed.flatMap(({ id }) => {
     const audit = audits[id];
-    return audit?.score !== undefined && audit.score !== null && audit.score < 0.9 ? [`${id} ${audit.displayValue ?? ""}`.trim()] : [];
+    return audit?.score !== undefined && audit.score !== null && audit.score < 0.9
+      ? [`${id} ${audit.displayValue ?? ""}`.trim()]
+      : [];
   });
 }
 
 export async function lighthouseBench(): Promise<BenchLine[]> {
   const executablePath = findBrowser();
-  if (executablePath === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
+  if (executablePath === undefined)
+    return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
   const scratch = await mkdtemp(join(tmpdir(), "marram-lighthouse-"));
   const folder = process.env["MARRAM_BENCH_SITE"] ?? join(scratch, "site");
   if (process.env["MARRAM_BENCH_SITE"] === undefined) {
-    const { status, stderr } = spawnSync(process.execPath, [join(ROOT, "src/commands/build.ts"), "--out", folder, "--base", BASE], { encoding: "utf8" });
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      [join(ROOT, "src/commands/build.ts"), "--out", folder, "--base", BASE],
+      { encoding: "utf8" },
+    );
     if (status !== 0) throw new Error(stderr);
   }
   const served = await host({ [BASE]: folder });
   const port = await freePort();
-  const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", `--remote-debugging-port=${port}`, "--disable-background-networking", "--no-first-run"] });
+  const browser = await chromium.launch({
+    executablePath,
+    args: ["--no-sandbox", `--remote-debugging-port=${port}`, "--disable-background-networking", "--no-first-run"],
+  });
   const lines: BenchLine[] = [];
   try {
-    for (const [name, path] of [["cover", ""], ["hole 11", "tarvay/11/"], ["scorecard", "tarvay/card/"]] as const) {
+    for (const [name, path] of [
+      ["cover", ""],
+      ["hole 11", "tarvay/11/"],
+      ["scorecard", "tarvay/card/"],
+    ] as const) {
       const performance: number[] = [];
       const rest = new Map<string, number>();
       let faults: string[] = [];
@@ -61,13 +78,34 @@ export async function lighthouseBench(): Promise<BenchLine[]> {
         if (result === undefined) throw new Error("Lighthouse gave no result.");
         const { categories, audits } = result.lhr;
         performance.push((categories["performance"]?.score ?? 0) * 100);
-        for (const id of ["accessibility", "best-practices", "seo"]) rest.set(id, Math.min(rest.get(id) ?? 100, (categories[id]?.score ?? 0) * 100));
+        for (const id of ["accessibility", "best-practices", "seo"])
+          rest.set(id, Math.min(rest.get(id) ?? 100, (categories[id]?.score ?? 0) * 100));
         faults = [...new Set([...faults, ...shortcomings(categories, audits)])];
-        timings = ["first-contentful-paint", "largest-contentful-paint", "total-blocking-time", "cumulative-layout-shift"].map((id) => `${id.split("-").map((word) => word[0]!.toUpperCase()).join("")} ${(audits[id]?.displayValue ?? "?").replace("\u00a0", " ")}`).join(", ");
+        timings = [
+          "first-contentful-paint",
+          "largest-contentful-paint",
+          "total-blocking-time",
+          "cumulative-layout-shift",
+        ]
+          .map(
+            (id) =>
+              `${id
+                .split("-")
+                .map((word) => word[0]!.toUpperCase())
+                .join("")} ${(audits[id]?.displayValue ?? "?").replace("\u00a0", " ")}`,
+          )
+          .join(", ");
       }
-      lines.push({ name: `${name}: performance`, value: median(performance), unit: "", note: `of 100, middle of ${RUNS} runs (${performance.map((one) => one.toFixed(0)).join(", ")}); ${timings}` });
-      for (const [id, value] of rest) lines.push({ name: `${name}: ${id}`, value, unit: "", note: "of 100, worst run" });
-      if (faults.length > 0) lines.push({ name: `${name}: marks lost`, value: faults.length, unit: "", note: faults.join("; ") });
+      lines.push({
+        name: `${name}: performance`,
+        value: median(performance),
+        unit: "",
+        note: `of 100, middle of ${RUNS} runs (${performance.map((one) => one.toFixed(0)).join(", ")}); ${timings}`,
+      });
+      for (const [id, value] of rest)
+        lines.push({ name: `${name}: ${id}`, value, unit: "", note: "of 100, worst run" });
+      if (faults.length > 0)
+        lines.push({ name: `${name}: marks lost`, value: faults.length, unit: "", note: faults.join("; ") });
     }
   } finally {
     await browser.close();

@@ -29,7 +29,10 @@ const ROUNDS = 7;
 /** A page has come to rest by then: painted, and names no longer fading in. */
 const AT_REST_MS = 1500;
 
-/** Lighthouse's phone preset, "slow 4G": 150 ms there and back, 1.6 Mbit/s (its documentation, "Network throttling"). */
+/**
+ * Lighthouse's phone preset, "slow 4G": 150 ms there and back, 1.6 Mbit/s (its documentation, "Network
+ * throttling").
+ */
 const SLOW: Network = { delayMs: 150, bytesPerSecond: 1_638_400 / 8 };
 
 const SIDES = ["live map", "bare page"] as const;
@@ -51,11 +54,16 @@ interface Visit {
 type Cache = "cold" | "warm" | "cold, slow network";
 
 export async function mapBench(): Promise<BenchLine[]> {
-  if (findBrowser() === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
+  if (findBrowser() === undefined)
+    return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
   const scratch = await mkdtemp(join(tmpdir(), "marram-map-"));
   const site = process.env["MARRAM_BENCH_SITE"] ?? join(scratch, "site");
   if (process.env["MARRAM_BENCH_SITE"] === undefined) {
-    const { status, stderr } = spawnSync(process.execPath, [join(ROOT, "src/commands/build.ts"), "--out", site, "--base", BASE], { cwd: ROOT, encoding: "utf8", env: { ...process.env, NODE_ENV: "production" } });
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      [join(ROOT, "src/commands/build.ts"), "--out", site, "--base", BASE],
+      { cwd: ROOT, encoding: "utf8", env: { ...process.env, NODE_ENV: "production" } },
+    );
     if (status !== 0) throw new Error(stderr);
   }
   const bare = join(scratch, "bare");
@@ -63,7 +71,13 @@ export async function mapBench(): Promise<BenchLine[]> {
   try {
     const address = { "live map": `${served.origin}${BASE}${HOLE}`, "bare page": `${served.origin}${BARE}` } as const;
     const { shown, picture } = await lookAtOurs(address["live map"]);
-    await bareSite(bare, new URL(address["bare page"]), join(site, HOLE, "hole.json"), new URL("hole.json", address["live map"]), shown);
+    await bareSite(
+      bare,
+      new URL(address["bare page"]),
+      join(site, HOLE, "hole.json"),
+      new URL("hole.json", address["live map"]),
+      shown,
+    );
     const samePicture = await compare(picture, await lookAtBare(address["bare page"]));
     const visits = new Map<string, Visit[]>();
     const take = (side: Side, cache: Cache, visit: Visit): void => {
@@ -77,14 +91,18 @@ export async function mapBench(): Promise<BenchLine[]> {
           take(side, "warm", await visit(open, address[side], served));
         });
         served.slow(SLOW);
-        await inFreshBrowser(async (open) => take(side, "cold, slow network", await visit(open, address[side], served)));
+        await inFreshBrowser(async (open) =>
+          take(side, "cold, slow network", await visit(open, address[side], served)),
+        );
         served.slow(undefined);
       }
     }
     const of = (side: Side, cache: Cache): Visit[] => visits.get(`${cache} ${side}`)!;
     return [
       samePicture,
-      ...(["cold", "warm", "cold, slow network"] as const).flatMap((cache) => lines(cache, of("live map", cache), of("bare page", cache))),
+      ...(["cold", "warm", "cold, slow network"] as const).flatMap((cache) =>
+        lines(cache, of("live map", cache), of("bare page", cache)),
+      ),
     ];
   } finally {
     served.close();
@@ -98,15 +116,27 @@ function lines(cache: Cache, ours: readonly Visit[], bare: readonly Visit[]): Be
     const pairs = ours.map((visit, i) => pick(visit) / pick(bare[i]!)).sort((a, b) => a - b);
     const quarter = (share: number): string => pairs[Math.round((pairs.length - 1) * share)]!.toFixed(2);
     return {
-      name: `${cache}: ${name}, live map : bare`, value: of(ours, pick) / of(bare, pick), unit: "x",
+      name: `${cache}: ${name}, live map : bare`,
+      value: of(ours, pick) / of(bare, pick),
+      unit: "x",
       note: `${aim}of the middles of ${pairs.length} rounds; round by round ${quarter(0)} to ${quarter(1)}, middle half ${quarter(0.25)} to ${quarter(0.75)}`,
     };
   };
   const processor = (visits: readonly Visit[]): string =>
     `processor time ${of(visits, ({ processorSeconds }) => processorSeconds).toFixed(2)} s, of it the page's main thread ${of(visits, ({ mainSeconds }) => mainSeconds).toFixed(2)} s`;
   const side = (name: Side, visits: readonly Visit[]): BenchLine[] => [
-    { name: `${cache}: tap to ready, ${name}`, value: of(visits, ({ milliseconds }) => milliseconds), unit: "ms", note: processor(visits) },
-    { name: `${cache}: sent, ${name}`, value: of(visits, ({ bytes }) => bytes) / 1024, unit: "KB", note: `${of(visits, ({ files }) => files)} files between tap and ready, as on the wire` },
+    {
+      name: `${cache}: tap to ready, ${name}`,
+      value: of(visits, ({ milliseconds }) => milliseconds),
+      unit: "ms",
+      note: processor(visits),
+    },
+    {
+      name: `${cache}: sent, ${name}`,
+      value: of(visits, ({ bytes }) => bytes) / 1024,
+      unit: "KB",
+      note: `${of(visits, ({ files }) => files)} files between tap and ready, as on the wire`,
+    },
   ];
   return [
     ...side("live map", ours),
@@ -156,8 +186,8 @@ async function visit({ page, onPage, onBrowser }: Open, address: string, served:
     shownMilliseconds: shown,
     bytes: sumOf(sent),
     files: sent.length,
-    processorSeconds: await processor() - before.processor,
-    mainSeconds: await main() - before.main,
+    processorSeconds: (await processor()) - before.processor,
+    mainSeconds: (await main()) - before.main,
   };
 }
 
@@ -175,21 +205,27 @@ async function arrive(page: Page, address: string): Promise<void> {
 
 /** Milliseconds from the press of the button to the slot's word that the map is there, and until that is shown. */
 const tap = (page: Page): Promise<{ readonly ready: number; readonly shown: number }> =>
-  page.evaluate(() => new Promise((resolve, reject) => {
-    const slot = document.getElementById("live-map")!;
-    const button = document.querySelector<HTMLButtonElement>("[data-live-map-open]")!;
-    const from = performance.now();
-    new MutationObserver(() => {
-      if (slot.dataset["state"] === "ready") {
-        const ready = performance.now() - from;
-        // The first of them makes the picture; another waits until it is taken.
-        const frame = (left: number): unknown => requestAnimationFrame(() => (left === 0 ? resolve({ ready, shown: performance.now() - from }) : frame(left - 1)));
-        frame(2);
-      }
-      if (slot.dataset["state"] === "failed") reject(new Error("The map failed."));
-    }).observe(slot, { attributes: true, attributeFilter: ["data-state"] });
-    button.click();
-  }));
+  page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const slot = document.getElementById("live-map")!;
+        const button = document.querySelector<HTMLButtonElement>("[data-live-map-open]")!;
+        const from = performance.now();
+        new MutationObserver(() => {
+          if (slot.dataset["state"] === "ready") {
+            const ready = performance.now() - from;
+            // The first of them makes the picture; another waits until it is taken.
+            const frame = (left: number): unknown =>
+              requestAnimationFrame(() =>
+                left === 0 ? resolve({ ready, shown: performance.now() - from }) : frame(left - 1),
+              );
+            frame(2);
+          }
+          if (slot.dataset["state"] === "failed") reject(new Error("The map failed."));
+        }).observe(slot, { attributes: true, attributeFilter: ["data-state"] });
+        button.click();
+      }),
+  );
 
 /** What our map shows, and a picture of it without the buttons that lie over it. */
 const lookAtOurs = (address: string): Promise<{ readonly shown: Shown; readonly picture: Buffer }> =>
@@ -199,23 +235,33 @@ const lookAtOurs = (address: string): Promise<{ readonly shown: Shown; readonly 
     await page.waitForTimeout(AT_REST_MS);
     const view = page.locator(".live-map-view");
     const [longitude, latitude, zoom, bearing] = (await view.getAttribute("data-camera"))!.split(" ").map(Number);
-    const seen = await view.evaluate((element, tints) => {
-      const style = getComputedStyle(element);
-      return {
-        tints: Object.fromEntries(tints.map((tint) => [tint, style.getPropertyValue(`--plate-${tint}`)])),
-        font: style.fontFamily.split(",")[0]!.trim().replace(/^["']|["']$/g, ""),
-        width: element.clientWidth,
-        height: element.clientHeight,
-      };
-    }, [...TINTS]);
+    const seen = await view.evaluate(
+      (element, tints) => {
+        const style = getComputedStyle(element);
+        return {
+          tints: Object.fromEntries(tints.map((tint) => [tint, style.getPropertyValue(`--plate-${tint}`)])),
+          font: style.fontFamily
+            .split(",")[0]!
+            .trim()
+            .replace(/^["']|["']$/g, ""),
+          width: element.clientWidth,
+          height: element.clientHeight,
+        };
+      },
+      [...TINTS],
+    );
     // The page's policy forbids a style sheet from outside, not a property set by script.
     await page.evaluate(() => {
       if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
-      for (const over of document.querySelectorAll<HTMLElement>(".live-map-frame > :not(.live-map-view), .bar")) over.style.visibility = "hidden";
+      for (const over of document.querySelectorAll<HTMLElement>(".live-map-frame > :not(.live-map-view), .bar"))
+        over.style.visibility = "hidden";
     });
     const picture = await view.screenshot();
     await keepPicture("live-map.png", picture);
-    return { shown: { ...seen, camera: { center: [longitude!, latitude!], zoom: zoom!, bearing: bearing! } }, picture };
+    return {
+      shown: { ...seen, camera: { center: [longitude!, latitude!], zoom: zoom!, bearing: bearing! } },
+      picture,
+    };
   });
 
 const lookAtBare = (address: string): Promise<Buffer> =>
@@ -237,7 +283,9 @@ async function keepPicture(name: string, picture: Buffer): Promise<void> {
 
 /** Whether the two drew one and the same map. */
 async function compare(ours: Buffer, bare: Buffer): Promise<BenchLine> {
-  const [a, b] = await Promise.all([ours, bare].map((picture) => sharp(picture).removeAlpha().raw().toBuffer({ resolveWithObject: true })));
+  const [a, b] = await Promise.all(
+    [ours, bare].map((picture) => sharp(picture).removeAlpha().raw().toBuffer({ resolveWithObject: true })),
+  );
   const { width, channels } = a!.info;
   if (b!.info.width !== width) throw new Error(`The maps are not of one width: ${width} and ${b!.info.width} pixels.`);
   // A view that begins within a pixel is one row higher in a picture, and drawn at its foot.
@@ -247,5 +295,10 @@ async function compare(ours: Buffer, bare: Buffer): Promise<BenchLine> {
   for (let i = 0; i < width * height * channels; i += channels) {
     if ([0, 1, 2].some((c) => Math.abs(pixels![i + c]! - others![i + c]!) > 16)) differing++;
   }
-  return { name: "pixels in which the two maps differ", value: (100 * differing) / (width * height), unit: "%", note: `of ${width} x ${height}, by more than 16 of 255 in a channel` };
+  return {
+    name: "pixels in which the two maps differ",
+    value: (100 * differing) / (width * height),
+    unit: "%",
+    note: `of ${width} x ${height}, by more than 16 of 255 in a channel`,
+  };
 }

@@ -26,8 +26,18 @@ export async function measureBench(): Promise<BenchLine[]> {
   const measured = measureCourse(course);
   const cold = (performance.now() - first) / course.holes.length;
   return [
-    { name: "read the demo, 18 holes", value: readMs, unit: "ms", note: "front matter, schema and geometry checks, cold" },
-    { name: "measure one hole", value: timed(() => measureCourse(course)), unit: "ms", note: `all tee sets; median of ${RUNS}; cold ${cold.toFixed(2)} ms; aim under 5 ms` },
+    {
+      name: "read the demo, 18 holes",
+      value: readMs,
+      unit: "ms",
+      note: "front matter, schema and geometry checks, cold",
+    },
+    {
+      name: "measure one hole",
+      value: timed(() => measureCourse(course)),
+      unit: "ms",
+      note: `all tee sets; median of ${RUNS}; cold ${cold.toFixed(2)} ms; aim under 5 ms`,
+    },
     {
       name: "fill and check one tip",
       value: timed(() =>

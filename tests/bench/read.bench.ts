@@ -45,8 +45,18 @@ export async function readBench(): Promise<readonly BenchLine[]> {
   const [few, many] = [await secondsToRead(1, 18, 7), await secondsToRead(56, 18, 3)];
   return [
     { name: "YAML parser alone", value: whole, unit: "ms", note: page },
-    { name: "with coordinates lifted out", value: quick, unit: "ms", note: `${page}, ${(whole / quick).toFixed(1)} times as fast` },
+    {
+      name: "with coordinates lifted out",
+      value: quick,
+      unit: "ms",
+      note: `${page}, ${(whole / quick).toFixed(1)} times as fast`,
+    },
     { name: "read and check 18 holes", value: few * 1000, unit: "ms", note: "median of 7" },
-    { name: "read and check 1,008 holes", value: many * 1000, unit: "ms", note: `${(many / few / 56).toFixed(2)} of 56 times the 18` },
+    {
+      name: "read and check 1,008 holes",
+      value: many * 1000,
+      unit: "ms",
+      note: `${(many / few / 56).toFixed(2)} of 56 times the 18`,
+    },
   ];
 }

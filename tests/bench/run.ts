@@ -34,7 +34,9 @@ const PARTS: Readonly<Record<string, () => Promise<readonly BenchLine[]>>> = {
 const wanted = process.argv.slice(2);
 const unknown = wanted.filter((name) => !Object.hasOwn(PARTS, name));
 if (unknown.length > 0) {
-  console.error(`No part of the benchmark is called ${unknown.join(", ")}; choose from ${Object.keys(PARTS).join(", ")}.`);
+  console.error(
+    `No part of the benchmark is called ${unknown.join(", ")}; choose from ${Object.keys(PARTS).join(", ")}.`,
+  );
   process.exit(2);
 }
 
@@ -42,7 +44,12 @@ for (const [name, part] of Object.entries(PARTS)) {
   if (wanted.length > 0 && !wanted.includes(name)) continue;
   console.log(`\n${name}`);
   for (const line of await part()) {
-    const value = Math.abs(line.value) >= 100 ? line.value.toFixed(0) : Math.abs(line.value) >= 1 ? line.value.toFixed(2) : line.value.toPrecision(2);
+    const value =
+      Math.abs(line.value) >= 100
+        ? line.value.toFixed(0)
+        : Math.abs(line.value) >= 1
+          ? line.value.toFixed(2)
+          : line.value.toPrecision(2);
     console.log(`  ${line.name.padEnd(44)} ${value.padStart(9)} ${line.unit.padEnd(4)} ${line.note}`);
   }
 }

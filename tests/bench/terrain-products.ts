@@ -10,7 +10,8 @@ import { hillshade } from "../../src/terrain/hillshade.ts";
 import { slopePercents } from "../../src/terrain/slope.ts";
 
 const [path, halfMetres] = process.argv.slice(2);
-if (path === undefined || halfMetres === undefined) throw new Error("Give a height file and half the ground's side in metres.");
+if (path === undefined || halfMetres === undefined)
+  throw new Error("Give a height file and half the ground's side in metres.");
 const half = Number(halfMetres);
 
 /** Seconds of the fastest of a few runs: the first pays for the compiler. */

@@ -38,13 +38,22 @@ function writeLinks(path: string): void {
       seed = (seed * 1103515245 + 12345) % 2147483648;
       const [x, y] = [column, row];
       heights[i] =
-        8 + 6 * Math.sin(x / 37) * Math.cos(y / 53) + 2 * Math.sin((x + 2 * y) / 17) +
-        16 / (1 + Math.exp((1300 - x) / 15)) + 25 * Math.exp(-((x - 900) ** 2 + (y - 200) ** 2) / 90_000) +
+        8 +
+        6 * Math.sin(x / 37) * Math.cos(y / 53) +
+        2 * Math.sin((x + 2 * y) / 17) +
+        16 / (1 + Math.exp((1300 - x) / 15)) +
+        25 * Math.exp(-((x - 900) ** 2 + (y - 200) ** 2) / 90_000) +
         0.04 * (seed / 2147483648 - 0.5);
     }
   }
-  const [x, y] = gdal("gdaltransform", ["-s_srs", "+proj=longlat +datum=WGS84", "-t_srs", "EPSG:32629", "-output_xy"], "-9 56.5")
-    .trim().split(" ").map(Number) as [number, number];
+  const [x, y] = gdal(
+    "gdaltransform",
+    ["-s_srs", "+proj=longlat +datum=WGS84", "-t_srs", "EPSG:32629", "-output_xy"],
+    "-9 56.5",
+  )
+    .trim()
+    .split(" ")
+    .map(Number) as [number, number];
   writeGeoTiff(path, {
     columns: samples,
     rows: samples,
@@ -100,15 +109,50 @@ export async function terrainBench(): Promise<BenchLine[]> {
 
     const all = ours.readSeconds + ours.contourSeconds + ours.hillshadeSeconds + ours.slopeSeconds;
     return [
-      { name: "read, contours, relief, slopes", value: all, unit: "s", note: `${ours.heights} heights, first run in a fresh process` },
-      { name: "peak memory of that process", value: ours.peakMebibytes, unit: "MiB", note: "resident, Node itself with it" },
-      { name: "read and lay into the plane", value: ours.readSeconds, unit: "s", note: "bicubic, UTM to the course's plane" },
-      { name: "contours at 1 m", value: ours.contourSeconds, unit: "s", note: `${ours.contourLines} lines, ${ours.contourPoints} points left at 0.2 m tolerance` },
+      {
+        name: "read, contours, relief, slopes",
+        value: all,
+        unit: "s",
+        note: `${ours.heights} heights, first run in a fresh process`,
+      },
+      {
+        name: "peak memory of that process",
+        value: ours.peakMebibytes,
+        unit: "MiB",
+        note: "resident, Node itself with it",
+      },
+      {
+        name: "read and lay into the plane",
+        value: ours.readSeconds,
+        unit: "s",
+        note: "bicubic, UTM to the course's plane",
+      },
+      {
+        name: "contours at 1 m",
+        value: ours.contourSeconds,
+        unit: "s",
+        note: `${ours.contourLines} lines, ${ours.contourPoints} points left at 0.2 m tolerance`,
+      },
       { name: "relief", value: ours.hillshadeSeconds, unit: "s", note: "first run" },
       { name: "slopes", value: ours.slopeSeconds, unit: "s", note: "first run" },
-      { name: "terrain tiles, zoom 12 to 16", value: tileSeconds, unit: "s", note: `${tiles} tiles, ${Math.round(bytes / 1024)} KiB of lossless WebP` },
-      { name: "contours, ours / GDAL's", value: ours.contourBareSeconds / gdalContour, unit: "", note: `gdal_contour ${gdalContour.toFixed(2)} s with reading and writing; all points on both sides` },
-      { name: "relief, ours / GDAL's", value: ours.hillshadeFastestSeconds / gdalShade, unit: "", note: `gdaldem hillshade ${gdalShade.toFixed(2)} s with reading and writing` },
+      {
+        name: "terrain tiles, zoom 12 to 16",
+        value: tileSeconds,
+        unit: "s",
+        note: `${tiles} tiles, ${Math.round(bytes / 1024)} KiB of lossless WebP`,
+      },
+      {
+        name: "contours, ours / GDAL's",
+        value: ours.contourBareSeconds / gdalContour,
+        unit: "",
+        note: `gdal_contour ${gdalContour.toFixed(2)} s with reading and writing; all points on both sides`,
+      },
+      {
+        name: "relief, ours / GDAL's",
+        value: ours.hillshadeFastestSeconds / gdalShade,
+        unit: "",
+        note: `gdaldem hillshade ${gdalShade.toFixed(2)} s with reading and writing`,
+      },
     ];
   } finally {
     remove();

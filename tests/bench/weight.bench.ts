@@ -21,7 +21,11 @@ const BASE = "/guides/links/";
 const COURSE = "tarvay/";
 
 const KINDS: Readonly<Record<string, readonly string[]>> = {
-  page: [".html", ""], styles: [".css"], scripts: [".js"], fonts: [".woff2"], pictures: [".svg", ".webp", ".avif", ".jpg", ".png"],
+  page: [".html", ""],
+  styles: [".css"],
+  scripts: [".js"],
+  fonts: [".woff2"],
+  pictures: [".svg", ".webp", ".avif", ".jpg", ".png"],
 };
 
 interface Weighed {
@@ -31,18 +35,25 @@ interface Weighed {
 
 export async function weightBench(): Promise<BenchLine[]> {
   const executablePath = findBrowser();
-  if (executablePath === undefined) return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
+  if (executablePath === undefined)
+    return [{ name: "no browser found", value: 0, unit: "", note: "run npm run test:tools" }];
   const scratch = await mkdtemp(join(tmpdir(), "marram-weight-"));
   const site = process.env["MARRAM_BENCH_SITE"] ?? join(scratch, "site");
   if (process.env["MARRAM_BENCH_SITE"] === undefined) {
-    const { status, stderr } = spawnSync(process.execPath, [join(ROOT, "src/commands/build.ts"), "--out", site, "--base", BASE], { cwd: ROOT, encoding: "utf8", env: { ...process.env, NODE_ENV: "production" } });
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      [join(ROOT, "src/commands/build.ts"), "--out", site, "--base", BASE],
+      { cwd: ROOT, encoding: "utf8", env: { ...process.env, NODE_ENV: "production" } },
+    );
     if (status !== 0) throw new Error(stderr);
   }
   const served = await host({ [BASE]: site });
   const browser = await chromium.launch({ executablePath, args: [...SWITCHES] });
   try {
     const weighed: Weighed[] = [];
-    for (const hole of (await readdir(join(site, COURSE))).filter((name) => /^\d+$/.test(name)).sort((a, b) => Number(a) - Number(b))) {
+    for (const hole of (await readdir(join(site, COURSE)))
+      .filter((name) => /^\d+$/.test(name))
+      .sort((a, b) => Number(a) - Number(b))) {
       // A page of its own context, so that nothing is in a cache.
       const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
       served.forget();
@@ -64,11 +75,24 @@ export async function weightBench(): Promise<BenchLine[]> {
 }
 
 const byKind = (sent: readonly Sent[]): Record<string, number> =>
-  Object.fromEntries(Object.entries(KINDS).map(([kind, types]) => [kind, sumOf(sent.filter(({ path }) => types.includes(extname(path))))]));
+  Object.fromEntries(
+    Object.entries(KINDS).map(([kind, types]) => [
+      kind,
+      sumOf(sent.filter(({ path }) => types.includes(extname(path)))),
+    ]),
+  );
 
 function heaviest(name: string, weighed: readonly Weighed[], kinds: readonly string[], aim: string): BenchLine {
   const of = ({ bytes }: Weighed): number => kinds.reduce((sum, kind) => sum + bytes[kind]!, 0);
   const most = weighed.reduce((best, one) => (of(one) > of(best) ? one : best));
-  const parts = kinds.length === 1 ? "" : ` (${kinds.map((kind) => `${kind} ${(most.bytes[kind]! / 1024).toFixed(1)}`).join(", ")})`;
-  return { name, value: of(most) / 1024, unit: "KB", note: `${aim}heaviest of ${weighed.length}: ${most.path}${parts}` };
+  const parts =
+    kinds.length === 1
+      ? ""
+      : ` (${kinds.map((kind) => `${kind} ${(most.bytes[kind]! / 1024).toFixed(1)}`).join(", ")})`;
+  return {
+    name,
+    value: of(most) / 1024,
+    unit: "KB",
+    note: `${aim}heaviest of ${weighed.length}: ${most.path}${parts}`,
+  };
 }

@@ -20,7 +20,8 @@ describe("a round with short walks", () => {
     for (let seed = 0; seed < 5; seed++) {
       const lines = round(holes, seed);
       const numbers = lines.map((_, i) => i + 1);
-      for (const by of [0, Math.floor(holes / 2)]) expect(numberByWalk(turned(lines, by), new Map(), [0, 0])).toEqual(turned(numbers, by));
+      for (const by of [0, Math.floor(holes / 2)])
+        expect(numberByWalk(turned(lines, by), new Map(), [0, 0])).toEqual(turned(numbers, by));
     }
   });
 
@@ -28,7 +29,13 @@ describe("a round with short walks", () => {
     const lines = round(9, 1);
     for (const known of [[1], [1, 5], [2, 9], [1, 2, 3, 4, 5, 6, 7, 8]]) {
       const open = lines.map((_, i) => i + 1).filter((number) => !known.includes(number));
-      expect(numberByWalk(open.map((number) => lines[number - 1]!), new Map(known.map((number) => [number, lines[number - 1]!])), [0, 0])).toEqual(open);
+      expect(
+        numberByWalk(
+          open.map((number) => lines[number - 1]!),
+          new Map(known.map((number) => [number, lines[number - 1]!])),
+          [0, 0],
+        ),
+      ).toEqual(open);
     }
   });
 });

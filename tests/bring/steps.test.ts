@@ -33,10 +33,22 @@ function randomFrom(seed: number): () => number {
   };
 }
 
-const TEES = [{ id: "white", name: "White" }, { id: "red", name: "Red" }];
-const course = (holes: CoursePages["holes"] = [], ledger = EMPTY_LEDGER): CoursePages => ({ course: pageOf("course", "links/course.yaml", "name: Links\n", 0, 12, { name: "Links" }), holes, tees: TEES, ledger, notPlaced: undefined });
+const TEES = [
+  { id: "white", name: "White" },
+  { id: "red", name: "Red" },
+];
+const course = (holes: CoursePages["holes"] = [], ledger = EMPTY_LEDGER): CoursePages => ({
+  course: pageOf("course", "links/course.yaml", "name: Links\n", 0, 12, { name: "Links" }),
+  holes,
+  tees: TEES,
+  ledger,
+  notPlaced: undefined,
+});
 
-const area = (x: number, y: number, w: number, d: number): PlainGeometry => ({ type: "Polygon", coordinates: [oval(x, y, w, d, 8)] });
+const area = (x: number, y: number, w: number, d: number): PlainGeometry => ({
+  type: "Polygon",
+  coordinates: [oval(x, y, w, d, 8)],
+});
 
 /** Some holes side by side with what belongs to them, and things of no hole. */
 function ground(seed: number): Brought[] {
@@ -45,22 +57,68 @@ function ground(seed: number): Brought[] {
   const features: [Record<string, unknown>, PlainGeometry][] = [];
   for (let n = 1; n <= holes; n++) {
     const [x, length] = [(n - 1) * (60 + random() * 120), 120 + random() * 400];
-    features.push([{ golf: "hole", ...(random() < 0.85 ? { ref: String(n) } : {}), par: 4 }, { type: "LineString", coordinates: [position(x, 0), position(x + 10, length / 2), position(x, length)] }]);
+    features.push([
+      { golf: "hole", ...(random() < 0.85 ? { ref: String(n) } : {}), par: 4 },
+      { type: "LineString", coordinates: [position(x, 0), position(x + 10, length / 2), position(x, length)] },
+    ]);
     if (random() < 0.9) features.push([{ golf: "green" }, area(x, length, 10, 12)]);
-    for (const { id } of TEES) if (random() < 0.8) features.push([{ golf: "tee", tee: id }, { type: "Point", coordinates: position(x, random() * 40) }]);
-    for (let k = Math.floor(random() * 4); k > 0; k--) features.push([{ golf: "bunker" }, area(x - 60 + random() * 120, random() * length, 4, 3)]);
+    for (const { id } of TEES)
+      if (random() < 0.8)
+        features.push([
+          { golf: "tee", tee: id },
+          { type: "Point", coordinates: position(x, random() * 40) },
+        ]);
+    for (let k = Math.floor(random() * 4); k > 0; k--)
+      features.push([{ golf: "bunker" }, area(x - 60 + random() * 120, random() * length, 4, 3)]);
   }
-  features.push([{ golf: "green" }, area(-300, 0, 9, 9)], [{ amenity: "bench" }, { type: "Point", coordinates: position(0, 0) }]);
-  features.push([{ golf: "bunker" }, { type: "Point", coordinates: position(1, 1) }], [{ golf: "bunker" }, { type: "Polygon", coordinates: [[[10, 10], [10.001, 10], [10, 10.001], [10, 10]]] }]);
-  return features.map(([properties, geometry], i) => ({ from: `F${i}`, key: `f#${i}`, properties, geometry, words: [], mapped: false }));
+  features.push(
+    [{ golf: "green" }, area(-300, 0, 9, 9)],
+    [{ amenity: "bench" }, { type: "Point", coordinates: position(0, 0) }],
+  );
+  features.push(
+    [{ golf: "bunker" }, { type: "Point", coordinates: position(1, 1) }],
+    [
+      { golf: "bunker" },
+      {
+        type: "Polygon",
+        coordinates: [
+          [
+            [10, 10],
+            [10.001, 10],
+            [10, 10.001],
+            [10, 10],
+          ],
+        ],
+      },
+    ],
+  );
+  return features.map(([properties, geometry], i) => ({
+    from: `F${i}`,
+    key: `f#${i}`,
+    properties,
+    geometry,
+    words: [],
+    mapped: false,
+  }));
 }
 
 function shuffled<T>(items: readonly T[], seed: number): T[] {
   const random = randomFrom(seed);
-  return items.map((item) => ({ item, at: random() })).sort((a, b) => a.at - b.at).map(({ item }) => item);
+  return items
+    .map((item) => ({ item, at: random() }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ item }) => item);
 }
 
-const OPTIONS: PlanOptions = { course: "links", distUnit: undefined, cardFromGround: false, markerPlace: "middle", aroundMetres: 150, stated: { text: undefined, licence: undefined, link: undefined }, fileOf: new Map() };
+const OPTIONS: PlanOptions = {
+  course: "links",
+  distUnit: undefined,
+  cardFromGround: false,
+  markerPlace: "middle",
+  aroundMetres: 150,
+  stated: { text: undefined, licence: undefined, link: undefined },
+  fileOf: new Map(),
+};
 
 const SEEDS = Array.from({ length: 25 }, (_, i) => i + 1);
 
@@ -74,7 +132,11 @@ function placed(brought: readonly Brought[], pages = course()) {
   return { normalised, located, lines, rest, single: onePerHole([...lines.incoming, ...rest.incoming]) };
 }
 
-const froms = (...lists: readonly (readonly { readonly from: string }[])[]): string[] => lists.flat().map(({ from }) => from).sort();
+const froms = (...lists: readonly (readonly { readonly from: string }[])[]): string[] =>
+  lists
+    .flat()
+    .map(({ from }) => from)
+    .sort();
 const of = (incoming: readonly { readonly candidate: Candidate }[]) => incoming.map(({ candidate }) => candidate);
 
 describe.each(SEEDS)("ground %i", (seed) => {
@@ -84,26 +146,37 @@ describe.each(SEEDS)("ground %i", (seed) => {
   it("each step hands on what it is given or says why not, once", () => {
     expect(froms(normalised.candidates, normalised.leftOver)).toEqual(froms(brought));
     expect(froms(located.candidates, located.leftOver)).toEqual(froms(normalised.candidates));
-    expect(froms(of(lines.incoming), lines.leftOver)).toEqual(froms(located.candidates.filter(({ kind }) => kind === "line-of-play")));
-    expect(froms(of(rest.incoming), rest.leftOver)).toEqual(froms(located.candidates.filter(({ kind }) => kind !== "line-of-play")));
+    expect(froms(of(lines.incoming), lines.leftOver)).toEqual(
+      froms(located.candidates.filter(({ kind }) => kind === "line-of-play")),
+    );
+    expect(froms(of(rest.incoming), rest.leftOver)).toEqual(
+      froms(located.candidates.filter(({ kind }) => kind !== "line-of-play")),
+    );
     expect(froms(of(single.incoming), single.leftOver)).toEqual(froms(of([...lines.incoming, ...rest.incoming])));
   });
 
   it("places only on holes that have a line of play, one line, one green, one marker of a set for each", () => {
     const numbers = new Set(lines.holes.map(({ number }) => number));
     for (const { at } of single.incoming) if (at !== "course") expect(numbers).toContain(at);
-    const roles = single.incoming.filter(({ candidate: { kind } }) => ["line-of-play", "green", "tee-marker"].includes(kind)).map(({ at, candidate: { kind, tags } }) => `${at} ${kind} ${tags["tee"] ?? ""}`);
+    const roles = single.incoming
+      .filter(({ candidate: { kind } }) => ["line-of-play", "green", "tee-marker"].includes(kind))
+      .map(({ at, candidate: { kind, tags } }) => `${at} ${kind} ${tags["tee"] ?? ""}`);
     expect(new Set(roles).size).toBe(roles.length);
     expect(onePerHole(single.incoming)).toEqual({ incoming: single.incoming, leftOver: [] });
   });
 
   it("decides the same whatever the order of the file", () => {
-    const where = ({ single: { incoming } }: ReturnType<typeof placed>): string[] => incoming.map(({ candidate, at }) => `${candidate.from} ${at}`).sort();
+    const where = ({ single: { incoming } }: ReturnType<typeof placed>): string[] =>
+      incoming.map(({ candidate, at }) => `${candidate.from} ${at}`).sort();
     expect(where(placed(shuffled(brought, seed)))).toEqual(where({ normalised, located, lines, rest, single }));
   });
 
   it("turns a line drawn from green to tee, and then sees the same hole", () => {
-    const reversed = brought.map((one) => (one.properties["golf"] === "hole" && one.geometry.type === "LineString" ? { ...one, geometry: { ...one.geometry, coordinates: one.geometry.coordinates.toReversed() } } : one));
+    const reversed = brought.map((one) =>
+      one.properties["golf"] === "hole" && one.geometry.type === "LineString"
+        ? { ...one, geometry: { ...one.geometry, coordinates: one.geometry.coordinates.toReversed() } }
+        : one,
+    );
     const again = placed(reversed);
     const greens = new Set(rest.incoming.filter(({ candidate }) => candidate.kind === "green").map(({ at }) => at));
     for (const { number, line } of again.lines.holes) {
@@ -117,7 +190,11 @@ describe.each(SEEDS)("ground %i", (seed) => {
     expect(changes.map(({ what }) => what)).toEqual(changes.map(() => "new"));
     const names = changes.map(({ at, id }) => `${at}/${id}`);
     expect(new Set(names).size).toBe(names.length);
-    expect(Object.values(nextEntries(EMPTY_LEDGER, changes)).map(({ at }) => at).sort()).toEqual(names.sort());
+    expect(
+      Object.values(nextEntries(EMPTY_LEDGER, changes))
+        .map(({ at }) => at)
+        .sort(),
+    ).toEqual(names.sort());
     // Ids of the course are no hole's.
     const shared = new Set(changes.filter(({ at }) => at === "course").map(({ id }) => id));
     for (const { at, id } of changes) if (at !== "course") expect(shared).not.toContain(id);
@@ -126,13 +203,29 @@ describe.each(SEEDS)("ground %i", (seed) => {
   it("plans text that holds what was placed, and nothing the second time", () => {
     const plan = planBring(brought, course(), OPTIONS);
     const pages = course(
-      plan.files.filter(({ file }) => file.includes("/holes/")).map(({ file, after }) => {
-        const [start, end] = [4, after.indexOf("\n---\n") + 1];
-        return pageOf(undefined, file, after, start, end, parse(after.slice(start, end)));
-      }),
+      plan.files
+        .filter(({ file }) => file.includes("/holes/"))
+        .map(({ file, after }) => {
+          const [start, end] = [4, after.indexOf("\n---\n") + 1];
+          return pageOf(undefined, file, after, start, end, parse(after.slice(start, end)));
+        }),
       plan.ledger,
     );
-    const again = planBring(brought, { ...pages, course: pageOf("course", "links/course.yaml", plan.files.find(({ file }) => file.endsWith("course.yaml"))?.after ?? "name: Links\n", 0, 12, { name: "Links" }) }, OPTIONS);
+    const again = planBring(
+      brought,
+      {
+        ...pages,
+        course: pageOf(
+          "course",
+          "links/course.yaml",
+          plan.files.find(({ file }) => file.endsWith("course.yaml"))?.after ?? "name: Links\n",
+          0,
+          12,
+          { name: "Links" },
+        ),
+      },
+      OPTIONS,
+    );
     expect(again.changes.filter(({ at, what }) => at !== "course" && what !== "same")).toEqual([]);
     expect(again.files.filter(({ file }) => file.includes("/holes/"))).toEqual([]);
   });
@@ -140,15 +233,27 @@ describe.each(SEEDS)("ground %i", (seed) => {
 
 describe("a page's fields", () => {
   const page = (text: string) => pageOf(1, "links/holes/01-hole.md", text, 0, text.length, parse(text));
-  const cases = ["hole: 1\n", "hole: 1\npar: 4\n", "hole: 1\npar: 5\ncard: { white: 400 }\n", "hole: 1\nname: Own\ncard:\n  red: 300\n"];
+  const cases = [
+    "hole: 1\n",
+    "hole: 1\npar: 4\n",
+    "hole: 1\npar: 5\ncard: { white: 400 }\n",
+    "hole: 1\nname: Own\ncard:\n  red: 300\n",
+  ];
   const fields = { name: "Theirs", par: 4, strokeIndex: 7, "card.white": 371, "card.red": 318 };
 
   it.each(cases)("%j: gaps are filled, what the club wrote stays", (text) => {
     const { edits } = fieldEdits(page(text), fields, {});
-    const [before, after] = [parse(text) as Record<string, unknown>, parse(editYaml("x", text, edits)) as Record<string, unknown>];
+    const [before, after] = [
+      parse(text) as Record<string, unknown>,
+      parse(editYaml("x", text, edits)) as Record<string, unknown>,
+    ];
     expect(after).toMatchObject(before);
     const card = after["card"] as Record<string, number>;
-    expect([after["par"], after["strokeIndex"], Object.keys(card).sort()]).toEqual([before["par"] ?? 4, 7, ["red", "white"]]);
+    expect([after["par"], after["strokeIndex"], Object.keys(card).sort()]).toEqual([
+      before["par"] ?? 4,
+      7,
+      ["red", "white"],
+    ]);
   });
 
   it.each(cases)("%j: what was brought last and is on the page still follows the source", (text) => {

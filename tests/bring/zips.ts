@@ -5,7 +5,13 @@ export interface ZipPart {
   readonly name: string;
   readonly content: Uint8Array;
   /** What the directory says instead of the truth. */
-  readonly declared?: { readonly size?: number; readonly crc?: number; readonly flags?: number; readonly method?: number; readonly packed?: number };
+  readonly declared?: {
+    readonly size?: number;
+    readonly crc?: number;
+    readonly flags?: number;
+    readonly method?: number;
+    readonly packed?: number;
+  };
 }
 
 export function zipOf(parts: readonly ZipPart[]): Buffer {

@@ -44,12 +44,15 @@ const place = (page: Page) => page.locator("[data-film-place]");
 
 async function start(page: Page): Promise<string> {
   await opener(page).click();
-  await page.waitForFunction(() => ["ready", "failed"].includes(document.querySelector<HTMLElement>("[data-film]")?.dataset["state"] ?? ""));
+  await page.waitForFunction(() =>
+    ["ready", "failed"].includes(document.querySelector<HTMLElement>("[data-film]")?.dataset["state"] ?? ""),
+  );
   return (await root(page).getAttribute("data-state")) ?? "";
 }
 
 /** Where the player's control says it is. */
-const secondsOf = (page: Page): Promise<number> => place(page).evaluate((input) => (input instanceof HTMLInputElement ? Number(input.value) : NaN));
+const secondsOf = (page: Page): Promise<number> =>
+  place(page).evaluate((input) => (input instanceof HTMLInputElement ? Number(input.value) : NaN));
 
 async function scrub(page: Page, seconds: number): Promise<void> {
   await place(page).evaluate((input, to) => {
@@ -60,7 +63,9 @@ async function scrub(page: Page, seconds: number): Promise<void> {
 }
 
 const camera = async (page: Page): Promise<{ bearing: number; pitch: number }> => {
-  const [, , bearing, pitch] = (await page.locator("[data-film-view]").getAttribute("data-camera"))!.split(" ").map(Number);
+  const [, , bearing, pitch] = (await page.locator("[data-film-view]").getAttribute("data-camera"))!
+    .split(" ")
+    .map(Number);
   return { bearing: bearing!, pitch: pitch! };
 };
 
@@ -103,18 +108,33 @@ describe("without scripts", () => {
 });
 
 describe("files", () => {
-  test.each([["a hole", `${hole}captions.vtt`, film], ["the round", `${tour.split("/")[0]}/tour.vtt`, filmOf(`${tour.split("/")[0]}/tour.json`)]])("captions of %s are served as WebVTT, timed as in the film", async (_, file, own) => {
+  test.each([
+    ["a hole", `${hole}captions.vtt`, film],
+    ["the round", `${tour.split("/")[0]}/tour.vtt`, filmOf(`${tour.split("/")[0]}/tour.json`)],
+  ])("captions of %s are served as WebVTT, timed as in the film", async (_, file, own) => {
     const response = await fetch(`${origin}${base}${file}`);
     expect(response.headers.get("content-type")).toMatch(/^text\/vtt/);
     const [signature, ...blocks] = (await response.text()).trimEnd().split("\n\n");
-    // W3C, WebVTT: the signature, then after a blank line cues with `MM:SS.mmm --> MM:SS.mmm`, hours from the first hour on.
+    // W3C, WebVTT: the signature, then after a blank line cues with `MM:SS.mmm --> MM:SS.mmm`, hours from the first
+    // hour on.
     expect(signature).toMatch(/^WEBVTT( [^\n]*)?$/);
     const seconds = (time: string): number => time.split(":").reduce((sum, part) => sum * 60 + Number(part), 0);
     const cues = blocks.map((block) => {
-      const [, from, to, text] = /^\d+\n((?:\d{2,}:)?[0-5]\d:[0-5]\d\.\d{3}) --> ((?:\d{2,}:)?[0-5]\d:[0-5]\d\.\d{3})\n([^]+)$/.exec(block)!;
-      return { startSeconds: seconds(from!), endSeconds: seconds(to!), text: text!.replaceAll("&amp;", "&").replaceAll("&lt;", "<").replaceAll("&gt;", ">") };
+      const [, from, to, text] =
+        /^\d+\n((?:\d{2,}:)?[0-5]\d:[0-5]\d\.\d{3}) --> ((?:\d{2,}:)?[0-5]\d:[0-5]\d\.\d{3})\n([^]+)$/.exec(block)!;
+      return {
+        startSeconds: seconds(from!),
+        endSeconds: seconds(to!),
+        text: text!.replaceAll("&amp;", "&").replaceAll("&lt;", "<").replaceAll("&gt;", ">"),
+      };
     });
-    expect(cues).toEqual(own.cues.map((cue) => ({ ...cue, startSeconds: expect.closeTo(cue.startSeconds, 3), endSeconds: expect.closeTo(cue.endSeconds, 3) })));
+    expect(cues).toEqual(
+      own.cues.map((cue) => ({
+        ...cue,
+        startSeconds: expect.closeTo(cue.startSeconds, 3),
+        endSeconds: expect.closeTo(cue.endSeconds, 3),
+      })),
+    );
   });
 
   test("a hole's film is under 12 KB compressed, and its page no heavier than a hole's may be", () => {
@@ -191,12 +211,12 @@ describe("the film, asked for by who wants stillness", () => {
     await page.keyboard.press("ArrowRight");
     expect(await secondsOf(page)).toBeCloseTo(2, 1);
     await page.keyboard.press("PageDown");
-    expect(Math.abs(await secondsOf(page) - film.chapters[1]!.seconds)).toBeLessThan(0.1);
+    expect(Math.abs((await secondsOf(page)) - film.chapters[1]!.seconds)).toBeLessThan(0.1);
     expect(await place(page).getAttribute("aria-valuetext")).toContain(film.chapters[1]!.title);
     await page.keyboard.press("PageUp");
     expect(await secondsOf(page)).toBe(0);
     await page.keyboard.press("End");
-    expect(Math.abs(await secondsOf(page) - flight.seconds)).toBeLessThan(0.2);
+    expect(Math.abs((await secondsOf(page)) - flight.seconds)).toBeLessThan(0.2);
   });
 
   test("speaks captions only when asked to", async () => {

@@ -15,7 +15,11 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 async function open(path: string, options: BrowserContextOptions = {}): Promise<{ page: Page; record: Faults }> {
-  const { page, record } = await watchedPage(browser, origin, { viewport: PHONE, reducedMotion: "reduce", ...options });
+  const { page, record } = await watchedPage(browser, origin, {
+    viewport: PHONE,
+    reducedMotion: "reduce",
+    ...options,
+  });
   onTestFinished(() => page.context().close());
   await page.goto(`${origin}${base}${path}`);
   return { page, record };
@@ -29,7 +33,8 @@ async function openControl(): Promise<{ page: Page; record: Faults }> {
   return opened;
 }
 
-const todays = (page: Page): Promise<string[]> => page.locator(".plays:visible td[data-today]:visible b").allTextContents();
+const todays = (page: Page): Promise<string[]> =>
+  page.locator(".plays:visible td[data-today]:visible b").allTextContents();
 const field = (page: Page, name: string) => page.locator(`[data-field="${name}"]`);
 
 describe("the wind", () => {
@@ -74,7 +79,12 @@ describe("the wind", () => {
   test("beyond any golf is refused in words, and changes nothing", async () => {
     const { page } = await openControl();
     const before = await page.locator(".plays:visible").innerText();
-    for (const [name, text] of [["speed", "200"], ["carry", "-5"], ["temperature", "abc"], ["from", "999"]] as const) {
+    for (const [name, text] of [
+      ["speed", "200"],
+      ["carry", "-5"],
+      ["temperature", "abc"],
+      ["from", "999"],
+    ] as const) {
       await field(page, name).fill(text);
       expect(await field(page, name).getAttribute("aria-invalid")).toBe("true");
       expect(await page.locator(`[data-note="${name}"]`).textContent()).toMatch(/from .*\d+ to \d+/);
@@ -86,7 +96,9 @@ describe("the wind", () => {
   test("turns with the unit: miles per hour beside yards, metres per second beside metres", async () => {
     const { page } = await openControl();
     await field(page, "speed").fill("20");
-    await page.locator('input[data-setting="units"][value="metres"]').evaluate((input: HTMLInputElement) => input.click());
+    await page
+      .locator('input[data-setting="units"][value="metres"]')
+      .evaluate((input: HTMLInputElement) => input.click());
     // 20 mph is 8.94 m/s.
     await expect.poll(() => field(page, "speed").inputValue()).toBe("9");
     expect(await page.locator("[data-conditions-now]").textContent()).toContain("9 m/s");

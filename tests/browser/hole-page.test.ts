@@ -12,7 +12,8 @@ import { pagesOf } from "../support/site.ts";
 
 const { origin, base, folder } = inject("site");
 const holePages = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page));
-const dataOf = (path: string): HoleData => JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
+const dataOf = (path: string): HoleData =>
+  JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
 const defaultTeeOf = (data: HoleData) => data.tees.find(({ id }) => id === data.defaultTee)!;
 
 let browser: Browser;
@@ -30,7 +31,11 @@ const open = async (path: string, options: BrowserContextOptions = {}): Promise<
 
 /** Figures of the glance that is shown: length, then front, middle and back. */
 const glance = (page: Page): Promise<number[]> =>
-  page.locator(".glance:visible").first().locator(".length [data-value], .greens [data-value]").evaluateAll((all) => all.map((one) => Number(one.textContent)));
+  page
+    .locator(".glance:visible")
+    .first()
+    .locator(".length [data-value], .greens [data-value]")
+    .evaluateAll((all) => all.map((one) => Number(one.textContent)));
 
 const builtFigures = (data: HoleData, teeId: string): number[] => {
   const { lengthMetres, green } = data.tees.find(({ id }) => id === teeId)!;
@@ -47,14 +52,26 @@ describe("figures", () => {
     for (const path of paths) {
       const data = dataOf(path);
       await page.goto(`${origin}${base}${path}`);
-      const built = builtFigures(data, data.defaultTee).map((metres) => Math.round(data.units === "yards" ? yardsFromMetres(metres) : metres));
+      const built = builtFigures(data, data.defaultTee).map((metres) =>
+        Math.round(data.units === "yards" ? yardsFromMetres(metres) : metres),
+      );
       expect(await glance(page), path).toEqual(built);
       const rows = await page.locator("table.trouble:not(.all):not(.later) tbody tr").evaluateAll((all) =>
         // A boundary, or the sea all along, has no far side: a dash stands there.
-        all.map((row) => [...row.querySelectorAll("td")].slice(0, 2).map((cell) => (cell.querySelector("[data-value]") ?? cell).textContent.trim()).join(" to ")));
+        all.map((row) =>
+          [...row.querySelectorAll("td")]
+            .slice(0, 2)
+            .map((cell) => (cell.querySelector("[data-value]") ?? cell).textContent.trim())
+            .join(" to "),
+        ),
+      );
       const hazards = defaultTeeOf(data).hazards.map(({ reach, carry }) =>
         // Reach is rounded down, carry up, to the centimetre that figures are held to.
-        [Math.floor(yardsFromMetres(reach.metres + 0.01)), carry === undefined ? "–" : Math.ceil(yardsFromMetres(carry.metres - 0.01))].join(" to "));
+        [
+          Math.floor(yardsFromMetres(reach.metres + 0.01)),
+          carry === undefined ? "–" : Math.ceil(yardsFromMetres(carry.metres - 0.01)),
+        ].join(" to "),
+      );
       for (const row of rows) expect(hazards, path).toContain(row);
       rowCount += rows.length;
     }
@@ -63,19 +80,26 @@ describe("figures", () => {
 });
 
 describe("without scripts", () => {
-  test.each([PHONE, DESK])("the page has plate, figures and tip at $width pixels, and no button that does nothing", async (viewport) => {
-    const page = await open(holePages[0]!, { javaScriptEnabled: false, viewport });
-    const plate = page.locator("#live-map svg:visible").first();
-    const box = (await plate.boundingBox())!;
-    expect(box.width).toBeGreaterThan(250);
-    expect(box.height).toBeGreaterThan(250);
-    expect((await plate.locator("path").count())).toBeGreaterThan(10);
-    expect((await page.locator(".tip").innerText()).split(/\s+/).length).toBeGreaterThan(20);
-    expect(await glance(page)).toHaveLength(4);
-    // Popovers work without scripts; the live map and the settings do not.
-    expect(await page.locator("button:visible").evaluateAll((all) => all.filter((one) => !one.hasAttribute("popovertarget")).length)).toBe(0);
-    expect(await page.locator("[popovertarget=settings]:visible").count()).toBe(0);
-  });
+  test.each([PHONE, DESK])(
+    "the page has plate, figures and tip at $width pixels, and no button that does nothing",
+    async (viewport) => {
+      const page = await open(holePages[0]!, { javaScriptEnabled: false, viewport });
+      const plate = page.locator("#live-map svg:visible").first();
+      const box = (await plate.boundingBox())!;
+      expect(box.width).toBeGreaterThan(250);
+      expect(box.height).toBeGreaterThan(250);
+      expect(await plate.locator("path").count()).toBeGreaterThan(10);
+      expect((await page.locator(".tip").innerText()).split(/\s+/).length).toBeGreaterThan(20);
+      expect(await glance(page)).toHaveLength(4);
+      // Popovers work without scripts; the live map and the settings do not.
+      expect(
+        await page
+          .locator("button:visible")
+          .evaluateAll((all) => all.filter((one) => !one.hasAttribute("popovertarget")).length),
+      ).toBe(0);
+      expect(await page.locator("[popovertarget=settings]:visible").count()).toBe(0);
+    },
+  );
 
   test("a figure's meaning still opens", async () => {
     const page = await open(holePages[0]!, { javaScriptEnabled: false });
@@ -149,19 +173,32 @@ describe("the keyboard", () => {
 
 describe("weight", () => {
   /** Compressed bytes of what a page loads, by kind; fonts and pictures are compressed already. */
-  const weigh = async (path: string): Promise<Record<"page" | "styles" | "scripts" | "fonts" | "pictures", number>> => {
+  const weigh = async (
+    path: string,
+  ): Promise<Record<"page" | "styles" | "scripts" | "fonts" | "pictures", number>> => {
     const { page } = await watchedPage(browser, origin);
     onTestFinished(() => page.context().close());
     const weights = { page: 0, styles: 0, scripts: 0, fonts: 0, pictures: 0 };
     const seen: Promise<void>[] = [];
-    const kinds = { document: "page", stylesheet: "styles", script: "scripts", font: "fonts", image: "pictures" } as const;
+    const kinds = {
+      document: "page",
+      stylesheet: "styles",
+      script: "scripts",
+      font: "fonts",
+      image: "pictures",
+    } as const;
     page.on("response", (response) => {
       const type = response.request().resourceType();
       if (!(type in kinds)) return;
       const kind = kinds[type as keyof typeof kinds];
-      seen.push(response.body().then((body) => {
-        weights[kind] += kind === "fonts" || (kind === "pictures" && !response.url().endsWith(".svg")) ? body.length : gzipSync(body).length;
-      }));
+      seen.push(
+        response.body().then((body) => {
+          weights[kind] +=
+            kind === "fonts" || (kind === "pictures" && !response.url().endsWith(".svg"))
+              ? body.length
+              : gzipSync(body).length;
+        }),
+      );
     });
     await page.goto(`${origin}${base}${path}`, { waitUntil: "networkidle" });
     await Promise.all(seen);

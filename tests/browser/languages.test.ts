@@ -1,4 +1,7 @@
-/** The guide in each of its languages: the same figures, a way from one to the other, and every text marked with its language. */
+/**
+ * The guide in each of its languages: the same figures, a way from one to the other, and every text marked
+ * with its language.
+ */
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from "vitest";
@@ -12,7 +15,9 @@ const { origin, base, folder } = inject("site");
 const pages = pagesOf(folder).filter((page) => page !== "404.html");
 const german = pages.filter((page) => page.startsWith("de/"));
 const english = pages.filter((page) => !page.startsWith("de/"));
-const holePages = english.filter((page) => /^[^/]+\/\d+\/$/.test(page)).sort((a, b) => Number(a.split("/")[1]) - Number(b.split("/")[1]));
+const holePages = english
+  .filter((page) => /^[^/]+\/\d+\/$/.test(page))
+  .sort((a, b) => Number(a.split("/")[1]) - Number(b.split("/")[1]));
 const courseOf = holePages[0]!.split("/")[0]!;
 
 let browser: Browser;
@@ -31,7 +36,9 @@ const open = async (path: string, options: BrowserContextOptions = {}): Promise<
 
 /** Every figure as it stands in the page, in its order. */
 const figures = (page: Page): Promise<string[]> =>
-  page.locator("main [data-value], main [data-shown]").evaluateAll((all) => all.map((one) => one.textContent.replace(/[^\d]/g, "")));
+  page
+    .locator("main [data-value], main [data-shown]")
+    .evaluateAll((all) => all.map((one) => one.textContent.replace(/[^\d]/g, "")));
 
 test("every page stands in both, at the same address below the language's folder", () => {
   expect(holePages).toHaveLength(18);
@@ -43,17 +50,21 @@ test("a page says its language, in its head and its navigation, and its words ar
   expect(await page.locator("html").getAttribute("lang")).toBe("de");
   expect(await page.locator('meta[property="og:locale"]').getAttribute("content")).toBe("de_DE");
   const say = words("de").holePage;
-  for (const text of [say.howFar, say.howToPlay, say.hazards]) expect(await page.locator("h2", { hasText: text }).first().isVisible(), text).toBe(true);
+  for (const text of [say.howFar, say.howToPlay, say.hazards])
+    expect(await page.locator("h2", { hasText: text }).first().isVisible(), text).toBe(true);
   expect(await page.locator("main").innerText()).not.toMatch(/\b(?:the|from|of|and|to)\b/);
 });
 
-test.each([holePages[0]!, holePages[10]!, `${courseOf}/card/`, ""])("the figures of /%s are the same in both", async (path) => {
-  const numbers = await figures(await open(path, { javaScriptEnabled: false }));
-  expect(numbers.length).toBeGreaterThan(20);
-  const other = await figures(await open(`de/${path}`, { javaScriptEnabled: false }));
-  // A tip in another language may hold its figures in another order.
-  expect([...other].sort()).toEqual([...numbers].sort());
-});
+test.each([holePages[0]!, holePages[10]!, `${courseOf}/card/`, ""])(
+  "the figures of /%s are the same in both",
+  async (path) => {
+    const numbers = await figures(await open(path, { javaScriptEnabled: false }));
+    expect(numbers.length).toBeGreaterThan(20);
+    const other = await figures(await open(`de/${path}`, { javaScriptEnabled: false }));
+    // A tip in another language may hold its figures in another order.
+    expect([...other].sort()).toEqual([...numbers].sort());
+  },
+);
 
 test("a link in the masthead leads to the same page in the other language and back", async () => {
   const path = `${courseOf}/card/`;
@@ -72,9 +83,13 @@ test("a link in the masthead leads to the same page in the other language and ba
 test("no link of a page leads out of its language but that one, and pictures are shared", () => {
   for (const path of german) {
     const html = readFileSync(join(folder, path, "index.html"), "utf8");
-    const foreign = [...html.matchAll(/<a\b[^>]*href="([^"]+)"[^>]*>/g)]
-      .filter(([tag, address]) => address!.startsWith(base) && !address!.startsWith(`${base}de/`) && !tag.includes("hreflang"));
-    expect(foreign.map(([, address]) => address), path).toEqual([]);
+    const foreign = [...html.matchAll(/<a\b[^>]*href="([^"]+)"[^>]*>/g)].filter(
+      ([tag, address]) => address!.startsWith(base) && !address!.startsWith(`${base}de/`) && !tag.includes("hreflang"),
+    );
+    expect(
+      foreign.map(([, address]) => address),
+      path,
+    ).toEqual([]);
     expect(html, path).not.toMatch(/\/de\/[^"]*\.(?:webp|avif|png)/);
   }
 });
@@ -91,7 +106,9 @@ describe("what nobody has translated", () => {
     await flown.locator("details.transcript summary").click();
     const lines = flown.locator(".transcript li span");
     expect(await lines.count()).toBeGreaterThan(3);
-    expect(new Set(await lines.evaluateAll((all) => all.map((one) => one.getAttribute("lang"))))).toEqual(new Set(["en"]));
+    expect(new Set(await lines.evaluateAll((all) => all.map((one) => one.getAttribute("lang"))))).toEqual(
+      new Set(["en"]),
+    );
   });
 
   test("what somebody has is not marked", async () => {
@@ -106,7 +123,9 @@ describe("what nobody has translated", () => {
     const page = await open(`de/${holePages[10]!}`);
     await page.locator('button[popovertarget="settings"]').first().click();
     await page.locator('[data-unit-choice="metres"]').first().click();
-    await expect.poll(() => page.locator(".tip [data-spoken]").first().textContent()).toMatch(/^\d+ metres, \d+ yards$/);
+    await expect
+      .poll(() => page.locator(".tip [data-spoken]").first().textContent())
+      .toMatch(/^\d+ metres, \d+ yards$/);
     expect(await page.locator(".glance:visible [data-spoken-unit]").first().textContent()).toContain("Meter");
   });
 });
@@ -147,7 +166,8 @@ test("a flyover's file of captions is its page's language's", async () => {
 test("what a page fetches when asked is its own language's", () => {
   for (const path of german) {
     const html = readFileSync(join(folder, path, "index.html"), "utf8");
-    for (const [, address] of html.matchAll(/="(\/[^"]*\.(?:json|vtt|webmanifest))"/g)) expect(address, path).toMatch(new RegExp(`^${base}de/`));
+    for (const [, address] of html.matchAll(/="(\/[^"]*\.(?:json|vtt|webmanifest))"/g))
+      expect(address, path).toMatch(new RegExp(`^${base}de/`));
   }
 });
 

@@ -34,15 +34,25 @@ async function openLadder(hole: number): Promise<{ page: Page; record: Faults; a
 
 const driver = (page: Page) => page.locator('[data-field="carry"]');
 const rung = (page: Page, id: string) => page.locator(`[data-rung="${id}"] input`);
-const lengths = (page: Page): Promise<string[]> => page.locator(".ladder input").evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
+const lengths = (page: Page): Promise<string[]> =>
+  page.locator(".ladder input").evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
 const told = (page: Page): Promise<string> => page.locator("[data-own-shots]").innerText();
 /** The rows of the table that is shown, cells apart by tabs, as they are read. */
-const rowsOf = (page: Page, selector: string): Promise<string[]> => page.locator(`.plays:visible ${selector}`).evaluateAll((rows) => rows
-  .filter((row) => row.closest("[hidden]") === null)
-  .map((row) => [...(row as HTMLTableRowElement).cells].filter((cell) => !cell.hidden).map((cell) => cell.innerText.trim().replace(/\s+/g, " ")).join("\t")));
+const rowsOf = (page: Page, selector: string): Promise<string[]> =>
+  page.locator(`.plays:visible ${selector}`).evaluateAll((rows) =>
+    rows
+      .filter((row) => row.closest("[hidden]") === null)
+      .map((row) =>
+        [...(row as HTMLTableRowElement).cells]
+          .filter((cell) => !cell.hidden)
+          .map((cell) => cell.innerText.trim().replace(/\s+/g, " "))
+          .join("\t"),
+      ),
+  );
 const tableRows = (page: Page): Promise<string[]> => rowsOf(page, "tbody tr");
 const chosenRow = (page: Page): Promise<string[]> => rowsOf(page, "tr.chosen");
-const turnTo = (page: Page, units: string) => page.locator(`input[data-setting="units"][value="${units}"]`).evaluate((input: HTMLInputElement) => input.click());
+const turnTo = (page: Page, units: string) =>
+  page.locator(`input[data-setting="units"][value="${units}"]`).evaluate((input: HTMLInputElement) => input.click());
 
 describe("the ladder", () => {
   test("follows the driver, keeps what is typed over through another driver, another unit and a reload, and gives it back", async () => {
@@ -76,7 +86,11 @@ describe("the ladder", () => {
   test("says so when the hole's data are missing, of another version or damaged, and has them with the next length", async () => {
     const { page } = await openLadder(13);
     const data = JSON.parse(readFileSync(join(folder, holePage(13), "ground.json"), "utf8")) as GroundData;
-    const answers = [{ status: 404 }, { json: { ...data, version: data.version - 1 } }, { json: { ...data, corridorMetres: "wide" } }];
+    const answers = [
+      { status: 404 },
+      { json: { ...data, version: data.version - 1 } },
+      { json: { ...data, corridorMetres: "wide" } },
+    ];
     for (const [i, answer] of answers.entries()) {
       await page.route("**/ground.json", (route) => route.fulfill(answer));
       await driver(page).fill(String(200 + i));
@@ -116,7 +130,10 @@ describe("the ladder", () => {
       expect(await rung(page, "hybrid").getAttribute("aria-invalid")).toBe("true");
       expect(await page.locator('[data-rung="hybrid"] .field-note').innerText()).toMatch(/40 to 340/);
     }
-    const kept = JSON.parse((await page.evaluate(() => localStorage.getItem("marram.lengths")))!) as Record<string, number>;
+    const kept = JSON.parse((await page.evaluate(() => localStorage.getItem("marram.lengths")))!) as Record<
+      string,
+      number
+    >;
     expect(kept["hybrid"]).toBeCloseTo(165 * 0.9144, 9);
   });
 
@@ -130,9 +147,15 @@ describe("the ladder", () => {
     expect(await violations(page)).toEqual([]);
     await page.evaluate(() => document.documentElement.style.setProperty("font-size", "200%"));
     // A table may be wider than the phone, in a part that scrolls by itself; nothing else may.
-    const wide = await page.locator(".plays-section *").evaluateAll((all, width) => all
-      .filter((one) => one.closest(".scroller") === null && one.getBoundingClientRect().right > width)
-      .map((one) => one.outerHTML.slice(0, 80)), PHONE.width);
+    const wide = await page
+      .locator(".plays-section *")
+      .evaluateAll(
+        (all, width) =>
+          all
+            .filter((one) => one.closest(".scroller") === null && one.getBoundingClientRect().right > width)
+            .map((one) => one.outerHTML.slice(0, 80)),
+        PHONE.width,
+      );
     expect(wide).toEqual([]);
   });
 });
@@ -149,10 +172,15 @@ describe("what the lengths do on a hole", () => {
     await page.locator("[data-ladder-all]").click();
     await expect.poll(() => told(page)).toBe(calm);
     await page.locator('[data-field="speed"]').fill("25");
-    await page.locator('[data-field="from"]').fill((await page.locator("[data-conditions]").getAttribute("data-bearing"))!);
+    await page
+      .locator('[data-field="from"]')
+      .fill((await page.locator("[data-conditions]").getAttribute("data-bearing"))!);
     await expect.poll(() => told(page)).not.toBe(calm);
     await page.locator("[data-conditions-fields] [type=reset]").click();
-    await page.locator('input[data-setting="tee"]:not(:checked)').first().evaluate((input: HTMLInputElement) => input.click());
+    await page
+      .locator('input[data-setting="tee"]:not(:checked)')
+      .first()
+      .evaluate((input: HTMLInputElement) => input.click());
     await expect.poll(() => told(page)).not.toBe(calm);
     expect(record).toEqual({ errors: [], foreign: [], missing: [] });
   });
@@ -166,7 +194,10 @@ describe("what the lengths do on a hole", () => {
     await expect.poll(yards).toBeGreaterThan(190);
     expect(await yards()).toBeLessThan(210);
     const radius = (await arc.locator(".own-arc-line").getAttribute("d"))!.split("A")[1]!.split(" ")[0]!;
-    const scale = (await page.locator("svg[data-plane]").first().getAttribute("data-plane"))!.split(" ").slice(0, 2).map(Number);
+    const scale = (await page.locator("svg[data-plane]").first().getAttribute("data-plane"))!
+      .split(" ")
+      .slice(0, 2)
+      .map(Number);
     expect(Math.abs(Number(radius) / Math.hypot(...scale) / 0.9144 - (await yards()))).toBeLessThan(0.6);
     // The hole's bearing is the wind's where none is given: 20 mph in the face.
     await page.locator('[data-field="speed"]').fill("20");
@@ -196,7 +227,9 @@ test("the third the hole is cut in is the one that is told of: in the glance, th
   const { page } = await openLadder(7);
   await driver(page).fill("200");
   for (const third of ["back", "front"] as const) {
-    await page.locator(`input[data-setting="third"][value="${third}"]`).evaluate((input: HTMLInputElement) => input.click());
+    await page
+      .locator(`input[data-setting="third"][value="${third}"]`)
+      .evaluate((input: HTMLInputElement) => input.click());
     const name = third === "back" ? "Back third" : "Front third";
     const metres = await page.locator(".glance:visible .mid [data-value]").first().textContent();
     await expect.poll(() => told(page)).toContain(`${name} of the green, ${metres}\u00a0yd`);
@@ -210,14 +243,18 @@ test("the table has a row for the third in the middle's place with no wind or le
   onTestFinished(() => page.context().close());
   await page.goto(`${origin}${base}${holePage(7)}`);
   const built = await tableRows(page);
-  const cutIn = (third: string) => page.locator(`input[data-setting="third"][value="${third}"]`).evaluate((input: HTMLInputElement) => input.click());
+  const cutIn = (third: string) =>
+    page.locator(`input[data-setting="third"][value="${third}"]`).evaluate((input: HTMLInputElement) => input.click());
   await cutIn("back");
   await expect.poll(() => chosenRow(page)).toHaveLength(1);
   const metres = await page.locator(".glance:visible .mid [data-value]").first().textContent();
   const [, distance, plays] = (await chosenRow(page))[0]!.split("\t");
   expect(distance).toBe(metres);
   // A third lies between the green's middle and its back, and plays so.
-  const [middle, back] = built.slice(-2).map((row) => row.split("\t").slice(1, 3).map(parseFloat)) as [number[], number[]];
+  const [middle, back] = built.slice(-2).map((row) => row.split("\t").slice(1, 3).map(parseFloat)) as [
+    number[],
+    number[],
+  ];
   expect(parseFloat(plays!)).toBeGreaterThan(middle[1]!);
   expect(parseFloat(plays!)).toBeLessThan(back[1]!);
   const now = page.locator("[data-conditions-now]");
@@ -228,7 +265,9 @@ test("the table has a row for the third in the middle's place with no wind or le
   await page.reload();
   await expect.poll(() => chosenRow(page)).toHaveLength(1);
   await turnTo(page, "metres");
-  await expect.poll(async () => (await chosenRow(page))[0]!.split("\t")[1]).toBe(await page.locator(".glance:visible .mid [data-value]").first().textContent());
+  await expect
+    .poll(async () => (await chosenRow(page))[0]!.split("\t")[1])
+    .toBe(await page.locator(".glance:visible .mid [data-value]").first().textContent());
   await turnTo(page, "yards");
   await cutIn("middle");
   await expect.poll(() => tableRows(page)).toEqual(built);
@@ -238,7 +277,9 @@ test("the table has a row for the third in the middle's place with no wind or le
 
 test("after the golfer's own drive the table tells the third too, in the day's wind as well", async () => {
   const { page } = await openLadder(13);
-  await page.locator('input[data-setting="third"][value="front"]').evaluate((input: HTMLInputElement) => input.click());
+  await page
+    .locator('input[data-setting="third"][value="front"]')
+    .evaluate((input: HTMLInputElement) => input.click());
   await driver(page).fill("200");
   await page.locator('[data-field="speed"]').fill("12");
   // One after the built drive, one after the golfer's own.
@@ -249,5 +290,7 @@ test("after the golfer's own drive the table tells the third too, in the day's w
   // A sixth of the way from the front to the back; each in whole yards.
   expect(Math.abs(distances[1]! - (distances[0]! + (distances[2]! - distances[0]!) / 6))).toBeLessThanOrEqual(1);
   const today = page.locator(".plays:visible [data-own] .chosen td[data-today] b");
-  await expect.poll(async () => page.locator("[data-conditions-now]").textContent()).toContain(`Front third ${distances[1]}: plays ${await today.textContent()}.`);
+  await expect
+    .poll(async () => page.locator("[data-conditions-now]").textContent())
+    .toContain(`Front third ${distances[1]}: plays ${await today.textContent()}.`);
 });

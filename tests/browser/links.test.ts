@@ -8,7 +8,11 @@ import { filesOf, pagesOf } from "../support/site.ts";
 const { base, folder } = inject("site");
 
 describe("the check itself", () => {
-  const files = new Map([["index.html", `<a href="/g/a/">a</a> <a href='/g/a/#x'>x</a> <img src="/g/p.png" srcset="/g/q.png 2x">`], ["a/index.html", `<p id="x">`], ["p.png", ""]]);
+  const files = new Map([
+    ["index.html", `<a href="/g/a/">a</a> <a href='/g/a/#x'>x</a> <img src="/g/p.png" srcset="/g/q.png 2x">`],
+    ["a/index.html", `<p id="x">`],
+    ["p.png", ""],
+  ]);
   const broken = (page: string, html: string) => brokenLinks(page, html, "/g/", (file) => files.get(file));
 
   test("finds addresses of every kind", () => {
@@ -25,7 +29,8 @@ describe("the check itself", () => {
 });
 
 test("every link of every page leads somewhere", () => {
-  const read = (file: string): string | undefined => (files.has(file) ? readFileSync(join(folder, file), "utf8") : undefined);
+  const read = (file: string): string | undefined =>
+    files.has(file) ? readFileSync(join(folder, file), "utf8") : undefined;
   const files = new Set(filesOf(folder));
   let count = 0;
   const broken = pagesOf(folder).flatMap((page) => {

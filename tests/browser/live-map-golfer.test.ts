@@ -14,7 +14,8 @@ import { pagesOf } from "../support/site.ts";
 
 const { origin, base, folder } = inject("site");
 const holePages = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page));
-const dataOf = (path: string): HoleData => JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
+const dataOf = (path: string): HoleData =>
+  JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
 const teeOf = (data: HoleData): TeeData => data.tees.find(({ id }) => id === data.defaultTee)!;
 const parThree = holePages.find((page) => dataOf(page).hole.par.men === 3)!;
 const longHole = holePages.find((page) => dataOf(page).hole.par.men === 5)!;
@@ -25,11 +26,16 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const open = async (path: string, options: BrowserContextOptions = {}, kept: Readonly<Record<string, string>> = {}): Promise<WatchedPage> => {
+const open = async (
+  path: string,
+  options: BrowserContextOptions = {},
+  kept: Readonly<Record<string, string>> = {},
+): Promise<WatchedPage> => {
   const watched = await watchedPage(browser, origin, { reducedMotion: "reduce", ...options });
   onTestFinished(() => watched.page.context().close());
   await watched.page.addInitScript((entries) => {
-    for (const [key, value] of Object.entries(entries)) if (localStorage.getItem(key) === null) localStorage.setItem(key, value);
+    for (const [key, value] of Object.entries(entries))
+      if (localStorage.getItem(key) === null) localStorage.setItem(key, value);
   }, kept);
   await watched.page.goto(`${origin}${base}${path}`);
   expect(await start(watched.page)).toBe("ready");
@@ -54,7 +60,7 @@ describe("how far it plays", () => {
     await expect.poll(played).toBeGreaterThan(0);
     const row = page.locator(".plays:visible tr[data-middle]");
     const printed = Number(await row.locator(".plays-figure [data-value]").innerText());
-    expect(Math.abs(await played() - printed)).toBeLessThanOrEqual(1 + await tolerance(page));
+    expect(Math.abs((await played()) - printed)).toBeLessThanOrEqual(1 + (await tolerance(page)));
     expect(await text(page)).toContain("In still air at 15 °C.");
 
     const still = await played();
@@ -65,7 +71,9 @@ describe("how far it plays", () => {
     await page.locator('[data-field="from"]').fill(String(bearing));
     await expect.poll(played).toBeGreaterThan(still + 5);
     expect(await text(page)).toContain("In the wind you set");
-    await expect.poll(async () => Math.abs(await played() - Number(await row.locator("td[data-today] b").innerText()))).toBeLessThanOrEqual(1 + await tolerance(page));
+    await expect
+      .poll(async () => Math.abs((await played()) - Number(await row.locator("td[data-today] b").innerText())))
+      .toBeLessThanOrEqual(1 + (await tolerance(page)));
 
     await page.locator("[data-plain-switch]:visible").first().click();
     await expect.poll(() => text(page)).not.toMatch(/plays|wind/);
@@ -104,11 +112,16 @@ describe("ahead", () => {
 
   test("the golfer's own drive is told with the fairway there, as far as the page has it today on this ground", async () => {
     const { page } = await open(longHole, {}, { "marram.conditions": JSON.stringify({ carryMetres: 182.88, at: 0 }) });
-    const drive = async (): Promise<string | undefined> => /Your drive of (\d+) yd: the fairway is \d+ yd wide there, \d+ yd left/.exec(await text(page))?.[1];
-    const onPage = async (): Promise<string | undefined> => /^\d+/.exec((await page.locator("[data-own-drive]").textContent()) ?? "")?.[0];
+    const drive = async (): Promise<string | undefined> =>
+      /Your drive of (\d+) yd: the fairway is \d+ yd wide there, \d+ yd left/.exec(await text(page))?.[1];
+    const onPage = async (): Promise<string | undefined> =>
+      /^\d+/.exec((await page.locator("[data-own-drive]").textContent()) ?? "")?.[0];
     await expect.poll(async () => (await drive()) !== undefined && (await drive()) === (await onPage())).toBe(true);
     // 182.88 m are 200 yd, which is what plain figures tell.
-    await page.locator("[data-plain-switch]").first().evaluate((button: HTMLElement) => button.click());
+    await page
+      .locator("[data-plain-switch]")
+      .first()
+      .evaluate((button: HTMLElement) => button.click());
     await expect.poll(drive).toBe("200");
   });
 });
@@ -128,7 +141,9 @@ describe("own shots", () => {
     await tap(page, second);
     const two = await figures(page);
     expect(two["Shot 1"]).toBe(one["Shot 1"]);
-    expect(Math.abs(two["Shot 2"]! + yardsFromMetres(tee.green.middle.metres - tee.green.front.metres) - one["Left"]!)).toBeLessThan(2 * off);
+    expect(
+      Math.abs(two["Shot 2"]! + yardsFromMetres(tee.green.middle.metres - tee.green.front.metres) - one["Left"]!),
+    ).toBeLessThan(2 * off);
     await expect.poll(() => spoken(page).textContent()).toMatch(/^Shot 2: \d+ yards, \d+ metres\./);
 
     await page.reload();
@@ -140,7 +155,9 @@ describe("own shots", () => {
     await action(page, "Clear shots").click();
     expect(await figures(page)).toEqual({});
     expect(await spoken(page).textContent()).toBe("Shots cleared.");
-    expect(await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("marram.shots")))).toEqual([]);
+    expect(
+      await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("marram.shots"))),
+    ).toEqual([]);
     expect(record).toEqual({ errors: [], foreign: [], missing: [] });
   });
 
@@ -157,8 +174,10 @@ describe("own shots", () => {
   });
 });
 
-const at = ([longitude, latitude]: LonLat, accuracy = 7): BrowserContextOptions =>
-  ({ permissions: ["geolocation"], geolocation: { longitude, latitude, accuracy } });
+const at = ([longitude, latitude]: LonLat, accuracy = 7): BrowserContextOptions => ({
+  permissions: ["geolocation"],
+  geolocation: { longitude, latitude, accuracy },
+});
 
 describe("where I am", () => {
   test("is asked only after it is explained and agreed to, and nothing is sent", async () => {
@@ -167,7 +186,10 @@ describe("where I am", () => {
     onTestFinished(() => page.context().close());
     await page.addInitScript(() => {
       const watch = navigator.geolocation.watchPosition.bind(navigator.geolocation);
-      const count = (): void => void (document.documentElement.dataset["asked"] = String(Number(document.documentElement.dataset["asked"] ?? 0) + 1));
+      const count = (): void =>
+        void (document.documentElement.dataset["asked"] = String(
+          Number(document.documentElement.dataset["asked"] ?? 0) + 1,
+        ));
       navigator.geolocation.watchPosition = (...rest) => (count(), watch(...rest));
       navigator.geolocation.getCurrentPosition = count;
     });
@@ -191,7 +213,11 @@ describe("where I am", () => {
     expect(await asked()).toBe("1");
     // At the tee of a par 3 they are the page's own figures.
     const read = await figures(page);
-    for (const [label, { metres }] of [["Front", tee.green.front], ["Middle", tee.green.middle], ["Back", tee.green.back]] as const) {
+    for (const [label, { metres }] of [
+      ["Front", tee.green.front],
+      ["Middle", tee.green.middle],
+      ["Back", tee.green.back],
+    ] as const) {
       expect(Math.abs(read[label]! - yardsFromMetres(metres)), label).toBeLessThanOrEqual(0.52);
     }
     expect(await text(page)).toContain("Known to within 8 yd.");
@@ -206,7 +232,9 @@ describe("where I am", () => {
     expect(await text(page)).not.toContain("plays");
     expect(await violations(page)).toEqual([]);
     expect(requests).toEqual([]);
-    expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain(String(longitude).slice(0, 7));
+    expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain(
+      String(longitude).slice(0, 7),
+    );
     expect(record.errors).toEqual([]);
   });
 
@@ -230,7 +258,8 @@ describe("where I am", () => {
 
   test("off the course says how far, gives no figures and leaves the page as it is", async () => {
     const [longitude, , , north] = dataOf(parThree).courseBounds;
-    // A hundredth of a degree of latitude is 1,113 m here (111,341.828 m to the degree at 56° N, computed), or 1,218 yd.
+    // A hundredth of a degree of latitude is 1,113 m here (111,341.828 m to the degree at 56° N, computed), or 1,218
+    // yd.
     const { page } = await open(parThree, at([longitude, north + 0.01]));
     await tool(page, "Where I am").click();
     await action(page, "Show where I am").click();

@@ -14,7 +14,8 @@ import { pagesOf } from "../support/site.ts";
 
 const { origin, base, folder } = inject("site");
 const holePages = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page));
-const dataOf = (path: string): HoleData => JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
+const dataOf = (path: string): HoleData =>
+  JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
 
 let browser: Browser;
 beforeAll(async () => {
@@ -24,7 +25,12 @@ afterAll(() => browser.close());
 
 const RELIEF = { "marram.relief": "yes" };
 
-const open = async (path: string, options: BrowserContextOptions = {}, kept: Readonly<Record<string, string>> = {}, route?: (page: Page) => Promise<unknown>): Promise<WatchedPage> => {
+const open = async (
+  path: string,
+  options: BrowserContextOptions = {},
+  kept: Readonly<Record<string, string>> = {},
+  route?: (page: Page) => Promise<unknown>,
+): Promise<WatchedPage> => {
   const watched = await watchedPage(browser, origin, { reducedMotion: "reduce", ...options });
   onTestFinished(() => watched.page.context().close());
   await watched.page.addInitScript((entries) => {
@@ -40,17 +46,24 @@ const relief = (page: Page): Promise<string | null> => view(page).getAttribute("
 
 /** Heights read from the built tiles by this machine, not by a browser. */
 const heightsIn = (path: string, data: HoleData) =>
-  heightsOf({ ...data.ground!, tiles: join(folder, path, data.ground!.tiles) }, async (file) =>
-    new Uint8ClampedArray(await sharp(file).ensureAlpha().raw().toBuffer()));
+  heightsOf(
+    { ...data.ground!, tiles: join(folder, path, data.ground!.tiles) },
+    async (file) => new Uint8ClampedArray(await sharp(file).ensureAlpha().raw().toBuffer()),
+  );
 
 test("the button tilts the map, says how heights are drawn, and a tap finds the place under it", async () => {
   // The hole with the most rise from tee to green: a tap that took the ground for flat would miss.
-  const rises = await Promise.all(holePages.map(async (path) => {
-    const data = dataOf(path);
-    const heights = heightsIn(path, data);
-    const [from, to] = await Promise.all([heights.at(data.tees[0]!.marker), heights.at(data.tees[0]!.green.middle.position)]);
-    return { path, rise: Math.abs(to! - from!) };
-  }));
+  const rises = await Promise.all(
+    holePages.map(async (path) => {
+      const data = dataOf(path);
+      const heights = heightsIn(path, data);
+      const [from, to] = await Promise.all([
+        heights.at(data.tees[0]!.marker),
+        heights.at(data.tees[0]!.green.middle.position),
+      ]);
+      return { path, rise: Math.abs(to! - from!) };
+    }),
+  );
   const { path, rise } = rises.reduce((most, one) => (one.rise > most.rise ? one : most));
   expect(rise).toBeGreaterThan(8);
   const data = dataOf(path);
@@ -68,21 +81,28 @@ test("the button tilts the map, says how heights are drawn, and a tap finds the 
   const place = async (position: LonLat): Promise<void> => {
     const camera = await cameraOf(page);
     const box = (await view(page).boundingBox())!;
-    const [middle, height] = await Promise.all([heights.at([camera.center[0], camera.center[1]]), heights.at(position)]);
+    const [middle, height] = await Promise.all([
+      heights.at([camera.center[0], camera.center[1]]),
+      heights.at(position),
+    ]);
     const { x, y } = tiltedPixelOf(position, (height! - middle!) * times, camera, box);
     await page.mouse.click(box.x + x, box.y + y);
   };
   // A pixel up a slanted view is a few yards of ground; the rise would put a flat reading off by more.
   const close = 5;
   // The ground may still be coming: tapped until it is there.
-  await expect.poll(async () => {
-    await place(tee.green.middle.position);
-    return (await figures(page))["Middle"];
-  }).toBeLessThanOrEqual(close);
-  await expect.poll(async () => {
-    await place(tee.marker);
-    return (await figures(page))[`${tee.name} tee`];
-  }).toBeLessThanOrEqual(close);
+  await expect
+    .poll(async () => {
+      await place(tee.green.middle.position);
+      return (await figures(page))["Middle"];
+    })
+    .toBeLessThanOrEqual(close);
+  await expect
+    .poll(async () => {
+      await place(tee.marker);
+      return (await figures(page))[`${tee.name} tee`];
+    })
+    .toBeLessThanOrEqual(close);
   expect(record).toEqual({ errors: [], foreign: [], missing: [] });
 
   await tool(page, "Ground in relief").click();
@@ -118,7 +138,9 @@ test("it opens lifted for a golfer who had it so, but flat where motion is unwel
 });
 
 test("without its tiles the map still opens, tilts and measures", async () => {
-  const { page } = await open(holePages[0]!, { reducedMotion: "no-preference" }, RELIEF, (one) => one.route("**/ground/**", (route) => route.abort()));
+  const { page } = await open(holePages[0]!, { reducedMotion: "no-preference" }, RELIEF, (one) =>
+    one.route("**/ground/**", (route) => route.abort()),
+  );
   expect(await relief(page)).toBe("on");
   await page.getByRole("application").press("Enter");
   expect(Object.keys(await figures(page))).toContain("Middle");
@@ -130,8 +152,14 @@ test("the middle of the view stays on the course, however far it is pushed", asy
   const map = page.getByRole("application");
   for (let i = 0; i < 40; i++) await map.press("ArrowLeft");
   const [west, south, east, north] = data.courseBounds;
-  await expect.poll(async () => {
-    const { center: [longitude, latitude] } = await cameraOf(page);
-    return longitude >= west - 1e-9 && longitude <= east + 1e-9 && latitude >= south - 1e-9 && latitude <= north + 1e-9;
-  }).toBe(true);
+  await expect
+    .poll(async () => {
+      const {
+        center: [longitude, latitude],
+      } = await cameraOf(page);
+      return (
+        longitude >= west - 1e-9 && longitude <= east + 1e-9 && latitude >= south - 1e-9 && latitude <= north + 1e-9
+      );
+    })
+    .toBe(true);
 });

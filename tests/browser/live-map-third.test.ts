@@ -16,12 +16,16 @@ import { pixelOf } from "../support/mercator.ts";
 import { pagesOf } from "../support/site.ts";
 
 const { origin, base, folder } = inject("site");
-const dataOf = (path: string): HoleData => JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
-const parThree = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page)).find((page) => dataOf(page).hole.par.men === 3)!;
+const dataOf = (path: string): HoleData =>
+  JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
+const parThree = pagesOf(folder)
+  .filter((page) => /^[^/]+\/\d+\/$/.test(page))
+  .find((page) => dataOf(page).hole.par.men === 3)!;
 const data = dataOf(parThree);
 const tee = data.tees.find(({ id }) => id === data.defaultTee)!;
 const { front, middle, back } = tee.green;
-const cutAt = (third: "front" | "middle" | "back"): LonLat => thirdPoint(third, { front: front.position, middle: middle.position, back: back.position });
+const cutAt = (third: "front" | "middle" | "back"): LonLat =>
+  thirdPoint(third, { front: front.position, middle: middle.position, back: back.position });
 
 let browser: Browser;
 beforeAll(async () => {
@@ -30,11 +34,17 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const choose = (page: Page, third: string): Promise<void> =>
-  page.evaluate((value) => document.querySelector<HTMLInputElement>(`input[data-setting="third"][value="${value}"]`)!.click(), third);
+  page.evaluate(
+    (value) => document.querySelector<HTMLInputElement>(`input[data-setting="third"][value="${value}"]`)!.click(),
+    third,
+  );
 
 /** The map's colour at a position. */
 async function colourAt(page: Page, position: LonLat): Promise<string> {
-  const { data: pixels, info } = await sharp(await view(page).screenshot()).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  const { data: pixels, info } = await sharp(await view(page).screenshot())
+    .removeAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
   const { x, y } = pixelOf(position, await cameraOf(page), info);
   const i = 3 * (Math.floor(y) * info.width + Math.floor(x));
   return `#${pixels.subarray(i, i + 3).toString("hex")}`;
@@ -45,7 +55,8 @@ test("figures, their mark among the three, and the mark on the green follow the 
   onTestFinished(() => page.context().close());
   await page.goto(`${origin}${base}${parThree}`);
   expect(await start(page)).toBe("ready");
-  for (const third of ["front", "back"] as const) expect(await colourAt(page, cutAt(third)), third).not.toBe(PALETTE.light.flag);
+  for (const third of ["front", "back"] as const)
+    expect(await colourAt(page, cutAt(third)), third).not.toBe(PALETTE.light.flag);
 
   const { zoom, center } = await cameraOf(page);
   // Half a yard of rounding on each side, and the pixel that a click can be off.
@@ -61,7 +72,9 @@ test("figures, their mark among the three, and the mark on the green follow the 
     const label = (await glance.locator("dt").textContent())!;
     await expect.poll(() => counts.locator("dt").allTextContents()).toEqual([label]);
     const read = await figures(page);
-    expect(Math.abs(read[label]! - Number(await glance.locator("[data-value]").textContent()))).toBeLessThan(tolerance);
+    expect(Math.abs(read[label]! - Number(await glance.locator("[data-value]").textContent()))).toBeLessThan(
+      tolerance,
+    );
     expect([read["Front"], read["Back"]]).toEqual([inMiddle["Front"], inMiddle["Back"]]);
     expect(read["Middle"]).toBeUndefined();
     await expect.poll(() => spoken(page).textContent()).toContain(`hole in the ${third} third ${read[label]} yards`);

@@ -27,11 +27,14 @@ afterAll(() => browser.close());
 
 /** A page whose islands are given words, and whose map is given names, without a Latin letter. */
 async function open(path: string): Promise<Page> {
-  const { page } = await watchedPage(browser, origin, { reducedMotion: "reduce", viewport: { width: 320, height: 480 } });
+  const { page } = await watchedPage(browser, origin, {
+    reducedMotion: "reduce",
+    viewport: { width: 320, height: 480 },
+  });
   onTestFinished(() => page.context().close());
   await page.route(/\/words-[\w-]+\.json$/, async (route) => {
     const response = await route.fetch();
-    await route.fulfill({ response, json: foreign(await response.json() as CompiledGroup) });
+    await route.fulfill({ response, json: foreign((await response.json()) as CompiledGroup) });
   });
   await page.route(/\/hole\.json$/, async (route) => {
     const response = await route.fetch();
@@ -44,10 +47,16 @@ async function open(path: string): Promise<Page> {
 /** All that the map's elements show or are called. */
 const said = (page: Page): Promise<string> =>
   page.locator(".live-map").evaluate((root) =>
-    [root, ...root.querySelectorAll("*")].flatMap((element) => [
-      ...["aria-label", "title", "alt", "placeholder"].map((name) => element.getAttribute(name) ?? ""),
-      ...[...element.childNodes].filter(({ nodeType }) => nodeType === Node.TEXT_NODE).map(({ textContent }) => textContent ?? ""),
-    ]).filter((text) => text.trim() !== "").join("\n"));
+    [root, ...root.querySelectorAll("*")]
+      .flatMap((element) => [
+        ...["aria-label", "title", "alt", "placeholder"].map((name) => element.getAttribute(name) ?? ""),
+        ...[...element.childNodes]
+          .filter(({ nodeType }) => nodeType === Node.TEXT_NODE)
+          .map(({ textContent }) => textContent ?? ""),
+      ])
+      .filter((text) => text.trim() !== "")
+      .join("\n"),
+  );
 
 const LATIN = /\p{Script=Latin}/u;
 
@@ -72,7 +81,9 @@ test.each(inEachLanguage)("%s speaks its page's language", async (path) => {
   onTestFinished(() => page.context().close());
   await page.goto(`${origin}${base}${path}`);
   const language = (await page.locator("html").getAttribute("lang"))!;
-  const own = readIslandWords(JSON.parse(readFileSync(join(folder, `words-${language}.json`), "utf8")) as { readonly locale: string });
+  const own = readIslandWords(
+    JSON.parse(readFileSync(join(folder, `words-${language}.json`), "utf8")) as { readonly locale: string },
+  );
   expect(await slot(page).getAttribute("data-loading")).toBe(own.liveMap.loading);
   await page.locator(".open-map").click();
   await page.locator(".live-map-tools").waitFor();
@@ -102,7 +113,9 @@ test("the flyover's player, beside chapters in its page's language", async () =>
   await page.waitForFunction(() => document.querySelector<HTMLElement>("[data-film]")?.dataset["state"] === "ready");
   expect(await page.locator("[data-film-toggle]").textContent()).toMatch(/^ж+$/);
   expect(await page.locator("[data-film-place]").getAttribute("aria-valuetext")).toMatch(/^0:00 ж+ \d:\d\d, /);
-  const { chapters: [first] } = JSON.parse(readFileSync(join(folder, path, "flyover.json"), "utf8")) as FilmData;
+  const {
+    chapters: [first],
+  } = JSON.parse(readFileSync(join(folder, path, "flyover.json"), "utf8")) as FilmData;
   await expect.poll(() => page.locator("[data-film]").innerText()).toContain(first!.title);
   const language = (await page.locator("html").getAttribute("lang"))!;
   expect(first!.title).toBe(words(language).film.chapters[first!.kind as "tee"]);

@@ -18,7 +18,8 @@ import { pagesOf } from "../support/site.ts";
 const { origin, base, folder } = inject("site");
 const holePages = pagesOf(folder).filter((page) => /^[^/]+\/\d+\/$/.test(page));
 const [course] = holePages[0]!.split("/");
-const dataOf = (path: string): HoleData => JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
+const dataOf = (path: string): HoleData =>
+  JSON.parse(readFileSync(join(folder, path, "hole.json"), "utf8")) as HoleData;
 
 let browser: Browser;
 beforeAll(async () => {
@@ -48,16 +49,23 @@ describe("on a phone", () => {
     expect(record).toEqual({ errors: [], foreign: [], missing: [] });
   });
 
-  test.each([["light", PHONE], ["dark", DESK]] as const)("draws the hole in the plate's %s colours", async (colorScheme, viewport) => {
+  test.each([
+    ["light", PHONE],
+    ["dark", DESK],
+  ] as const)("draws the hole in the plate's %s colours", async (colorScheme, viewport) => {
     const { page } = await open(holePages[0]!, { colorScheme, viewport });
     expect(await start(page)).toBe("ready");
-    const picture = await sharp(await page.locator(".live-map-view").screenshot()).removeAlpha().raw().toBuffer();
+    const picture = await sharp(await page.locator(".live-map-view").screenshot())
+      .removeAlpha()
+      .raw()
+      .toBuffer();
     const counted = new Map<string, number>();
     for (let i = 0; i < picture.length; i += 3) {
       const colour = `#${picture.subarray(i, i + 3).toString("hex")}`;
       counted.set(colour, (counted.get(colour) ?? 0) + 1);
     }
-    for (const tint of ["fairway", "green"] as const) expect(counted.get(PALETTE[colorScheme][tint]) ?? 0, tint).toBeGreaterThan(50);
+    for (const tint of ["fairway", "green"] as const)
+      expect(counted.get(PALETTE[colorScheme][tint]) ?? 0, tint).toBeGreaterThan(50);
     const other = PALETTE[colorScheme === "light" ? "dark" : "light"];
     expect(counted.get(other.fairway) ?? 0).toBe(0);
   });
@@ -83,7 +91,9 @@ describe("on a phone", () => {
       }
 
       await tap(page, tee.green.middle.position);
-      expect(Math.abs((await figures(page))[`${tee.name} tee`]! - straight(tee.green.middle.position))).toBeLessThan(tolerance);
+      expect(Math.abs((await figures(page))[`${tee.name} tee`]! - straight(tee.green.middle.position))).toBeLessThan(
+        tolerance,
+      );
       expect((await figures(page))["Middle"]).toBeLessThan(tolerance);
       await expect.poll(() => spoken(page).textContent()).toContain("On the green");
     }
@@ -135,30 +145,45 @@ describe("on a phone", () => {
     expect(await opener(page).evaluate((one) => one === document.activeElement)).toBe(true);
     expect(await slot(page).locator("svg").first().isVisible()).toBe(true);
   });
-
 });
 
 describe("closed", () => {
-  /** Counts, before any script of the page runs, what is listened to on document, window and media queries, and positions followed. */
+  /**
+   * Counts, before any script of the page runs, what is listened to on document, window and media queries,
+   * and positions followed.
+   */
   const counted = (): void => {
     const on = new Map<string, number>();
     const count = (name: string, by: number): void => void on.set(name, (on.get(name) ?? 0) + by);
-    const isShared = (target: unknown): boolean => target === window || target === document || target instanceof MediaQueryList;
+    const isShared = (target: unknown): boolean =>
+      target === window || target === document || target instanceof MediaQueryList;
     const { addEventListener, removeEventListener } = EventTarget.prototype;
-    EventTarget.prototype.addEventListener = function (this: EventTarget, type: string, ...rest: [EventListenerOrEventListenerObject | null, (AddEventListenerOptions | boolean)?]): void {
+    EventTarget.prototype.addEventListener = function (
+      this: EventTarget,
+      type: string,
+      ...rest: [EventListenerOrEventListenerObject | null, (AddEventListenerOptions | boolean)?]
+    ): void {
       const options = rest[1];
       if (isShared(this ?? window)) {
         count(type, 1);
-        if (typeof options === "object") addEventListener.call(options.signal ?? new AbortController().signal, "abort", () => count(type, -1));
+        if (typeof options === "object")
+          addEventListener.call(options.signal ?? new AbortController().signal, "abort", () => count(type, -1));
       }
       addEventListener.call(this ?? window, type, ...rest);
     };
-    EventTarget.prototype.removeEventListener = function (this: EventTarget, type: string, ...rest: [EventListenerOrEventListenerObject | null, (EventListenerOptions | boolean)?]): void {
+    EventTarget.prototype.removeEventListener = function (
+      this: EventTarget,
+      type: string,
+      ...rest: [EventListenerOrEventListenerObject | null, (EventListenerOptions | boolean)?]
+    ): void {
       if (isShared(this ?? window)) count(type, -1);
       removeEventListener.call(this ?? window, type, ...rest);
     };
     const { watchPosition, clearWatch } = Geolocation.prototype;
-    Geolocation.prototype.watchPosition = function (this: Geolocation, ...given: Parameters<Geolocation["watchPosition"]>): number {
+    Geolocation.prototype.watchPosition = function (
+      this: Geolocation,
+      ...given: Parameters<Geolocation["watchPosition"]>
+    ): number {
       count("position", 1);
       return watchPosition.apply(this, given);
     };
@@ -166,12 +191,24 @@ describe("closed", () => {
       count("position", -1);
       clearWatch.call(this, id);
     };
-    Object.assign(window, { listening: () => Object.fromEntries([...on].filter(([type, count]) => count !== 0 && ["position", "marram:plain", "marram:conditions", "change"].includes(type))) });
+    Object.assign(window, {
+      listening: () =>
+        Object.fromEntries(
+          [...on].filter(
+            ([type, count]) =>
+              count !== 0 && ["position", "marram:plain", "marram:conditions", "change"].includes(type),
+          ),
+        ),
+    });
   };
-  const listening = (page: Page): Promise<Record<string, number>> => page.evaluate(() => (window as unknown as { listening(): Record<string, number> }).listening());
+  const listening = (page: Page): Promise<Record<string, number>> =>
+    page.evaluate(() => (window as unknown as { listening(): Record<string, number> }).listening());
 
   test("or closed before it was there, it leaves nothing behind, and opens again", async () => {
-    const { page } = await watchedPage(browser, origin, { permissions: ["geolocation"], geolocation: { longitude: 0, latitude: 0 } });
+    const { page } = await watchedPage(browser, origin, {
+      permissions: ["geolocation"],
+      geolocation: { longitude: 0, latitude: 0 },
+    });
     onTestFinished(() => page.context().close());
     await page.addInitScript(counted);
     await page.goto(`${origin}${base}${holePages[0]}`, { waitUntil: "networkidle" });
@@ -239,7 +276,8 @@ describe("while it is open", () => {
     const other = data.tees.find(({ id }) => id !== data.defaultTee)!;
     const yards = await figures(page);
     await page.evaluate((tee) => {
-      for (const value of [tee, "metres"]) document.querySelector<HTMLInputElement>(`input[data-setting][value="${value}"]`)!.click();
+      for (const value of [tee, "metres"])
+        document.querySelector<HTMLInputElement>(`input[data-setting][value="${value}"]`)!.click();
     }, other.id);
     const metres = await figures(page);
     expect(Object.keys(metres)[0]).toBe(`${other.name} tee`);
@@ -340,7 +378,8 @@ describe("when it cannot be", () => {
     const { page } = await open(holePages[0]!);
     expect(await start(page)).toBe("ready");
     await page.locator(".live-map-view canvas").evaluate((canvas) => {
-      if (canvas instanceof HTMLCanvasElement) canvas.getContext("webgl2")!.getExtension("WEBGL_lose_context")!.loseContext();
+      if (canvas instanceof HTMLCanvasElement)
+        canvas.getContext("webgl2")!.getExtension("WEBGL_lose_context")!.loseContext();
     });
     await expect.poll(() => slot(page).getAttribute("data-state")).toBe("failed");
     await staysWithPlate(page, /stopped/);

@@ -52,10 +52,11 @@ async function host(first: string): Promise<Host> {
     asked: () => asked.splice(0),
     spoil: (path) => void (spoilt = path),
     dropAfter: (answers) => void (left = answers),
-    off: () => new Promise((done) => {
-      server.closeAllConnections();
-      server.close(() => done());
-    }),
+    off: () =>
+      new Promise((done) => {
+        server.closeAllConnections();
+        server.close(() => done());
+      }),
   };
 }
 
@@ -107,13 +108,14 @@ const go = (path: string, where = page) => where.goto(`${club.origin}${base}${pa
 const keepButton = (where = page) => where.locator(".cartouche .keep button").first();
 const status = (where = page) => where.locator(".cartouche .keep [role=status]");
 const cacheNames = (where = page) => where.evaluate(() => caches.keys());
-const keptEdition = (where = page) => where.evaluate(async (scope) => {
-  for (const name of await caches.keys()) {
-    const found = name.endsWith(" record") ? await (await caches.open(name)).match(`${scope}current`) : undefined;
-    if (found) return found.text();
-  }
-  return undefined;
-}, base);
+const keptEdition = (where = page) =>
+  where.evaluate(async (scope) => {
+    for (const name of await caches.keys()) {
+      const found = name.endsWith(" record") ? await (await caches.open(name)).match(`${scope}current`) : undefined;
+      if (found) return found.text();
+    }
+    return undefined;
+  }, base);
 
 async function keep(): Promise<void> {
   await go("");
@@ -126,7 +128,13 @@ test("the list of an edition holds every file that pages use, and its own size",
   const [first] = editions;
   const files = Object.values(first.files);
   expect(files.reduce((sum, { bytes }) => sum + bytes, 0)).toBe(first.bytes);
-  for (const path of [...holePages.map((hole) => `${hole}index.html`), "index.html", "404.html", "manifest.webmanifest"]) expect(first.files).toHaveProperty([path]);
+  for (const path of [
+    ...holePages.map((hole) => `${hole}index.html`),
+    "index.html",
+    "404.html",
+    "manifest.webmanifest",
+  ])
+    expect(first.files).toHaveProperty([path]);
   expect(editions[1].edition).not.toBe(first.edition);
 });
 
@@ -149,13 +157,22 @@ test("once kept, every hole, the card and the live map open with the server gone
     const response = await go(path);
     expect(response?.status(), path).toBe(200);
     expect(await page.locator("h1").first().isVisible(), path).toBe(true);
-    expect(await page.evaluate(() => [...document.images].every(({ loading, naturalWidth }) => loading === "lazy" || naturalWidth > 0)), path).toBe(true);
+    expect(
+      await page.evaluate(() =>
+        [...document.images].every(({ loading, naturalWidth }) => loading === "lazy" || naturalWidth > 0),
+      ),
+      path,
+    ).toBe(true);
   }
   await go(holePages[1]!);
   await page.locator(".open-map").click();
   await expect.poll(() => page.locator("#live-map").getAttribute("data-state")).toBe("ready");
   // Styles, fonts and the phone's plate are there too.
-  expect(await page.evaluate(() => document.fonts.check("600 20px 'Sheet Serif'") && getComputedStyle(document.body).display)).toBe("flex");
+  expect(
+    await page.evaluate(
+      () => document.fonts.check("600 20px 'Sheet Serif'") && getComputedStyle(document.body).display,
+    ),
+  ).toBe("flex");
   // An address without its last slash, with a query, or of nothing.
   await go(`${course}/3?from=club`);
   expect(new URL(page.url()).pathname).toBe(`${base}${course}/3/`);
@@ -167,21 +184,30 @@ test("every file of the edition is answered with its own bytes, offline", async 
   await keep();
   await go(holePages[0]!);
   await switchOff();
-  const wrong = await page.evaluate(async ({ files, scope }) => {
-    const found: string[] = [];
-    for (const [path, { sha256 }] of Object.entries(files)) {
-      const bytes = await (await fetch(scope + path)).arrayBuffer().catch(() => new ArrayBuffer(0));
-      const hash = [...new Uint8Array(await crypto.subtle.digest("SHA-256", bytes))].map((byte) => byte.toString(16).padStart(2, "0")).join("");
-      if (hash !== sha256) found.push(path);
-    }
-    return found;
-  }, { files: editions[0].files, scope: base });
+  const wrong = await page.evaluate(
+    async ({ files, scope }) => {
+      const found: string[] = [];
+      for (const [path, { sha256 }] of Object.entries(files)) {
+        const bytes = await (await fetch(scope + path)).arrayBuffer().catch(() => new ArrayBuffer(0));
+        const hash = [...new Uint8Array(await crypto.subtle.digest("SHA-256", bytes))]
+          .map((byte) => byte.toString(16).padStart(2, "0"))
+          .join("");
+        if (hash !== sha256) found.push(path);
+      }
+      return found;
+    },
+    { files: editions[0].files, scope: base },
+  );
   expect(wrong).toEqual([]);
 });
 
 describe("an update", () => {
   const mark = (where = page) => where.locator(`#${MARK}`).count();
-  const dataMark = (where: Page, path: string) => where.evaluate(async (address) => ((await (await fetch(address)).json()) as { mark?: string }).mark ?? "", `${base}${path}hole.json`);
+  const dataMark = (where: Page, path: string) =>
+    where.evaluate(
+      async (address) => ((await (await fetch(address)).json()) as { mark?: string }).mark ?? "",
+      `${base}${path}hole.json`,
+    );
 
   test("is offered, fetched whole, switched at once; an open page stays with its own edition", async () => {
     await keep();
@@ -255,7 +281,9 @@ describe("an update", () => {
     await keepButton().click();
     await expect.poll(() => keptEdition()).toBe(editions[1].edition);
     // What had come was not fetched again.
-    expect(club.asked().filter((address) => /hole\.json$|\/\d+\/$/.test(address)).length).toBeLessThan(2 * holePages.length);
+    expect(club.asked().filter((address) => /hole\.json$|\/\d+\/$/.test(address)).length).toBeLessThan(
+      2 * holePages.length,
+    );
   });
 });
 
@@ -305,14 +333,26 @@ describe("a device that does not let it", () => {
 test("the guide can be put on a home screen: manifest, icons of their sizes, all within the guide", async () => {
   await go(holePages[0]!);
   const address = await page.locator("link[rel=manifest]").getAttribute("href");
-  const manifest = await page.evaluate(async (from) => (await fetch(from)).json(), address!) as { start_url: string; scope: string; display: string; name: string; icons: { src: string; sizes: string; purpose: string }[] };
+  const manifest = (await page.evaluate(async (from) => (await fetch(from)).json(), address!)) as {
+    start_url: string;
+    scope: string;
+    display: string;
+    name: string;
+    icons: { src: string; sizes: string; purpose: string }[];
+  };
   expect(manifest).toMatchObject({ start_url: base, scope: base, display: "standalone" });
-  expect(manifest.icons.map(({ sizes, purpose }) => `${sizes} ${purpose}`)).toEqual(["192x192 any", "512x512 any", "512x512 maskable"]);
+  expect(manifest.icons.map(({ sizes, purpose }) => `${sizes} ${purpose}`)).toEqual([
+    "192x192 any",
+    "512x512 any",
+    "512x512 maskable",
+  ]);
   for (const { src, sizes } of manifest.icons) {
     expect(src.startsWith(base)).toBe(true);
-    expect(await page.evaluate(async (from) => {
-      const image = await createImageBitmap(await (await fetch(from)).blob());
-      return `${image.width}x${image.height}`;
-    }, src)).toBe(sizes);
+    expect(
+      await page.evaluate(async (from) => {
+        const image = await createImageBitmap(await (await fetch(from)).blob());
+        return `${image.width}x${image.height}`;
+      }, src),
+    ).toBe(sizes);
   }
 });

@@ -37,16 +37,24 @@ function departures(page: Page): string[] {
 }
 
 /** A finger's way over the page, as the browser's input pipeline sees it. */
-async function drag(page: Page, [fromX, fromY]: readonly [number, number], [toX, toY]: readonly [number, number]): Promise<void> {
+async function drag(
+  page: Page,
+  [fromX, fromY]: readonly [number, number],
+  [toX, toY]: readonly [number, number],
+): Promise<void> {
   const session = await page.context().newCDPSession(page);
   const steps = 5;
   // A finger's own pace, however busy the machine that tests.
   const started = Date.now() / 1000;
-  const touch = (type: "touchStart" | "touchMove" | "touchEnd", step: number) => session.send("Input.dispatchTouchEvent", {
-    type,
-    touchPoints: type === "touchEnd" ? [] : [{ x: fromX + ((toX - fromX) * step) / steps, y: fromY + ((toY - fromY) * step) / steps }],
-    timestamp: started + step * 0.04,
-  });
+  const touch = (type: "touchStart" | "touchMove" | "touchEnd", step: number) =>
+    session.send("Input.dispatchTouchEvent", {
+      type,
+      touchPoints:
+        type === "touchEnd"
+          ? []
+          : [{ x: fromX + ((toX - fromX) * step) / steps, y: fromY + ((toY - fromY) * step) / steps }],
+      timestamp: started + step * 0.04,
+    });
   await touch("touchStart", 0);
   for (let step = 1; step <= steps; step++) await touch("touchMove", step);
   await touch("touchEnd", steps);
@@ -112,16 +120,29 @@ describe.each([
   // WCAG 2.2, 1.4.10 Reflow: 320 CSS pixels.
   { name: "320 pixels", viewport: { width: 320, height: 640 }, text: 1 },
 ])("$name", ({ viewport, text }) => {
-  test.each([["a hole", hole(11)], ["the cover", ""], ["the card", `${hole(1).split("/")[0]}/card/`], ["a German hole", `de/${hole(11)}`], ["the German cover", "de/"]])("%s keeps within its width, nothing cut off", async (_, path) => {
+  test.each([
+    ["a hole", hole(11)],
+    ["the cover", ""],
+    ["the card", `${hole(1).split("/")[0]}/card/`],
+    ["a German hole", `de/${hole(11)}`],
+    ["the German cover", "de/"],
+  ])("%s keeps within its width, nothing cut off", async (_, path) => {
     const page = await open(path, { viewport });
     // As a reader's own setting for text does, which style sheets see too.
     await (await page.context().newCDPSession(page)).send("Page.setFontSizes", { fontSizes: { standard: 16 * text } });
     const { overflow, cut } = await page.evaluate(() => {
-      const hidden = (one: Element): boolean => one.closest(".visually-hidden, .scroller, svg, [popover], .bar small, .masthead") !== null;
+      const hidden = (one: Element): boolean =>
+        one.closest(".visually-hidden, .scroller, svg, [popover], .bar small, .masthead") !== null;
       return {
         overflow: document.documentElement.scrollWidth - document.documentElement.clientWidth,
         cut: [...document.querySelectorAll<HTMLElement>("main *")]
-          .filter((one) => !hidden(one) && one.clientWidth > 0 && getComputedStyle(one).overflowX !== "visible" && one.scrollWidth > one.clientWidth + 1)
+          .filter(
+            (one) =>
+              !hidden(one) &&
+              one.clientWidth > 0 &&
+              getComputedStyle(one).overflowX !== "visible" &&
+              one.scrollWidth > one.clientWidth + 1,
+          )
           .map((one) => one.className),
       };
     });
@@ -146,12 +167,21 @@ test("the flags of the drawings stand in the third the hole is cut in, the desk'
   await page.evaluate(() => localStorage.setItem("marram.third", "back"));
   await page.reload();
   await page.locator(".has-desk").waitFor();
-  const flags = await page.locator("main [data-flag]").evaluateAll((all) => all.map((flag) => {
-    const [fx = 0, fy = 0, mx = 0, my = 0, bx = 0, by = 0] = flag.getAttribute("data-flag")!.split(" ").map(Number);
-    const [x = 0, y = 0] = flag.getAttribute("transform")!.match(/-?[\d.]+/g)!.map(Number);
-    // Play runs up the sheet: the back of the green lies above its front.
-    return { upright: by < my && my < fy, off: Math.hypot(x - (fx + ((bx - fx) * 5) / 6), y - (fy + ((by - fy) * 5) / 6)), moved: Math.hypot(x - mx, y - my) };
-  }));
+  const flags = await page.locator("main [data-flag]").evaluateAll((all) =>
+    all.map((flag) => {
+      const [fx = 0, fy = 0, mx = 0, my = 0, bx = 0, by = 0] = flag.getAttribute("data-flag")!.split(" ").map(Number);
+      const [x = 0, y = 0] = flag
+        .getAttribute("transform")!
+        .match(/-?[\d.]+/g)!
+        .map(Number);
+      // Play runs up the sheet: the back of the green lies above its front.
+      return {
+        upright: by < my && my < fy,
+        off: Math.hypot(x - (fx + ((bx - fx) * 5) / 6), y - (fy + ((by - fy) * 5) / 6)),
+        moved: Math.hypot(x - mx, y - my),
+      };
+    }),
+  );
   // The phone's plate, the desk's, and the green's own drawing.
   expect(flags).toHaveLength(3);
   for (const { upright, off, moved } of flags) {

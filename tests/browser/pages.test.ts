@@ -38,7 +38,9 @@ describe.each([
     expect(policy).not.toMatch(/unsafe-|https?:|\*/);
     const { overflow, widest } = await page.evaluate(() => {
       const width = document.documentElement.clientWidth;
-      const past = [...document.querySelectorAll("body *")].filter((one) => one.getBoundingClientRect().right > width + 0.5);
+      const past = [...document.querySelectorAll("body *")].filter(
+        (one) => one.getBoundingClientRect().right > width + 0.5,
+      );
       return {
         overflow: document.documentElement.scrollWidth - width,
         widest: past.slice(0, 3).map((one) => `${one.tagName} ${one.getAttribute("class") ?? ""}`),

@@ -31,10 +31,13 @@ test("a request to another address is seen and refused", async () => {
 test("a request from a worker to another address is seen", async () => {
   const open = await watchedPage(browser, origin, { bypassCSP: true });
   await open.page.goto(`${origin}${base}`);
-  await open.page.evaluate(() => new Promise((done) => {
-    const code = `fetch("http://planted.invalid/from-worker").catch(() => undefined).then(() => postMessage("done"))`;
-    new Worker(URL.createObjectURL(new Blob([code], { type: "text/javascript" }))).onmessage = done;
-  }));
+  await open.page.evaluate(
+    () =>
+      new Promise((done) => {
+        const code = `fetch("http://planted.invalid/from-worker").catch(() => undefined).then(() => postMessage("done"))`;
+        new Worker(URL.createObjectURL(new Blob([code], { type: "text/javascript" }))).onmessage = done;
+      }),
+  );
   expect(open.record.foreign).toContain("http://planted.invalid/from-worker");
   await open.page.context().close();
 });

@@ -13,7 +13,8 @@ function where(feature: Feature): Whereabouts {
   return whereaboutsFinder(longestLine(hole), hole.tees[0]!.green)(hole.placed.get(feature.id)!);
 }
 
-const pit = (west: number, south: number, size = 6): Feature => areaFeature("pit", "bunker", box(west, south, west + size, south + size));
+const pit = (west: number, south: number, size = 6): Feature =>
+  areaFeature("pit", "bunker", box(west, south, west + size, south + size));
 
 describe("beside the line", () => {
   test("left and right", () => {
@@ -26,7 +27,12 @@ describe("beside the line", () => {
     expect([...where(pit(155, 200)).perhaps]).toEqual([]);
   });
   test("a long boundary of two points is on its side all the way", () => {
-    const wall = where(lineFeature("wall", "out-of-bounds", [[40, -2000], [40, 3000]]));
+    const wall = where(
+      lineFeature("wall", "out-of-bounds", [
+        [40, -2000],
+        [40, 3000],
+      ]),
+    );
     expect([...wall.surely]).toEqual(["right"]);
   });
   test("water whose shores are all far away is still where it is", () => {

@@ -18,8 +18,14 @@ export interface KindCase {
 export type KindCases = Readonly<Record<ClaimKind, KindCase>>;
 
 export const GORSE = areaFeature("gorse", "scrub", box(-60, 150, -30, 200));
-export const WALL = lineFeature("old-wall", "wall", [[-40, 100], [-40, 300]]);
-export const ROAD = lineFeature("coast-road", "road", [[-50, 0], [-50, 300]]);
+export const WALL = lineFeature("old-wall", "wall", [
+  [-40, 100],
+  [-40, 300],
+]);
+export const ROAD = lineFeature("coast-road", "road", [
+  [-50, 0],
+  [-50, 300],
+]);
 export const BIG_GREEN = areaFeature("green", "green", box(-15, 360, 15, 400));
 export const SPLIT = areaFeature("fairway-2", "fairway", box(-60, 150, -40, 280));
 
@@ -32,7 +38,9 @@ export function tryKinds(language: string, cases: KindCases): void {
       const [diagnostic, ...others] = foundInTip(`tip-says-${kind}`, ...trips, [...more, ...toTrip], language);
       expect(others).toEqual([]);
       expect(diagnostic).toMatchObject({ severity: "error", rule: `tip-says-${kind}`, file: "test/holes/01.md" });
-      expect(diagnostic!.message).toMatch(/^The tip says ".+", but .+\. Change the words, or the drawing if it is wrong\.$/);
+      expect(diagnostic!.message).toMatch(
+        /^The tip says ".+", but .+\. Change the words, or the drawing if it is wrong\.$/,
+      );
     });
     test.each(KINDS)("%s: borne out", (kind) => {
       const { passes, more = [], toPass = [] } = cases[kind];

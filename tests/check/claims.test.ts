@@ -1,7 +1,7 @@
 /** The matcher held to sentences labelled by hand. */
 import { describe, expect, test } from "vitest";
 import { findClaims } from "../../src/check/claims/find.ts";
-import { claimKey,score,told,type Score } from "./scoring.ts";
+import { claimKey, score, told, type Score } from "./scoring.ts";
 import { ENGLISH } from "../../src/check/claims/english/index.ts";
 import { GERMAN } from "../../src/check/claims/german/index.ts";
 import { lexiconFor } from "../../src/check/claims/lexicons.ts";
@@ -15,7 +15,10 @@ const LEAST_PRECISION = 0.95;
 /** Half of what is wrong is better than nothing; the matcher does better, and is held to that. */
 const LEAST_RECALL = 0.85;
 
-const line = (name: string, { sentences, precision, recall, called, labelled, claims, claimRecall, claimPrecision }: Score): string =>
+const line = (
+  name: string,
+  { sentences, precision, recall, called, labelled, claims, claimRecall, claimPrecision }: Score,
+): string =>
   `${name}: ${sentences} sentences; contradictions: precision ${precision.toFixed(3)} of ${called}, recall ${recall.toFixed(3)} of ${labelled}; claims: precision ${claimPrecision.toFixed(3)}, recall ${claimRecall.toFixed(3)} of ${claims}`;
 
 describe("the corpus", () => {
@@ -35,17 +38,28 @@ describe("the corpus", () => {
     expect(scored.recall, scored.missed.map(told).join("\n")).toBeGreaterThanOrEqual(LEAST_RECALL);
   });
   test("would not pass with its facts turned round: holes A and C in each other's place", () => {
-    const exchanged = all.map((sentence) => (sentence.hole === "A" ? { ...sentence, hole: "C" as const } : sentence.hole === "C" ? { ...sentence, hole: "A" as const } : sentence));
+    const exchanged = all.map((sentence) =>
+      sentence.hole === "A"
+        ? { ...sentence, hole: "C" as const }
+        : sentence.hole === "C"
+          ? { ...sentence, hole: "A" as const }
+          : sentence,
+    );
     expect(score(exchanged).precision).toBeLessThan(0.8);
   });
 });
 
 const facts = corpusFacts();
-const keys = (hole: keyof typeof facts, markdown: string): string[] => findClaims(markdown, facts[hole], ENGLISH).map(claimKey);
+const keys = (hole: keyof typeof facts, markdown: string): string[] =>
+  findClaims(markdown, facts[hole], ENGLISH).map(claimKey);
 
 describe("reading a tip", () => {
   test("a claim stands at its line and column, whatever Markdown is about it", () => {
-    const [diagnostic] = foundInTip("tip-says-bends", "A", "A *fine* hole.\n\nIt has a [long](https://example.org/) way to go.\nThe hole **bends left** here.");
+    const [diagnostic] = foundInTip(
+      "tip-says-bends",
+      "A",
+      "A *fine* hole.\n\nIt has a [long](https://example.org/) way to go.\nThe hole **bends left** here.",
+    );
     expect(diagnostic).toMatchObject({ line: 23, column: 12 });
     expect(diagnostic!.message).toContain('"bends left"');
   });
@@ -68,7 +82,8 @@ describe("reading a tip", () => {
     expect(keys("A", "")).toEqual([]);
   });
   test("a very long sentence is no runaway: work grows with less than the cube of its length", () => {
-    const read = (times: number): unknown => keys("A", "The bunker on the left and the burn and the wall and the trees on the right and ".repeat(times));
+    const read = (times: number): unknown =>
+      keys("A", "The bunker on the left and the burn and the wall and the trees on the right and ".repeat(times));
     expect(growthOverFourfold(read, 100)).toBeLessThan(40);
   });
 });

@@ -10,7 +10,9 @@ export const HELD_OUT: readonly Sentence[] = [
   s("A", "This hole plays dead level from start to finish.", { level: "agrees" }),
   s("A", "From the burn to the green it is uphill, so take one more.", { uphill: "contradicts" }),
   s("A", "With out of bounds on the right, nobody blames you for going left.", { "out-of-bounds@right": "agrees" }),
-  s("A", "With out of bounds on the left, nobody blames you for going right.", { "out-of-bounds@left": "contradicts" }),
+  s("A", "With out of bounds on the left, nobody blames you for going right.", {
+    "out-of-bounds@left": "contradicts",
+  }),
   s("A", "The green is guarded on the right by a bunker.", { "bunker@right": "agrees" }),
   s("A", "The green is guarded on the left by a bunker.", { "bunker@left": "contradicts" }),
   s("A", "A fade starts at the bunker on the left and comes home."),
@@ -22,11 +24,16 @@ export const HELD_OUT: readonly Sentence[] = [
   s("A", "Watch the bunker long left of the green.", { "bunker@long-left": "contradicts" }),
   s("A", "Water runs across the fairway before the green.", { "water@across": "agrees" }),
   s("A", "A generous fairway flatters the driver.", { "fairway-wide": "agrees" }),
-  s("A", "The fairway is tight, with out of bounds on the right.", { "fairway-narrow": "contradicts", "out-of-bounds@right": "agrees" }),
+  s("A", "The fairway is tight, with out of bounds on the right.", {
+    "fairway-narrow": "contradicts",
+    "out-of-bounds@right": "agrees",
+  }),
   s("A", "The front edge of the green is hidden by the bank of the burn."),
   s("A", "The green is hidden from the tee by a ridge.", { "blind-tee-shot": "contradicts" }),
   s("A", "Two clubs more to a back flag is not too many."),
-  s("A", "The green falls to the front and nothing stops short of the hole.", { "green-slope@back-to-front": "agrees" }),
+  s("A", "The green falls to the front and nothing stops short of the hole.", {
+    "green-slope@back-to-front": "agrees",
+  }),
   s("A", "The green falls to the right and feeds the bunker.", { "green-slope@left-to-right": "contradicts" }),
   s("A", "Longer hitters can drive this one."),
   s("A", "It measures 415 yards and not one of them is dull.", { "length#415": "agrees" }),
@@ -52,7 +59,10 @@ export const HELD_OUT: readonly Sentence[] = [
   s("B", "The course's narrowest fairway is here.", { "fairway-narrow": "agrees" }),
   s("B", "The way home is blocked by trees on the left for any drive that is short."),
   s("B", "It is out of bounds over the back of the green.", { "out-of-bounds@long": "contradicts" }),
-  s("B", "Two bunkers, one left of the green and one behind it, are all the sand there is.", { "bunker@left": "agrees", "bunker@long": "agrees" }),
+  s("B", "Two bunkers, one left of the green and one behind it, are all the sand there is.", {
+    "bunker@left": "agrees",
+    "bunker@long": "agrees",
+  }),
 
   s("C", "Straight down from a high tee, and over the sea.", { "tee-raised": "agrees" }),
   s("C", "Uphill over the inlet to a green on a shelf.", { uphill: "contradicts" }),

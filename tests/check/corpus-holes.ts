@@ -27,12 +27,14 @@ import type { HoleName } from "./corpus.ts";
 /** A rectangle about a middle, `depth` along a unit direction and `width` across it. */
 export function turned(middle: Point, direction: Point, depth: number, width: number): Point[] {
   const right = rightOf(direction);
-  const corner = (u: number, v: number): Point => along(along(middle, direction, (u * depth) / 2), right, (v * width) / 2);
+  const corner = (u: number, v: number): Point =>
+    along(along(middle, direction, (u * depth) / 2), right, (v * width) / 2);
   return [corner(-1, -1), corner(-1, 1), corner(1, 1), corner(1, -1)];
 }
 
 /** A point so far along and to the right of a middle, seen along a direction. */
-const seen = (middle: Point, direction: Point, u: number, v: number): Point => along(along(middle, direction, u), rightOf(direction), v);
+const seen = (middle: Point, direction: Point, u: number, v: number): Point =>
+  along(along(middle, direction, u), rightOf(direction), v);
 
 /** Markers, at a height where the hole's heights are known. */
 const tees = (back: Point, forward: Point, height?: number): Feature[] => {
@@ -45,16 +47,42 @@ const tees = (back: Point, forward: Point, height?: number): Feature[] => {
 
 const A = hole(
   [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 380]], { heights: [5, 5.2] }),
+    lineFeature(
+      "line",
+      "line-of-play",
+      [
+        [0, 0],
+        [0, 380],
+      ],
+      { heights: [5, 5.2] },
+    ),
     ...tees([0, 0], [0, 40], 5),
     areaFeature("fairway", "fairway", box(-25, 120, 25, 350)),
     areaFeature("green", "green", box(-10, 365, 10, 395)),
     areaFeature("bunker-short", "bunker", box(14, 350, 22, 360)),
     areaFeature("bunker-fairway", "bunker", box(-40, 210, -30, 222)),
-    lineFeature("boundary", "out-of-bounds", [[45, -20], [45, 420]]),
-    lineFeature("burn", "penalty-area-red", [[-80, 330], [80, 330]], { widthMetres: 3, name: "Mill Burn" }),
+    lineFeature("boundary", "out-of-bounds", [
+      [45, -20],
+      [45, 420],
+    ]),
+    lineFeature(
+      "burn",
+      "penalty-area-red",
+      [
+        [-80, 330],
+        [80, 330],
+      ],
+      { widthMetres: 3, name: "Mill Burn" },
+    ),
   ],
-  { number: 1, name: "A", slug: "01-a", par: { men: 4, women: 4 }, strokeIndex: { men: 5, women: 5 }, cardMetres: { back: 380, forward: 340 } },
+  {
+    number: 1,
+    name: "A",
+    slug: "01-a",
+    par: { men: 4, women: 4 },
+    strokeIndex: { men: 5, women: 5 },
+    cardMetres: { back: 380, forward: 340 },
+  },
 );
 
 const B_GREEN: Point = [-120, 300];
@@ -69,17 +97,51 @@ const B = hole(
     areaFeature("bunker-back", "bunker", turned(seen(B_GREEN, B_WAY, 12, 0), B_WAY, 6, 10)),
     areaFeature("wood", "wood", box(-70, 120, -15, 200)),
   ],
-  { number: 2, name: "B", slug: "02-b", par: { men: 4, women: 4 }, strokeIndex: { men: 1, women: 1 }, cardMetres: { back: 364, forward: 334 } },
+  {
+    number: 2,
+    name: "B",
+    slug: "02-b",
+    par: { men: 4, women: 4 },
+    strokeIndex: { men: 1, women: 1 },
+    cardMetres: { back: 364, forward: 334 },
+  },
 );
 
 const C = hole(
   [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 150]], { heights: [20, 10] }),
+    lineFeature(
+      "line",
+      "line-of-play",
+      [
+        [0, 0],
+        [0, 150],
+      ],
+      { heights: [20, 10] },
+    ),
     ...tees([0, 0], [0, 25], 20),
     areaFeature("green", "green", box(-17, 142, 17, 158)),
-    areaFeature("inlet", "penalty-area-red", [[-200, 30], [60, 30], [60, 120], [-30, 120], [-30, 200], [-200, 200]], { name: "Gull Inlet" }),
+    areaFeature(
+      "inlet",
+      "penalty-area-red",
+      [
+        [-200, 30],
+        [60, 30],
+        [60, 120],
+        [-30, 120],
+        [-30, 200],
+        [-200, 200],
+      ],
+      { name: "Gull Inlet" },
+    ),
   ],
-  { number: 3, name: "C", slug: "03-c", par: { men: 3, women: 3 }, strokeIndex: { men: 9, women: 9 }, cardMetres: { back: 150, forward: 125 } },
+  {
+    number: 3,
+    name: "C",
+    slug: "03-c",
+    par: { men: 3, women: 3 },
+    strokeIndex: { men: 9, women: 9 },
+    cardMetres: { back: 150, forward: 125 },
+  },
 );
 
 const D_GREEN: Point = [60, 500];
@@ -88,19 +150,53 @@ const D = hole(
   [
     lineFeature("line", "line-of-play", [[0, 0], [0, 210], [90, 390], D_GREEN], { heights: [5, 5, 5, 6] }),
     ...tees([0, 0], [0, 60], 5),
-    areaFeature("fairway", "fairway", [[-18, 130], [18, 130], [18, 205], [108, 385], [78, 480], [45, 475], [70, 390], [-18, 215]]),
+    areaFeature("fairway", "fairway", [
+      [-18, 130],
+      [18, 130],
+      [18, 205],
+      [108, 385],
+      [78, 480],
+      [45, 475],
+      [70, 390],
+      [-18, 215],
+    ]),
     areaFeature("green", "green", turned(D_GREEN, D_WAY, 18, 16)),
     areaFeature("bunker-drive", "bunker", box(-32, 220, -24, 232)),
     areaFeature("bunker-short", "bunker", turned(seen(D_GREEN, D_WAY, -16, -14), D_WAY, 6, 8)),
-    areaFeature("sea", "water", [[60, -50], [600, -50], [600, 560], [130, 560], [150, 380], [60, 150]], { name: "Sound" }),
-    lineFeature("boundary", "out-of-bounds", [[-60, -20], [-60, 560]]),
+    areaFeature(
+      "sea",
+      "water",
+      [
+        [60, -50],
+        [600, -50],
+        [600, 560],
+        [130, 560],
+        [150, 380],
+        [60, 150],
+      ],
+      { name: "Sound" },
+    ),
+    lineFeature("boundary", "out-of-bounds", [
+      [-60, -20],
+      [-60, 560],
+    ]),
   ],
-  { number: 4, name: "D", slug: "04-d", par: { men: 5, women: 5 }, strokeIndex: { men: 3, women: 3 }, cardMetres: { back: 525, forward: 465 } },
+  {
+    number: 4,
+    name: "D",
+    slug: "04-d",
+    par: { men: 5, women: 5 },
+    strokeIndex: { men: 3, women: 3 },
+    cardMetres: { back: 525, forward: 465 },
+  },
 );
 
 const E = hole(
   [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 320]]),
+    lineFeature("line", "line-of-play", [
+      [0, 0],
+      [0, 320],
+    ]),
     ...tees([0, 0], [0, 30]),
     areaFeature("fairway", "fairway", box(-16, 100, 16, 300)),
     areaFeature("green", "green", box(-12, 308, 12, 332)),
@@ -109,7 +205,14 @@ const E = hole(
     areaFeature("bunker-2", "bunker", box(-24, 316, -16, 322)),
     areaFeature("bunker-3", "bunker", box(-24, 328, -16, 334)),
   ],
-  { number: 5, name: "E", slug: "05-e", par: { men: 4, women: 4 }, strokeIndex: { men: 7, women: 7 }, cardMetres: { back: 320, forward: 290 } },
+  {
+    number: 5,
+    name: "E",
+    slug: "05-e",
+    par: { men: 4, women: 4 },
+    strokeIndex: { men: 7, women: 7 },
+    cardMetres: { back: 320, forward: 290 },
+  },
 );
 
 export const HOLES: Readonly<Record<HoleName, Hole>> = { A, B, C, D, E };

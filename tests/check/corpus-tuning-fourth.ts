@@ -1,18 +1,27 @@
-/** Held out in a third round (precision 36 of 38, recall 36 of 47); looked at since, so it belongs to the tuning part. */
+/**
+ * Held out in a third round (precision 36 of 38, recall 36 of 47); looked at since, so it belongs to the
+ * tuning part.
+ */
 import { sentence as s, type Sentence } from "./corpus.ts";
 
 export const TUNING_FOURTH: readonly Sentence[] = [
   s("A", "An honest opener: flat, straight and wide.", { level: "agrees", straight: "agrees" }),
-  s("A", "The last part of the hole rises steadily, so the second is always longer than the figure.", { uphill: "contradicts" }),
+  s("A", "The last part of the hole rises steadily, so the second is always longer than the figure.", {
+    uphill: "contradicts",
+  }),
   s("A", "Right is out of bounds, and so is anyone who argues.", { "out-of-bounds@right": "agrees" }),
   s("A", "Left is out of bounds, and so is anyone who argues.", { "out-of-bounds@left": "contradicts" }),
-  s("A", "The burn runs across the hole just in front of the green and has a long memory.", { "water@across": "agrees" }),
+  s("A", "The burn runs across the hole just in front of the green and has a long memory.", {
+    "water@across": "agrees",
+  }),
   s("A", "Whatever you do, do not be right."),
   s("A", "The bunker on the right of the green is there to catch the careful.", { "bunker@right": "agrees" }),
   s("A", "The bunker to the left of the green is there to catch the careful.", { "bunker@left": "contradicts" }),
   s("A", "The green tips back towards the burn, from back to front.", { "green-slope@back-to-front": "agrees" }),
   s("A", "Beware a green that falls away from you, front to back.", { "green-slope@front-to-back": "contradicts" }),
-  s("A", "It is no more than a drive and a pitch, and there is not a bunker to be seen.", { "!bunker": "contradicts" }),
+  s("A", "It is no more than a drive and a pitch, and there is not a bunker to be seen.", {
+    "!bunker": "contradicts",
+  }),
   s("A", "Your first bunker comes on the left, and most go in it once."),
   s("A", "There is more room on the right than you think."),
   s("A", "A ball in the burn is a ball in the burn."),
@@ -43,15 +52,24 @@ export const TUNING_FOURTH: readonly Sentence[] = [
   s("B", "Most of the green is hidden until you reach the top."),
   s("B", "The green is hidden from the fairway.", { "blind-approach": "agrees" }),
   s("B", "The flag is in plain view from the fairway.", { "!blind-approach": "contradicts" }),
-  s("B", "There is out of bounds behind the green and left of it.", { "out-of-bounds@long": "contradicts", "out-of-bounds@left": "contradicts" }),
+  s("B", "There is out of bounds behind the green and left of it.", {
+    "out-of-bounds@long": "contradicts",
+    "out-of-bounds@left": "contradicts",
+  }),
   s("B", "Try to be left of the flag, never long."),
   s("B", "Stroke index 9, and it earns it.", { "stroke-index#9": "contradicts" }),
 
   s("C", "A drop shot from a high tee over the sea.", { "tee-raised": "agrees" }),
   s("C", "It is a climb from the tee to a green on the skyline.", { uphill: "contradicts" }),
   s("C", "You must carry the inlet; there is no way round.", { "forced-carry": "agrees" }),
-  s("C", "The green is protected by bunkers on both sides.", { "bunker@left": "contradicts", "bunker@right": "contradicts" }),
-  s("C", "Pot bunkers front left and front right make it look smaller than it is.", { "bunker@short-left": "contradicts", "bunker@short-right": "contradicts" }),
+  s("C", "The green is protected by bunkers on both sides.", {
+    "bunker@left": "contradicts",
+    "bunker@right": "contradicts",
+  }),
+  s("C", "Pot bunkers front left and front right make it look smaller than it is.", {
+    "bunker@short-left": "contradicts",
+    "bunker@short-right": "contradicts",
+  }),
   s("C", "No sand, no trees, no excuses.", { "!bunker": "agrees" }),
   s("C", "Everything short is wet."),
   s("C", "Water waits on the right of the green.", { "water@right": "contradicts" }),
@@ -75,7 +93,10 @@ export const TUNING_FOURTH: readonly Sentence[] = [
   s("D", "The tee shot is blind, so ring the bell.", { "blind-tee-shot": "agrees" }),
   s("D", "There is nothing hidden from the tee."),
   s("D", "The fairway tilts from right to left, away from the sea.", { "side-slope@right-to-left": "contradicts" }),
-  s("D", "A bunker left of the fairway and another short left of the green.", { "bunker@left": "agrees", "bunker@short-left": "agrees" }),
+  s("D", "A bunker left of the fairway and another short left of the green.", {
+    "bunker@left": "agrees",
+    "bunker@short-left": "agrees",
+  }),
   s("D", "A bunker waits behind the green.", { "bunker@long": "contradicts" }),
   s("D", "The green is a big one.", { "green-large": "contradicts" }),
   s("D", "One of the few par 5s that cannot be reached in two."),
@@ -85,7 +106,10 @@ export const TUNING_FOURTH: readonly Sentence[] = [
 
   s("E", "The pond is short right of the green and not in play for most.", { "water@short-right": "agrees" }),
   s("E", "The pond is short left of the green and in play for all.", { "water@short-left": "contradicts" }),
-  s("E", "The pond lies to the left, the bunkers to the right.", { "water@left": "contradicts", "bunker@right": "contradicts" }),
+  s("E", "The pond lies to the left, the bunkers to the right.", {
+    "water@left": "contradicts",
+    "bunker@right": "contradicts",
+  }),
   s("E", "The bunkers lie to the left, the pond to the right.", { "bunker@left": "agrees", "water@right": "agrees" }),
   s("E", "If the pond were on the left it would be another hole."),
   s("E", "Play down the left side and pitch over the bunkers."),
@@ -94,5 +118,8 @@ export const TUNING_FOURTH: readonly Sentence[] = [
   s("E", "The green tilts from front to back.", { "green-slope@front-to-back": "unknown" }),
   s("E", "A short par 5.", { "par#5": "contradicts" }),
   s("E", "Four bunkers guard the left of the green.", { "bunker@left": "contradicts" }),
-  s("E", "There is a bunker short of the green and a pond beyond it.", { "bunker@short": "contradicts", "water@long": "contradicts" }),
+  s("E", "There is a bunker short of the green and a pond beyond it.", {
+    "bunker@short": "contradicts",
+    "water@long": "contradicts",
+  }),
 ];

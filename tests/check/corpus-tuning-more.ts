@@ -36,7 +36,10 @@ export const TUNING_MORE: readonly Sentence[] = [
   s("B", "Trees line the right-hand side.", { "trees@right": "contradicts" }),
   s("B", "There's sand at the back.", { "bunker@long": "agrees" }),
   s("B", "Bunkers front and back.", { "bunker@short": "contradicts", "bunker@long": "agrees" }),
-  s("B", "Out of bounds is not a worry on either side.", { "!out-of-bounds@left": "agrees", "!out-of-bounds@right": "agrees" }),
+  s("B", "Out of bounds is not a worry on either side.", {
+    "!out-of-bounds@left": "agrees",
+    "!out-of-bounds@right": "agrees",
+  }),
   s("B", "A stream crosses just short of the green.", { "water@across": "contradicts" }),
   s("B", "Anything right of the green finds sand.", { "bunker@right": "contradicts" }),
   s("B", "The climb to the green adds half a club.", { uphill: "agrees", "clubs-more#0.5": "agrees" }),
@@ -49,7 +52,10 @@ export const TUNING_MORE: readonly Sentence[] = [
   s("C", "The hole drops from tee to green.", { downhill: "agrees" }),
   s("C", "The green sits well above the tee.", { uphill: "contradicts" }),
   s("C", "Nothing but water between you and the green.", { "forced-carry": "agrees" }),
-  s("C", "A bunker front left and another back right.", { "bunker@short-left": "contradicts", "bunker@long-right": "contradicts" }),
+  s("C", "A bunker front left and another back right.", {
+    "bunker@short-left": "contradicts",
+    "bunker@long-right": "contradicts",
+  }),
   s("C", "Not a bunker in sight.", { "!bunker": "agrees" }),
   s("C", "Everything feeds from left to right.", { "green-slope@left-to-right": "agrees" }),
   s("C", "Longest of the par threes.", { longest: "agrees" }),

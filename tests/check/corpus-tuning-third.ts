@@ -1,13 +1,25 @@
-/** Held out in a second round (precision 39 of 41, recall 39 of 57); looked at since, so it belongs to the tuning part. */
+/**
+ * Held out in a second round (precision 39 of 41, recall 39 of 57); looked at since, so it belongs to the
+ * tuning part.
+ */
 import { sentence as s, type Sentence } from "./corpus.ts";
 
 export const TUNING_THIRD: readonly Sentence[] = [
-  s("A", "There is trouble enough on the right, where the boundary fence follows the hole from tee to green.", { "out-of-bounds@right": "agrees" }),
-  s("A", "The boundary is close on the left from the first stride off the tee.", { "out-of-bounds@left": "contradicts" }),
-  s("A", "The ground is flat and the way is straight, so the card tells the truth.", { level: "agrees", straight: "agrees" }),
+  s("A", "There is trouble enough on the right, where the boundary fence follows the hole from tee to green.", {
+    "out-of-bounds@right": "agrees",
+  }),
+  s("A", "The boundary is close on the left from the first stride off the tee.", {
+    "out-of-bounds@left": "contradicts",
+  }),
+  s("A", "The ground is flat and the way is straight, so the card tells the truth.", {
+    level: "agrees",
+    straight: "agrees",
+  }),
   s("A", "You go gently uphill for the last hundred yards.", { uphill: "contradicts" }),
   s("A", "Nothing about this hole is uphill.", { "!uphill": "agrees" }),
-  s("A", "The second shot is played over the burn to a green tilted towards the player.", { "green-slope@back-to-front": "agrees" }),
+  s("A", "The second shot is played over the burn to a green tilted towards the player.", {
+    "green-slope@back-to-front": "agrees",
+  }),
   s("A", "The green is tilted from right to left.", { "green-slope@right-to-left": "contradicts" }),
   s("A", "The green is narrow but deep.", { "green-narrow": "agrees", "green-deep": "agrees" }),
   s("A", "A wide and shallow green.", { "green-wide": "contradicts", "green-shallow": "contradicts" }),
@@ -83,9 +95,19 @@ export const TUNING_THIRD: readonly Sentence[] = [
   s("C", "It is a short hole in every sense."),
   s("C", "Shortest of all."),
 
-  s("D", "Out of bounds left, the sea right, and a blind drive between them.", { "out-of-bounds@left": "agrees", "water@right": "agrees", "blind-tee-shot": "agrees" }),
-  s("D", "Out of bounds right and the sea left, so keep to the middle.", { "out-of-bounds@right": "contradicts", "water@left": "contradicts" }),
-  s("D", "The hole follows the coast with the beach on your right.", { "along-sea": "agrees", "water@right": "agrees" }),
+  s("D", "Out of bounds left, the sea right, and a blind drive between them.", {
+    "out-of-bounds@left": "agrees",
+    "water@right": "agrees",
+    "blind-tee-shot": "agrees",
+  }),
+  s("D", "Out of bounds right and the sea left, so keep to the middle.", {
+    "out-of-bounds@right": "contradicts",
+    "water@left": "contradicts",
+  }),
+  s("D", "The hole follows the coast with the beach on your right.", {
+    "along-sea": "agrees",
+    "water@right": "agrees",
+  }),
   s("D", "First it bends left, then right.", { "bends@left": "agrees" }),
   s("D", "A straight par 5.", { straight: "contradicts", "par#5": "agrees" }),
   s("D", "The fairway cants towards the sea, left to right.", { "side-slope@left-to-right": "agrees" }),
@@ -94,17 +116,32 @@ export const TUNING_THIRD: readonly Sentence[] = [
   s("D", "Not a big green.", { "!green-large": "agrees" }),
   s("D", "Nobody reaches this in two.", { "!reachable-in-two": "agrees" }),
   s("D", "Most players reach in two.", { "reachable-in-two": "contradicts" }),
-  s("D", "Bunkers wait left of the fairway and short left of the green.", { "bunker@left": "agrees", "bunker@short-left": "agrees" }),
-  s("D", "Bunkers wait right of the fairway and short right of the green.", { "bunker@right": "contradicts", "bunker@short-right": "contradicts" }),
+  s("D", "Bunkers wait left of the fairway and short left of the green.", {
+    "bunker@left": "agrees",
+    "bunker@short-left": "agrees",
+  }),
+  s("D", "Bunkers wait right of the fairway and short right of the green.", {
+    "bunker@right": "contradicts",
+    "bunker@short-right": "contradicts",
+  }),
   s("D", "The drive is over a marker post."),
   s("D", "You can see where the drive lands.", { "!blind-tee-shot": "contradicts" }),
-  s("D", "No out of bounds on either side.", { "!out-of-bounds@left": "contradicts", "!out-of-bounds@right": "agrees" }),
+  s("D", "No out of bounds on either side.", {
+    "!out-of-bounds@left": "contradicts",
+    "!out-of-bounds@right": "agrees",
+  }),
   s("D", "The burn in front of the green is narrow.", { "water@short": "contradicts" }),
   s("D", "This is no place for a driver downwind."),
   s("D", "The par 5s end here with a small green.", { "green-small": "agrees" }),
 
-  s("E", "A pond right, three bunkers left, and a green between them.", { "water@right": "agrees", "bunker@left": "agrees" }),
-  s("E", "A pond left, three bunkers right, and a green between them.", { "water@left": "contradicts", "bunker@right": "contradicts" }),
+  s("E", "A pond right, three bunkers left, and a green between them.", {
+    "water@right": "agrees",
+    "bunker@left": "agrees",
+  }),
+  s("E", "A pond left, three bunkers right, and a green between them.", {
+    "water@left": "contradicts",
+    "bunker@right": "contradicts",
+  }),
   s("E", "The bunkers behind the green catch the bold.", { "bunker@long": "contradicts" }),
   s("E", "Water short of the green makes you think.", { "water@short": "contradicts" }),
   s("E", "No water on the left.", { "!water@left": "agrees" }),

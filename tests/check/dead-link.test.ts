@@ -10,13 +10,17 @@ const told = (markdown: string): string[] => {
   const place = { file: "test/holes/01-test.md", line: 20, column: 1 };
   const club = { name: "Test", language: "en", units: "yards", courses: [] } as unknown as Club;
   const measured = measureCourse(plainCourse({ rest: { tip: { markdown, place } } }));
-  return runChecks({ club, measured, today: "2026-06-01", pages: PAGES }).diagnostics
-    .filter(({ rule }) => rule === "dead-link")
+  return runChecks({ club, measured, today: "2026-06-01", pages: PAGES })
+    .diagnostics.filter(({ rule }) => rule === "dead-link")
     .map(({ line, column, message }) => `${line}:${column} ${message}`);
 };
 
 test("links to pages of the guide, to other sites, to mail and on the page are in order", () => {
-  expect(told("See [the card](../card/), [the map](../map), [the film](flyover/ \"Film\"), [the cover](../../), [us](https://club.example/), [mail](mailto:a@b.example), [below](#green). It is :carry[pond] (just).")).toEqual([]);
+  expect(
+    told(
+      'See [the card](../card/), [the map](../map), [the film](flyover/ "Film"), [the cover](../../), [us](https://club.example/), [mail](mailto:a@b.example), [below](#green). It is :carry[pond] (just).',
+    ),
+  ).toEqual([]);
 });
 
 test("a page that is not there, and an address from the root, are told with their place", () => {

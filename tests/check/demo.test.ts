@@ -18,15 +18,25 @@ beforeAll(async () => {
 /** What the check says when each hole has the tip of the hole so many further on. */
 function withTipsMoved(by: number): readonly Diagnostic[] {
   const measured = guide.courses[0]!;
-  const holes = measured.holes.map((one, i) => ({ ...one, hole: { ...one.hole, tip: measured.holes[(i + by) % measured.holes.length]!.hole.tip } }));
-  return runChecks({ club: guide.club, measured: { ...measured, holes }, today: TODAY }).diagnostics.filter(({ severity }) => severity === "error");
+  const holes = measured.holes.map((one, i) => ({
+    ...one,
+    hole: { ...one.hole, tip: measured.holes[(i + by) % measured.holes.length]!.hole.tip },
+  }));
+  return runChecks({ club: guide.club, measured: { ...measured, holes }, today: TODAY }).diagnostics.filter(
+    ({ severity }) => severity === "error",
+  );
 }
 
 /** The same of its translations; what differs in their figures is another rule's business. */
 function withTranslationsMoved(by: number): readonly Diagnostic[] {
   const measured = guide.courses[0]!;
-  const holes = measured.holes.map((one, i) => ({ ...one, hole: { ...one.hole, translations: measured.holes[(i + by) % measured.holes.length]!.hole.translations } }));
-  return runChecks({ club: guide.club, measured: { ...measured, holes }, today: TODAY }).diagnostics.filter(({ severity }) => severity === "error");
+  const holes = measured.holes.map((one, i) => ({
+    ...one,
+    hole: { ...one.hole, translations: measured.holes[(i + by) % measured.holes.length]!.hole.translations },
+  }));
+  return runChecks({ club: guide.club, measured: { ...measured, holes }, today: TODAY }).diagnostics.filter(
+    ({ severity }) => severity === "error",
+  );
 }
 
 describe("the demo", () => {

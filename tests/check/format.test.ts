@@ -3,7 +3,13 @@ import { formatJson, formatRules, tallyText } from "../../src/check/format.ts";
 import { RULES } from "../../src/check/registry.ts";
 import type { Diagnostic } from "../../src/course/diagnostic.ts";
 
-const one = (file: string, line: number, column: number, severity: Diagnostic["severity"], rule: string): Diagnostic => ({ file, line, column, severity, rule, message: `About ${rule}.` });
+const one = (
+  file: string,
+  line: number,
+  column: number,
+  severity: Diagnostic["severity"],
+  rule: string,
+): Diagnostic => ({ file, line, column, severity, rule, message: `About ${rule}.` });
 
 const report = {
   diagnostics: [
@@ -11,11 +17,14 @@ const report = {
     one("tarvay/holes/07.md", 5, 3, "warning", "card-against-ground"),
     one("tarvay/holes/07.md", 38, 112, "error", "tip-says-bends"),
   ],
-  silenced: [{ diagnostic: one("tarvay/holes/08.md", 5, 3, "warning", "card-against-ground"), because: "Reprinted in spring." }],
+  silenced: [
+    { diagnostic: one("tarvay/holes/08.md", 5, 3, "warning", "card-against-ground"), because: "Reprinted in spring." },
+  ],
 };
 
 describe("for people", () => {
-  test("sums by severity, and what was silenced", () => expect(tallyText(report)).toBe("1 error, 1 warning, 1 note; 1 silenced"));
+  test("sums by severity, and what was silenced", () =>
+    expect(tallyText(report)).toBe("1 error, 1 warning, 1 note; 1 silenced"));
   test("nothing found", () => {
     expect(tallyText({ diagnostics: [], silenced: report.silenced })).toBe("Nothing to say; 1 silenced");
   });
@@ -36,5 +45,6 @@ describe("for programs", () => {
 test("the table of rules has a line for each, with its severity and one sentence", () => {
   const lines = formatRules(RULES).trimEnd().split("\n");
   expect(lines).toHaveLength(RULES.length);
-  for (const [i, rule] of RULES.entries()) expect(lines[i]).toMatch(new RegExp(`^${rule.name} +${rule.severity} +\\S.*\\.$`));
+  for (const [i, rule] of RULES.entries())
+    expect(lines[i]).toMatch(new RegExp(`^${rule.name} +${rule.severity} +\\S.*\\.$`));
 });

@@ -12,9 +12,14 @@ import { plainCourse } from "./support.ts";
 function factsOver(surface: (point: Point) => number, lengthMetres = 380, par = 4): GroundFacts {
   const one = plainCourse({ lengthMetres, rest: { par: { men: par, women: par } } });
   const flat = measureCourse(one);
-  // The course's frame is not the tests': its origin is rounded, so the surface is laid by where the marker came to lie.
+  // The course's frame is not the tests': its origin is rounded, so the surface is laid by where the marker came to
+  // lie.
   const [x0, y0] = flat.holes[0]!.tees[0]!.marker;
-  const ground = gridOf({ west: x0 - 100, east: x0 + 100, south: y0 - 100, north: y0 + lengthMetres + 100 }, 2, ([x, y]) => surface([x - x0, y - y0]));
+  const ground = gridOf(
+    { west: x0 - 100, east: x0 + 100, south: y0 - 100, north: y0 + lengthMetres + 100 },
+    2,
+    ([x, y]) => surface([x - x0, y - y0]),
+  );
   const measured = measureCourse(one, ground);
   const facts = groundFrom(measured)(measured.holes[0]!);
   if (!facts) throw new Error("No ground.");
@@ -51,14 +56,20 @@ describe("a plane that rises 3% to the north and 2% to the east", () => {
 });
 
 test("a ridge across the fairway hides the landing ground, one before the green the green", () => {
-  const ridge = (at: number) => ([, y]: Point): number => 10 + 8 * Math.exp(-(((y - at) / 15) ** 2));
+  const ridge =
+    (at: number) =>
+    ([, y]: Point): number =>
+      10 + 8 * Math.exp(-(((y - at) / 15) ** 2));
   expect(factsOver(ridge(120)).seen.landing).toBe(0);
   expect(factsOver(ridge(120)).seen.greenFromLanding).toBe(true);
   expect(factsOver(ridge(310)).seen).toMatchObject({ landing: 1, greenFromLanding: false, flagFromLanding: false });
 });
 
 test("a green on a knoll stands above, one in a bowl below", () => {
-  const knoll = (height: number) => ([x, y]: Point): number => 10 + height * Math.exp(-((Math.hypot(x, y - 380) / 18) ** 4));
+  const knoll =
+    (height: number) =>
+    ([x, y]: Point): number =>
+      10 + height * Math.exp(-((Math.hypot(x, y - 380) / 18) ** 4));
   expect(factsOver(knoll(4)).greenAboveMetres!).toBeGreaterThan(2.5);
   expect(factsOver(knoll(-4)).greenAboveMetres!).toBeLessThan(-2.5);
 });

@@ -10,31 +10,85 @@ import { areaFeature, box, course, lineFeature, pointFeature, TEE_SETS } from ".
 import { found, plainCourse, plainHole, tipIn, tipOf } from "./support.ts";
 
 const rated = (rating: Partial<Rating>): Course =>
-  plainCourse({}, { tees: [{ ...TEE_SETS[0]!, ratings: [{ ...TEE_SETS[0]!.ratings[0]!, par: 4, courseRating: 4.2, ...rating }] }, { ...TEE_SETS[1]!, ratings: [] }] });
+  plainCourse(
+    {},
+    {
+      tees: [
+        { ...TEE_SETS[0]!, ratings: [{ ...TEE_SETS[0]!.ratings[0]!, par: 4, courseRating: 4.2, ...rating }] },
+        { ...TEE_SETS[1]!, ratings: [] },
+      ],
+    },
+  );
 
 /** Stroke indexes that keep to Appendix E: the demo's plan has them so too. */
 const GOOD_ORDER = [9, 13, 17, 7, 1, 11, 5, 15, 3, 10, 6, 16, 18, 2, 12, 4, 14, 8];
 const eighteen = (indexes: readonly number[]): Course =>
-  course(indexes.map((index, i) => plainHole({ east: i * 100, rest: { number: i + 1, strokeIndex: { men: index, women: index } } })));
+  course(
+    indexes.map((index, i) =>
+      plainHole({ east: i * 100, rest: { number: i + 1, strokeIndex: { men: index, women: index } } }),
+    ),
+  );
 
-const swapped = (a: number, b: number): number[] => GOOD_ORDER.map((index) => (index === a ? b : index === b ? a : index));
+const swapped = (a: number, b: number): number[] =>
+  GOOD_ORDER.map((index) => (index === a ? b : index === b ? a : index));
 
 const twoHoles = (gapMetres: number): Course =>
   course([plainHole(), plainHole({ east: gapMetres, rest: { number: 2 } })]);
 
 const sentence = "The drive is easy and the green is hard. ";
-const words = (count: number): string => sentence.repeat(Math.ceil(count / 9)).split(" ").slice(0, count).join(" ");
+const words = (count: number): string =>
+  sentence
+    .repeat(Math.ceil(count / 9))
+    .split(" ")
+    .slice(0, count)
+    .join(" ");
 const withTip = (markdown: string): Course => plainCourse({ rest: { tip: tipOf(markdown) } });
-const HARD = "Notwithstanding considerable environmental complications, appropriate concentration, meticulous preparation and unhurried execution invariably differentiate successful participants from unsuccessful competitors, particularly whenever meteorological circumstances deteriorate unexpectedly, necessitating comprehensive reconsideration of previously established strategic intentions, expectations, methodologies and recommendations throughout the remaining competition.";
+const HARD =
+  "Notwithstanding considerable environmental complications, appropriate concentration, meticulous preparation and unhurried execution invariably differentiate successful participants from unsuccessful competitors, particularly whenever meteorological circumstances deteriorate unexpectedly, necessitating comprehensive reconsideration of previously established strategic intentions, expectations, methodologies and recommendations throughout the remaining competition.";
 
 const bunker = (west: number, south: number) => areaFeature("pit", "bunker", box(west, south, west + 8, south + 8));
 
 /** A plain course with one photo, and what its file is like. */
 const pictured = (alt = "From the tee across the pond", notices: Course["notices"] = []): Course =>
-  plainCourse({ rest: { photos: [{ file: "test/photos/tee.jpg", alt, caption: undefined, credit: undefined, focus: undefined, taken: undefined, place: { file: "test/holes/01.md", line: 7, column: 13 } }] } }, { notices });
-const looks = (look: Partial<PhotoLook>, unused: readonly string[] = []): PhotoFacts =>
-  ({ lookOf: () => ({ widthPixels: 4000, heightPixels: 3000, bytes: 5_000_000, turned: false, saysPlace: false, ...look }), unused });
-const noticed = (until: string): Course => pictured(undefined, [{ from: undefined, until, text: "Winter tees", holes: undefined, place: { file: "test/course.yaml", line: 9, column: 5 } }]);
+  plainCourse(
+    {
+      rest: {
+        photos: [
+          {
+            file: "test/photos/tee.jpg",
+            alt,
+            caption: undefined,
+            credit: undefined,
+            focus: undefined,
+            taken: undefined,
+            place: { file: "test/holes/01.md", line: 7, column: 13 },
+          },
+        ],
+      },
+    },
+    { notices },
+  );
+const looks = (look: Partial<PhotoLook>, unused: readonly string[] = []): PhotoFacts => ({
+  lookOf: () => ({
+    widthPixels: 4000,
+    heightPixels: 3000,
+    bytes: 5_000_000,
+    turned: false,
+    saysPlace: false,
+    ...look,
+  }),
+  unused,
+});
+const noticed = (until: string): Course =>
+  pictured(undefined, [
+    {
+      from: undefined,
+      until,
+      text: "Winter tees",
+      holes: undefined,
+      place: { file: "test/course.yaml", line: 9, column: 5 },
+    },
+  ]);
 
 interface Case {
   readonly trips: Course;
@@ -44,7 +98,11 @@ interface Case {
   readonly photos?: { readonly trips: PhotoFacts; readonly passes: PhotoFacts };
 }
 
-const photoCase = (trips: PhotoFacts, passes: PhotoFacts): Case => ({ trips: pictured(), passes: pictured(), photos: { trips, passes } });
+const photoCase = (trips: PhotoFacts, passes: PhotoFacts): Case => ({
+  trips: pictured(),
+  passes: pictured(),
+  photos: { trips, passes },
+});
 
 const CASES: Readonly<Record<string, Case>> = {
   "photo-small": photoCase(looks({ widthPixels: 1199 }), looks({ widthPixels: 1200 })),
@@ -65,40 +123,131 @@ const CASES: Readonly<Record<string, Case>> = {
   "rating-range": { trips: rated({ slopeRating: 156 }), passes: rated({ slopeRating: 155 }) },
   "rating-par": { trips: rated({ par: 5 }), passes: rated({ par: 4 }) },
   // Straight from the green's middle 380 m up to the nearer marker at 40 m: 340 m north and the gap.
-  "walk-to-next-tee": { trips: twoHoles(100), passes: course([plainHole(), plainHole({ east: 30, lengthMetres: 420, rest: { number: 2 } })].map((one, i) => (i === 1 ? reversed(one) : one))) },
+  "walk-to-next-tee": {
+    trips: twoHoles(100),
+    passes: course(
+      [plainHole(), plainHole({ east: 30, lengthMetres: 420, rest: { number: 2 } })].map((one, i) =>
+        i === 1 ? reversed(one) : one,
+      ),
+    ),
+  },
   "tee-order": {
-    trips: course([{ ...plainHole(), features: plainHole().features.map((one) => (one.kind === "tee-marker" ? { ...one, tee: one.tee === "back" ? "forward" : "back" } : one)) }]),
+    trips: course([
+      {
+        ...plainHole(),
+        features: plainHole().features.map((one) =>
+          one.kind === "tee-marker" ? { ...one, tee: one.tee === "back" ? "forward" : "back" } : one,
+        ),
+      },
+    ]),
     passes: plainCourse(),
   },
-  "line-of-play-ends": { trips: plainCourse({ features: [], rest: { features: shifted(25) } }), passes: plainCourse({ rest: { features: shifted(15) } }) },
-  "far-hazard": { trips: plainCourse({ features: [bunker(130, 200)] }), passes: plainCourse({ features: [bunker(110, 200)] }) },
-  "impossible-overlap": { trips: plainCourse({ features: [bunker(9, 375)] }), passes: plainCourse({ features: [bunker(9.6, 375)] }) },
+  "line-of-play-ends": {
+    trips: plainCourse({ features: [], rest: { features: shifted(25) } }),
+    passes: plainCourse({ rest: { features: shifted(15) } }),
+  },
+  "far-hazard": {
+    trips: plainCourse({ features: [bunker(130, 200)] }),
+    passes: plainCourse({ features: [bunker(110, 200)] }),
+  },
+  "impossible-overlap": {
+    trips: plainCourse({ features: [bunker(9, 375)] }),
+    passes: plainCourse({ features: [bunker(9.6, 375)] }),
+  },
   "island-drawn-over": {
     trips: plainCourse({ features: [areaFeature("pond", "water", box(-60, 320, 60, 440))] }),
     passes: plainCourse({ features: [areaFeature("pond", "water", box(-60, 250, 60, 300))] }),
   },
   "aim-unsaid": { trips: withTip(words(60)), passes: plainCourse({ rest: { aim: "Left half" } }) },
   "crosses-boundary": {
-    trips: plainCourse({ features: [bunker(20, 200), lineFeature("wall", "out-of-bounds", [[24, 0], [24, 400]])] }),
-    passes: plainCourse({ features: [bunker(20, 200), lineFeature("wall", "out-of-bounds", [[30, 0], [30, 400]])] }),
+    trips: plainCourse({
+      features: [
+        bunker(20, 200),
+        lineFeature("wall", "out-of-bounds", [
+          [24, 0],
+          [24, 400],
+        ]),
+      ],
+    }),
+    passes: plainCourse({
+      features: [
+        bunker(20, 200),
+        lineFeature("wall", "out-of-bounds", [
+          [30, 0],
+          [30, 400],
+        ]),
+      ],
+    }),
   },
-  "survey-age": { trips: plainCourse({}, { surveyed: "2021-11-24" }), passes: plainCourse({}, { surveyed: "2021-11-25" }) },
+  "survey-age": {
+    trips: plainCourse({}, { surveyed: "2021-11-24" }),
+    passes: plainCourse({}, { surveyed: "2021-11-25" }),
+  },
   draft: { trips: plainCourse({ rest: { placeholder: ["card"] } }), passes: plainCourse() },
-  "source-licence": { trips: plainCourse({}, { brought: ["map.osm"] }), passes: plainCourse({}, { brought: ["map.osm"], sources: ["A"], credits: [{ source: 0, text: "A", licence: "B", link: undefined, files: ["map.osm"], place: { file: "test/course.yaml", line: 4, column: 5 } }] }) },
+  "source-licence": {
+    trips: plainCourse({}, { brought: ["map.osm"] }),
+    passes: plainCourse(
+      {},
+      {
+        brought: ["map.osm"],
+        sources: ["A"],
+        credits: [
+          {
+            source: 0,
+            text: "A",
+            licence: "B",
+            link: undefined,
+            files: ["map.osm"],
+            place: { file: "test/course.yaml", line: 4, column: 5 },
+          },
+        ],
+      },
+    ),
+  },
   "stream-in-play": {
-    trips: plainCourse({ features: [lineFeature("burn", "stream", [[-50, 200], [50, 210]])] }),
-    passes: plainCourse({ features: [lineFeature("burn", "stream", [[-50, 200], [-5, 210]])] }),
+    trips: plainCourse({
+      features: [
+        lineFeature("burn", "stream", [
+          [-50, 200],
+          [50, 210],
+        ]),
+      ],
+    }),
+    passes: plainCourse({
+      features: [
+        lineFeature("burn", "stream", [
+          [-50, 200],
+          [-5, 210],
+        ]),
+      ],
+    }),
   },
   "tip-length": { trips: withTip(words(59)), passes: withTip(words(60)) },
   "tip-reading": { trips: withTip(HARD), passes: withTip(words(60)) },
   "hazard-unmentioned": {
     trips: plainCourse({ features: [bunker(12, 200)], rest: { tip: tipOf("Drive down the middle.") } }),
-    passes: plainCourse({ features: [bunker(12, 200)], rest: { tip: tipOf("Drive down the middle, left of the bunker.") } }),
+    passes: plainCourse({
+      features: [bunker(12, 200)],
+      rest: { tip: tipOf("Drive down the middle, left of the bunker.") },
+    }),
   },
-  "tip-language": { trips: plainCourse({ rest: { translations: tipIn("pt-BR", "Bata no meio.") } }), passes: plainCourse({ rest: { translations: tipIn("de-AT", "In die Mitte schlagen.") } }) },
+  "tip-language": {
+    trips: plainCourse({ rest: { translations: tipIn("pt-BR", "Bata no meio.") } }),
+    passes: plainCourse({ rest: { translations: tipIn("de-AT", "In die Mitte schlagen.") } }),
+  },
   "translation-figures": {
-    trips: plainCourse({ rest: { tip: tipOf("It is :length, or :carry[pit]{tee=back}."), translations: tipIn("de", "Es sind :length oder :carry[pit]{tee=forward}.") } }),
-    passes: plainCourse({ rest: { tip: tipOf("It is :length, or :carry[pit]{tee=back}."), translations: tipIn("de", "Es sind :carry[pit]{tee=back} und :length, ja :length.") } }),
+    trips: plainCourse({
+      rest: {
+        tip: tipOf("It is :length, or :carry[pit]{tee=back}."),
+        translations: tipIn("de", "Es sind :length oder :carry[pit]{tee=forward}."),
+      },
+    }),
+    passes: plainCourse({
+      rest: {
+        tip: tipOf("It is :length, or :carry[pit]{tee=back}."),
+        translations: tipIn("de", "Es sind :carry[pit]{tee=back} und :length, ja :length."),
+      },
+    }),
   },
   "dead-link": {
     trips: plainCourse({ rest: { tip: tipOf("It is played like [the twentieth](../20/).") } }),
@@ -111,7 +260,10 @@ function reversed(one: ReturnType<typeof plainHole>): ReturnType<typeof plainHol
   return {
     ...one,
     features: [
-      lineFeature("line", "line-of-play", [[30, 420], [30, 0]]),
+      lineFeature("line", "line-of-play", [
+        [30, 420],
+        [30, 0],
+      ]),
       pointFeature("tee-back", "tee-marker", [30, 420], { tee: "back" }),
       areaFeature("green", "green", box(20, -10, 40, 10)),
     ],
@@ -120,10 +272,19 @@ function reversed(one: ReturnType<typeof plainHole>): ReturnType<typeof plainHol
 
 /** A plain hole whose line of play begins so many metres before its marker. */
 function shifted(metres: number) {
-  return plainHole().features.map((one) => (one.kind === "line-of-play" ? lineFeature("line", "line-of-play", [[0, metres], [0, 380]]) : one));
+  return plainHole().features.map((one) =>
+    one.kind === "line-of-play"
+      ? lineFeature("line", "line-of-play", [
+          [0, metres],
+          [0, 380],
+        ])
+      : one,
+  );
 }
 
-const geometryAndText = RULES.map(({ name }) => name).filter((name) => !(name.replace(/^tip-says-/, "") in CLAIM_KINDS));
+const geometryAndText = RULES.map(({ name }) => name).filter(
+  (name) => !(name.replace(/^tip-says-/, "") in CLAIM_KINDS),
+);
 
 describe("every rule", () => {
   test("has its cases here or in claim-kinds.test.ts", () => {
@@ -142,7 +303,8 @@ describe("every rule", () => {
 
 describe("card against the ground", () => {
   test("allows 3 yards on a short hole, where 2% would be less", () => {
-    const short = (card: number): Course => plainCourse({ lengthMetres: 100, rest: { par: { men: 3, women: 3 }, cardMetres: { back: card } } });
+    const short = (card: number): Course =>
+      plainCourse({ lengthMetres: 100, rest: { par: { men: 3, women: 3 }, cardMetres: { back: card } } });
     expect(found("card-against-ground", short(102.7))).toEqual([]);
     expect(found("card-against-ground", short(102.8))).toHaveLength(1);
   });
@@ -215,7 +377,8 @@ describe("ratings", () => {
     ["a Slope Rating below 55", { slopeRating: 54 }],
     ["a Course Rating far from par", { courseRating: 11 }],
     ["a Bogey Rating below the Course Rating", { bogeyRating: 4 }],
-    // Published: Slope = (Bogey Rating - Course Rating) x 5.381 for men; 8 strokes over nine holes are 16 over eighteen, a slope of 86.
+    // Published: Slope = (Bogey Rating - Course Rating) x 5.381 for men; 8 strokes over nine holes are 16 over
+    // eighteen, a slope of 86.
     ["a Slope Rating that Bogey and Course Rating do not give", { bogeyRating: 12.2, slopeRating: 110 }],
   ])("%s", (_, rating) => {
     expect(found("rating-range", rated(rating))).toHaveLength(1);
@@ -227,12 +390,28 @@ describe("ratings", () => {
 
 describe("the line of play", () => {
   test("drawn backwards is told from one that begins elsewhere", () => {
-    const backwards = plainHole().features.map((one) => (one.kind === "line-of-play" ? lineFeature("line", "line-of-play", [[0, 380], [0, 0]]) : one));
-    const messages = found("line-of-play-ends", plainCourse({ rest: { features: backwards } })).map(({ message }) => message);
+    const backwards = plainHole().features.map((one) =>
+      one.kind === "line-of-play"
+        ? lineFeature("line", "line-of-play", [
+            [0, 380],
+            [0, 0],
+          ])
+        : one,
+    );
+    const messages = found("line-of-play-ends", plainCourse({ rest: { features: backwards } })).map(
+      ({ message }) => message,
+    );
     expect(messages.join(" ")).toMatch(/begins at the green. Turn its positions round/);
   });
   test("that stops short of the green", () => {
-    const short = plainHole().features.map((one) => (one.kind === "line-of-play" ? lineFeature("line", "line-of-play", [[0, 0], [0, 360]]) : one));
+    const short = plainHole().features.map((one) =>
+      one.kind === "line-of-play"
+        ? lineFeature("line", "line-of-play", [
+            [0, 0],
+            [0, 360],
+          ])
+        : one,
+    );
     expect(found("line-of-play-ends", plainCourse({ rest: { features: short } }))).toHaveLength(1);
   });
 });
@@ -247,7 +426,8 @@ describe("hazards", () => {
   });
   test("water seen by name, by figure or by its kind is mentioned", () => {
     const pond = areaFeature("tarn", "water", box(12, 200, 30, 230), { name: "Black Tarn" });
-    const said = (markdown: string) => found("hazard-unmentioned", plainCourse({ features: [pond], rest: { tip: tipOf(markdown) } }));
+    const said = (markdown: string) =>
+      found("hazard-unmentioned", plainCourse({ features: [pond], rest: { tip: tipOf(markdown) } }));
     expect(said("Keep off Black Tarn.")).toEqual([]);
     expect(said("It is :carry[tarn] to be dry.")).toEqual([]);
     expect(said("Keep out of the water.")).toEqual([]);

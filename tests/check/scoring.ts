@@ -9,7 +9,14 @@ import type { Sentence } from "./corpus.ts";
 import { corpusFacts } from "./corpus-holes.ts";
 
 const NUMBER_IN_KEY: ReadonlySet<ClaimKind> = new Set<ClaimKind>([
-  "length", "par", "stroke-index", "clubs-more", "clubs-less", "tiers", "bunker-count", "hazard-distance",
+  "length",
+  "par",
+  "stroke-index",
+  "clubs-more",
+  "clubs-less",
+  "tiers",
+  "bunker-count",
+  "hazard-distance",
 ]);
 
 /** A claim in short: `!bunker@short-left`, `par#4`. */
@@ -54,7 +61,9 @@ export function score(sentences: readonly Sentence[], lexicon: Lexicon = ENGLISH
   const others: Miss[] = [];
   for (const sentence of sentences) {
     const hole = facts[sentence.hole];
-    const verdicts = new Map(findClaims(sentence.text, hole, lexicon).map((claim) => [claimKey(claim), judge(claim, hole, say).verdict]));
+    const verdicts = new Map(
+      findClaims(sentence.text, hole, lexicon).map((claim) => [claimKey(claim), judge(claim, hole, say).verdict]),
+    );
     for (const [key, verdict] of verdicts) {
       found++;
       const label = sentence.claims[key] ?? "nothing";
@@ -91,4 +100,5 @@ export function score(sentences: readonly Sentence[], lexicon: Lexicon = ENGLISH
   };
 }
 
-export const told = ({ sentence, key, found, labelled }: Miss): string => `${sentence.hole}: "${sentence.text}" ${key}: found ${found}, labelled ${labelled}`;
+export const told = ({ sentence, key, found, labelled }: Miss): string =>
+  `${sentence.hole}: "${sentence.text}" ${key}: found ${found}, labelled ${labelled}`;

@@ -6,7 +6,11 @@ import { measureCourse } from "../../src/measure/course.ts";
 import { club, plainCourse, TODAY } from "./support.ts";
 
 const at = (file: string): Silence["place"] => ({ file, line: 3, column: 5 });
-const silence = (rule: string, file = "test"): Silence => ({ rule, because: "The card is reprinted in spring.", place: at(file) });
+const silence = (rule: string, file = "test"): Silence => ({
+  rule,
+  because: "The card is reprinted in spring.",
+  place: at(file),
+});
 
 /** A course whose one hole trips card-against-ground, by 20 m. */
 const wrongCard = (hole: readonly Silence[], whole: readonly Silence[] = []): Course =>
@@ -27,7 +31,9 @@ describe("silence", () => {
     const { diagnostics, silenced } = run(one);
     expect(diagnostics.map(({ rule }) => rule)).not.toContain("card-against-ground");
     expect(diagnostics.map(({ rule }) => rule)).not.toContain("silence-unused");
-    expect(silenced).toMatchObject([{ because: "The card is reprinted in spring.", diagnostic: { rule: "card-against-ground" } }]);
+    expect(silenced).toMatchObject([
+      { because: "The card is reprinted in spring.", diagnostic: { rule: "card-against-ground" } },
+    ]);
   });
   test("a hole's silence does not reach the course's own file", () => {
     const one = plainCourse({ rest: { silence: [silence("survey-age")] } }, { surveyed: undefined });
@@ -36,10 +42,19 @@ describe("silence", () => {
   });
   test("one that hides nothing is a note at its place", () => {
     const one = plainCourse({ rest: { silence: [silence("card-against-ground", "test/holes/01.md")] } });
-    expect(run(one).diagnostics.find(({ rule }) => rule === "silence-unused")).toMatchObject({ severity: "note", file: "test/holes/01.md", line: 3, column: 5 });
+    expect(run(one).diagnostics.find(({ rule }) => rule === "silence-unused")).toMatchObject({
+      severity: "note",
+      file: "test/holes/01.md",
+      line: 3,
+      column: 5,
+    });
   });
   test("one that names no rule is a warning", () => {
-    expect(run(plainCourse({ rest: { silence: [silence("card-vs-ground")] } })).diagnostics.find(({ rule }) => rule === "silence-unknown")).toMatchObject({ severity: "warning" });
+    expect(
+      run(plainCourse({ rest: { silence: [silence("card-vs-ground")] } })).diagnostics.find(
+        ({ rule }) => rule === "silence-unknown",
+      ),
+    ).toMatchObject({ severity: "warning" });
   });
 });
 
@@ -49,7 +64,9 @@ describe("a check", () => {
     const { diagnostics } = run(one);
     const input = { club: club([one]), measured: measureCourse(one), today: TODAY };
     expect(runChecks(input).diagnostics).toEqual(diagnostics);
-    const keys = diagnostics.map(({ file, line, column }) => `${file} ${String(line).padStart(5)} ${String(column).padStart(5)}`);
+    const keys = diagnostics.map(
+      ({ file, line, column }) => `${file} ${String(line).padStart(5)} ${String(column).padStart(5)}`,
+    );
     expect(keys).toEqual([...keys].sort());
   });
   test("is the same twice over", () => {

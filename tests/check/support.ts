@@ -51,16 +51,33 @@ export function found(rule: string, one: Course, asked: Asked = {}): Diagnostic[
   return diagnostics.filter((diagnostic) => diagnostic.rule === rule);
 }
 
-const tip = (markdown: string): Hole["tip"] => ({ markdown, place: { file: "test/holes/01.md", line: 20, column: 1 } });
+const tip = (markdown: string): Hole["tip"] => ({
+  markdown,
+  place: { file: "test/holes/01.md", line: 20, column: 1 },
+});
 
 /**
  * What a rule says of a tip on one of the corpus's holes, with features added or put in the place of their namesakes.
  *
  * @param language of the tip, where it is not the club's English
  */
-export function foundInTip(rule: string, name: HoleName, markdown: string, more: readonly Feature[] = [], language?: string): Diagnostic[] {
+export function foundInTip(
+  rule: string,
+  name: HoleName,
+  markdown: string,
+  more: readonly Feature[] = [],
+  language?: string,
+): Diagnostic[] {
   const written = language === undefined ? tip(markdown) : { ...tip(markdown), language };
-  const holes = CORPUS_COURSE.holes.map((one) => (one.name === name ? { ...one, tip: written, features: [...one.features.filter(({ id }) => more.every((other) => other.id !== id)), ...more] } : one));
+  const holes = CORPUS_COURSE.holes.map((one) =>
+    one.name === name
+      ? {
+          ...one,
+          tip: written,
+          features: [...one.features.filter(({ id }) => more.every((other) => other.id !== id)), ...more],
+        }
+      : one,
+  );
   return found(rule, { ...CORPUS_COURSE, holes }, { ground: corpusGround });
 }
 
@@ -75,7 +92,10 @@ export interface Plain {
 export function plainHole({ lengthMetres = 380, east = 0, features = [], rest = {} }: Plain = {}): Hole {
   return hole(
     [
-      lineFeature("line", "line-of-play", [[east, 0], [east, lengthMetres]]),
+      lineFeature("line", "line-of-play", [
+        [east, 0],
+        [east, lengthMetres],
+      ]),
       pointFeature("tee-back", "tee-marker", [east, 0], { tee: "back" }),
       pointFeature("tee-forward", "tee-marker", [east, 40], { tee: "forward" }),
       areaFeature("green", "green", box(east - 10, lengthMetres - 10, east + 10, lengthMetres + 10)),
@@ -86,9 +106,23 @@ export function plainHole({ lengthMetres = 380, east = 0, features = [], rest = 
 }
 
 /** A hole's translation that says only its tip, in `01.<language>.md`. */
-export const tipIn = (language: string, markdown: string, features: Readonly<Record<string, string>> = {}): Hole["translations"] => {
+export const tipIn = (
+  language: string,
+  markdown: string,
+  features: Readonly<Record<string, string>> = {},
+): Hole["translations"] => {
   const place = { file: `test/holes/01.${language}.md`, line: 4, column: 1 };
-  return { [language]: { name: undefined, aim: undefined, features, notices: [], photos: {}, place: { ...place, line: 1 }, tip: { markdown, place, language } } };
+  return {
+    [language]: {
+      name: undefined,
+      aim: undefined,
+      features,
+      notices: [],
+      photos: {},
+      place: { ...place, line: 1 },
+      tip: { markdown, place, language },
+    },
+  };
 };
 
 export const plainCourse = (plain: Plain = {}, rest: Partial<Course> = {}): Course => course([plainHole(plain)], rest);

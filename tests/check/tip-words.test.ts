@@ -5,7 +5,10 @@ import type { Area, Point } from "../../src/geo/position.ts";
 
 describe("words and sentences", () => {
   test("a figure is one word and ends no sentence", () => {
-    expect(wordsOfTip("It is :carry[burn]{tee=back n=2} to carry. Go!")).toMatchObject({ sentences: 2, words: ["It", "is", "figure", "to", "carry", "Go"] });
+    expect(wordsOfTip("It is :carry[burn]{tee=back n=2} to carry. Go!")).toMatchObject({
+      sentences: 2,
+      words: ["It", "is", "figure", "to", "carry", "Go"],
+    });
   });
   test("paragraphs without a stop are sentences", () => {
     expect(wordsOfTip("Short\n\nand sweet").sentences).toBe(2);
@@ -13,7 +16,17 @@ describe("words and sentences", () => {
 });
 
 describe("syllables", () => {
-  test.each([["the", 1], ["bunker", 2], ["green", 1], ["machair", 2], ["played", 1], ["needed", 2], ["little", 2], ["obstruction", 3], ["horses", 2]] as const)("%s has %i", (word, count) => {
+  test.each([
+    ["the", 1],
+    ["bunker", 2],
+    ["green", 1],
+    ["machair", 2],
+    ["played", 1],
+    ["needed", 2],
+    ["little", 2],
+    ["obstruction", 3],
+    ["horses", 2],
+  ] as const)("%s has %i", (word, count) => {
     expect(syllables(word)).toBe(count);
   });
 });
@@ -25,7 +38,13 @@ test("reading ease by hand: 206.835 - 1.015 x 6 / 1 - 84.6 x 6 / 6 = 116.145", (
 
 describe("shared ground", () => {
   const square = (x: number, y: number, size: number): Area => {
-    const ring: Point[] = [[x, y], [x + size, y], [x + size, y + size], [x, y + size], [x, y]];
+    const ring: Point[] = [
+      [x, y],
+      [x + size, y],
+      [x + size, y + size],
+      [x, y + size],
+      [x, y],
+    ];
     return [ring];
   };
   test.each([
@@ -39,7 +58,15 @@ describe("shared ground", () => {
     expect(sharedSquareMetres(a, b)).toBeCloseTo(squareMetres, 9);
   });
   test("crossing bars that hold none of each other's corners", () => {
-    const bar = (x0: number, y0: number, x1: number, y1: number): Area => [[[x0, y0], [x1, y0], [x1, y1], [x0, y1], [x0, y0]]];
+    const bar = (x0: number, y0: number, x1: number, y1: number): Area => [
+      [
+        [x0, y0],
+        [x1, y0],
+        [x1, y1],
+        [x0, y1],
+        [x0, y0],
+      ],
+    ];
     expect(sharedSquareMetres(bar(-10, -1, 10, 1), bar(-1, -10, 1, 10))).toBeCloseTo(4, 9);
   });
 });

@@ -36,7 +36,10 @@ beforeAll(async () => {
 /** What the check says when each hole has the tips of the hole so many further on. */
 function checked(tipsMovedBy = 0): readonly Diagnostic[] {
   const { holes } = measured;
-  const moved = holes.map((one, i): MeasuredHole => ({ ...one, hole: { ...one.hole, tip: holes[(i + tipsMovedBy) % holes.length]!.hole.tip } }));
+  const moved = holes.map((one, i): MeasuredHole => ({
+    ...one,
+    hole: { ...one.hole, tip: holes[(i + tipsMovedBy) % holes.length]!.hole.tip },
+  }));
   return runChecks({ club: guide.club, measured: { ...measured, holes: moved }, today: TODAY }).diagnostics;
 }
 
@@ -81,7 +84,9 @@ describe("Sallowmere", () => {
 
   test("has ratings that are possible, and higher ones for longer tees", () => {
     for (const gender of GENDERS) {
-      const rated = measured.course.tees.flatMap(({ ratings }) => ratings.filter((rating) => rating.gender === gender));
+      const rated = measured.course.tees.flatMap(({ ratings }) =>
+        ratings.filter((rating) => rating.gender === gender),
+      );
       expect(rated.length).toBeGreaterThan(1);
       for (const { slopeRating, courseRating, bogeyRating } of rated) {
         // Rules of Handicapping, definition of Slope Rating.
@@ -109,7 +114,16 @@ describe("Sallowmere", () => {
     for (const one of measured.holes) {
       for (const tip of everyTip(one.hole)) {
         for (const { tee } of one.tees) {
-          const { text } = renderTip(one, { units: guide.club.units, idPrefix: "tip", tee: tee.id, words: words(tip.language ?? guide.club.language).tell }, tip);
+          const { text } = renderTip(
+            one,
+            {
+              units: guide.club.units,
+              idPrefix: "tip",
+              tee: tee.id,
+              words: words(tip.language ?? guide.club.language).tell,
+            },
+            tip,
+          );
           expect(text, `${one.hole.number} ${tee.name}`).not.toMatch(/:[a-z]+[[{]|–|undefined|NaN/);
           expect(text).toMatch(/\d/);
         }
@@ -140,12 +154,23 @@ describe("Sallowmere", () => {
     const of = (kind: string) => features.filter((feature) => feature.kind === kind);
     expect(guide.club.units).toBe("metres");
     expect(of("fairway").filter(({ geometry }) => geometry.type === "MultiPolygon").length).toBeGreaterThan(1);
-    expect(features.filter(({ tags, geometry }) => tags["natural"] === "water" && geometry.type === "Polygon" && geometry.coordinates.length > 1).length).toBe(2);
+    expect(
+      features.filter(
+        ({ tags, geometry }) =>
+          tags["natural"] === "water" && geometry.type === "Polygon" && geometry.coordinates.length > 1,
+      ).length,
+    ).toBe(2);
     expect(of("driving-range").length).toBe(1);
-    expect(features.filter(({ tags }) => tags["natural"] === "tree_row").every(({ geometry, heightMetres }) => geometry.type === "LineString" && heightMetres! > 0)).toBe(true);
+    expect(
+      features
+        .filter(({ tags }) => tags["natural"] === "tree_row")
+        .every(({ geometry, heightMetres }) => geometry.type === "LineString" && heightMetres! > 0),
+    ).toBe(true);
     expect(of("tree").some(({ geometry }) => geometry.type === "MultiPoint")).toBe(true);
     expect(measured.holes.some(({ tees }) => tees.length < measured.course.tees.length)).toBe(true);
     expect(measured.holes.some(({ hole }) => hole.par.men !== hole.par.women)).toBe(true);
-    expect(new Set(measured.holes.flatMap(({ tees }) => tees[0]!.bends.map(({ side }) => side)))).toEqual(new Set(["left", "right"]));
+    expect(new Set(measured.holes.flatMap(({ tees }) => tees[0]!.bends.map(({ side }) => side)))).toEqual(
+      new Set(["left", "right"]),
+    );
   });
 });

@@ -28,7 +28,10 @@ beforeAll(async () => {
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
 const OF_A_COURSE = [
-  ...["1", "2", "3", "4", "5", "6", "7", "8", "9"].flatMap((hole) => [`course-1/${hole}/`, `course-1/${hole}/flyover/`]),
+  ...["1", "2", "3", "4", "5", "6", "7", "8", "9"].flatMap((hole) => [
+    `course-1/${hole}/`,
+    `course-1/${hole}/flyover/`,
+  ]),
   ...["book", "card", "figures", "map", "tour"].map((page) => `course-1/${page}/`),
 ];
 const IN_ENGLISH = ["", ...OF_A_COURSE];
@@ -70,9 +73,17 @@ describe("a club of one course, in two languages", () => {
 
   test("carries the notices of what it ships: every package that a script or a font comes from, linked from every page", async () => {
     const text = await readFile(join(out, "licences.txt"), "utf8");
-    for (const name of ["@fontsource/besley", "@fontsource-variable/source-sans-3", "@fontsource/source-sans-3", "maplibre-gl"]) expect(text).toMatch(new RegExp(`^${name} \\d`, "m"));
+    for (const name of [
+      "@fontsource/besley",
+      "@fontsource-variable/source-sans-3",
+      "@fontsource/source-sans-3",
+      "maplibre-gl",
+    ])
+      expect(text).toMatch(new RegExp(`^${name} \\d`, "m"));
     for (const page of ONE_COURSE) {
-      expect(await readFile(join(out, page.endsWith(".html") ? page : `${page}index.html`), "utf8"), page).toContain(`href="${BASE}licences.txt"`);
+      expect(await readFile(join(out, page.endsWith(".html") ? page : `${page}index.html`), "utf8"), page).toContain(
+        `href="${BASE}licences.txt"`,
+      );
     }
   });
 
@@ -96,7 +107,9 @@ describe("a club of one course, in two languages", () => {
     const sitemap = await readFile(join(out, "sitemap.xml"), "utf8");
     const listed = [...sitemap.matchAll(/<loc>([^<]*)<\/loc>/g)].map(([, address]) => address!);
     const origin = `https://example.org${BASE}`;
-    expect(listed.map((address) => address.slice(origin.length)).sort()).toEqual((await builtPages(out)).filter((page) => page !== "404.html"));
+    expect(listed.map((address) => address.slice(origin.length)).sort()).toEqual(
+      (await builtPages(out)).filter((page) => page !== "404.html"),
+    );
     expect(listed.every((address) => address.startsWith(origin))).toBe(true);
     expect(await readFile(join(out, "robots.txt"), "utf8")).toContain(`Sitemap: ${origin}sitemap.xml`);
     for (const address of listed) {
@@ -104,18 +117,32 @@ describe("a club of one course, in two languages", () => {
       expect(/<link rel="canonical" href="([^"]*)"/.exec(html)?.[1]).toBe(address);
     }
     for (const page of IN_ENGLISH) {
-      const alternates = [["en", `${origin}${page}`], ["de", `${origin}de/${page}`], ["x-default", `${origin}${page}`]];
+      const alternates = [
+        ["en", `${origin}${page}`],
+        ["de", `${origin}de/${page}`],
+        ["x-default", `${origin}${page}`],
+      ];
       for (const own of [page, `de/${page}`]) {
         const html = await readFile(join(out, own, "index.html"), "utf8");
-        expect([...html.matchAll(/<link rel="alternate" hreflang="([^"]*)" href="([^"]*)"/g)].map(([, language, address]) => [language, address]), own).toEqual(alternates);
+        expect(
+          [...html.matchAll(/<link rel="alternate" hreflang="([^"]*)" href="([^"]*)"/g)].map(
+            ([, language, address]) => [language, address],
+          ),
+          own,
+        ).toEqual(alternates);
       }
     }
     const hole1 = await readFile(join(out, "course-1/1/index.html"), "utf8");
     const picture = /<meta property="og:image" content="([^"]*)"/.exec(hole1)?.[1] ?? "";
     expect(picture.startsWith(origin)).toBe(true);
     // A JPEG's first bytes (ITU-T T.81, B.1.1.3: SOI, then a marker).
-    expect((await readFile(join(out, picture.slice(origin.length)))).subarray(0, 3)).toEqual(Buffer.from([0xff, 0xd8, 0xff]));
-    const data = /<script type="application\/ld\+json">(.*?)<\/script>/.exec(await readFile(join(out, "index.html"), "utf8"))?.[1] ?? "";
+    expect((await readFile(join(out, picture.slice(origin.length)))).subarray(0, 3)).toEqual(
+      Buffer.from([0xff, 0xd8, 0xff]),
+    );
+    const data =
+      /<script type="application\/ld\+json">(.*?)<\/script>/.exec(
+        await readFile(join(out, "index.html"), "utf8"),
+      )?.[1] ?? "";
     expect(JSON.parse(data)).toMatchObject({ "@type": "GolfCourse", url: origin, hasMap: `${origin}course-1/map/` });
   });
 
@@ -124,7 +151,10 @@ describe("a club of one course, in two languages", () => {
     expect(html).toContain('data-field="carry"');
     expect(html).toContain("data-own-shots");
     expect(html).not.toMatch(/data-dial|data-field="(?:speed|from|temperature)"/);
-    const { level, from } = JSON.parse(await readFile(join(out, "course-1/1/ground.json"), "utf8")) as { level?: boolean; from: Record<string, { line: unknown[] }> };
+    const { level, from } = JSON.parse(await readFile(join(out, "course-1/1/ground.json"), "utf8")) as {
+      level?: boolean;
+      from: Record<string, { line: unknown[] }>;
+    };
     expect(level).toBe(true);
     for (const { line } of Object.values(from)) expect(line.length).toBeGreaterThanOrEqual(2);
     expect(Object.keys(from).length).toBeGreaterThan(0);
@@ -133,8 +163,23 @@ describe("a club of one course, in two languages", () => {
   test("comes out with the same bytes again in the place of the last, whatever the environment says", async () => {
     const before = await fingerprint(out);
     expect(Object.keys(before).length).toBeGreaterThan(13);
-    const settings = { BASE_URL: "/elsewhere/", SITE: "https://example.com", PROD: "", DEV: "1", MODE: "x", SSR: "", ASSETS_PREFIX: "x", NODE_ENV: "development", TZ: "Pacific/Chatham", LANG: "de_DE.UTF-8" };
-    const again = await run(BUILD, ["--content", content, "--out", out, "--base", BASE, "--site", "https://example.org"], settings);
+    const settings = {
+      BASE_URL: "/elsewhere/",
+      SITE: "https://example.com",
+      PROD: "",
+      DEV: "1",
+      MODE: "x",
+      SSR: "",
+      ASSETS_PREFIX: "x",
+      NODE_ENV: "development",
+      TZ: "Pacific/Chatham",
+      LANG: "de_DE.UTF-8",
+    };
+    const again = await run(
+      BUILD,
+      ["--content", content, "--out", out, "--base", BASE, "--site", "https://example.org"],
+      settings,
+    );
     expect(again.code).toBe(0);
     expect(await fingerprint(out)).toEqual(before);
     expect(await readdir(join(folder, "public"))).toEqual(["guide"]);
@@ -182,7 +227,9 @@ describe("content with mistakes", () => {
 
   test("stops `astro build` too", async () => {
     const target = join(folder, "plain-astro");
-    const { code, stdout, stderr } = await run("node_modules/astro/bin/astro.mjs", ["build", "--outDir", target], { MARRAM_CONTENT: broken });
+    const { code, stdout, stderr } = await run("node_modules/astro/bin/astro.mjs", ["build", "--outDir", target], {
+      MARRAM_CONTENT: broken,
+    });
     expect(code).toBe(1);
     expect(`${stdout}${stderr}`).toContain(`${broken}/course-1/holes/02-hole.md:4:6: par is "four"`);
     expect(`${stdout}${stderr}`).toContain("3 mistakes in 3 files. Nothing was built.");
@@ -230,13 +277,25 @@ describe("a target that is not ours", () => {
     await mkdir(mine);
     await writeFile(join(mine, "letter.txt"), "Dear");
     await writeFile(join(folder, "file"), "");
-    expect(await refused("--content", content, "--out", mine)).toMatchInlineSnapshot(`"The guide cannot be written to FOLDER/mine: it is not empty, and what is in it was not made by Marram. Name a folder of its own: --out dist."`);
+    expect(await refused("--content", content, "--out", mine)).toMatchInlineSnapshot(
+      `"The guide cannot be written to FOLDER/mine: it is not empty, and what is in it was not made by Marram. Name a folder of its own: --out dist."`,
+    );
     expect(await readdir(mine)).toEqual(["letter.txt"]);
-    expect(await refused("--content", content, "--out", content)).toMatchInlineSnapshot(`"The guide cannot be written to FOLDER/content: that is the content folder. Name a folder of its own: --out dist."`);
-    expect(await refused("--content", content, "--out", folder)).toMatchInlineSnapshot(`"The guide cannot be written to FOLDER: the content folder lies in it. Name a folder of its own: --out dist."`);
-    expect(await refused("--content", content, "--out", join(content, "course-1/guide"))).toMatchInlineSnapshot(`"The guide cannot be written to FOLDER/content/course-1/guide: it lies in the content folder. Name a folder of its own: --out dist."`);
-    expect(await refused("--content", content, "--out", "/")).toMatchInlineSnapshot(`"The guide cannot be written to /: that is the root of the disk. Name a folder of its own: --out dist."`);
-    expect(await refused("--content", content, "--out", join(folder, "file"))).toMatchInlineSnapshot(`"The guide cannot be written to FOLDER/file: it is a file. Name a folder of its own: --out dist."`);
+    expect(await refused("--content", content, "--out", content)).toMatchInlineSnapshot(
+      `"The guide cannot be written to FOLDER/content: that is the content folder. Name a folder of its own: --out dist."`,
+    );
+    expect(await refused("--content", content, "--out", folder)).toMatchInlineSnapshot(
+      `"The guide cannot be written to FOLDER: the content folder lies in it. Name a folder of its own: --out dist."`,
+    );
+    expect(await refused("--content", content, "--out", join(content, "course-1/guide"))).toMatchInlineSnapshot(
+      `"The guide cannot be written to FOLDER/content/course-1/guide: it lies in the content folder. Name a folder of its own: --out dist."`,
+    );
+    expect(await refused("--content", content, "--out", "/")).toMatchInlineSnapshot(
+      `"The guide cannot be written to /: that is the root of the disk. Name a folder of its own: --out dist."`,
+    );
+    expect(await refused("--content", content, "--out", join(folder, "file"))).toMatchInlineSnapshot(
+      `"The guide cannot be written to FOLDER/file: it is a file. Name a folder of its own: --out dist."`,
+    );
     expect(await readFile(join(content, "club.yaml"), "utf8")).toContain("Sample Links");
   });
 });

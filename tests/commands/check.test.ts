@@ -37,7 +37,9 @@ test("content with a mistake in its figures and one in its fields", async () => 
 test("a tip that the ground contradicts is an error, for people and for programs, and the build refuses it", async () => {
   await withClub(async (folder) => {
     // Hole 1 is a straight par 4 with a pond to carry and a bunker left.
-    await plant(folder, [{ file: hole(1), from: "It is :carry[pond]", to: "There is no water on this hole. It is :carry[pond]" }]);
+    await plant(folder, [
+      { file: hole(1), from: "It is :carry[pond]", to: "There is no water on this hole. It is :carry[pond]" },
+    ]);
     const told = await run(CHECK, ["--content", folder]);
     expect(told.code).toBe(1);
     expect(told.stdout).toMatch(/01-hole\.md:18:10: The tip says "no water", but Pond .* \(tip-says-water\)/);
@@ -49,7 +51,10 @@ test("a tip that the ground contradicts is an error, for people and for programs
       diagnostics: { file: string; line: number; severity: string; rule: string }[];
     };
     expect([version, counts["error"]]).toEqual([1, 1]);
-    expect(diagnostics.find(({ severity }) => severity === "error")).toMatchObject({ file: "course-1/holes/01-hole.md", line: 18 });
+    expect(diagnostics.find(({ severity }) => severity === "error")).toMatchObject({
+      file: "course-1/holes/01-hole.md",
+      line: 18,
+    });
     const built = await run("src/commands/build.ts", ["--content", folder, "--out", `${folder}-site`]);
     expect(built.code).toBe(1);
     expect(built.stderr).toContain("Nothing was built.");

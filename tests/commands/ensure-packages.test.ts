@@ -20,7 +20,11 @@ afterEach(() => rm(folder, { recursive: true, force: true }));
 
 type Packages = Readonly<Record<string, { version?: string; optional?: boolean }>>;
 
-async function calls(wanted: Packages, present: Packages | undefined, exitCode = 0): Promise<{ status: number | null; stdout: string }> {
+async function calls(
+  wanted: Packages,
+  present: Packages | undefined,
+  exitCode = 0,
+): Promise<{ status: number | null; stdout: string }> {
   await writeFile(join(folder, "package-lock.json"), JSON.stringify({ packages: wanted }));
   if (present) await writeFile(join(folder, "node_modules/.package-lock.json"), JSON.stringify({ packages: present }));
   await writeFile(join(folder, "bin/npm"), `#!/bin/sh\necho "npm was called: $*"\nexit ${exitCode}\n`);
@@ -32,7 +36,11 @@ async function calls(wanted: Packages, present: Packages | undefined, exitCode =
   return { status, stdout };
 }
 
-const WANTED: Packages = { "": {}, "node_modules/a": { version: "1.0.0" }, "node_modules/other-system": { version: "2.0.0", optional: true } };
+const WANTED: Packages = {
+  "": {},
+  "node_modules/a": { version: "1.0.0" },
+  "node_modules/other-system": { version: "2.0.0", optional: true },
+};
 
 test("nothing is installed when all is there, less what is for other systems", async () => {
   expect(await calls(WANTED, { "node_modules/a": { version: "1.0.0" } })).toEqual({ status: 0, stdout: "" });
@@ -42,7 +50,10 @@ test.each<[string, Packages | undefined]>([
   ["there are no packages", undefined],
   ["one is missing", {}],
   ["one is of another version", { "node_modules/a": { version: "1.0.1" } }],
-  ["an optional one is of another version", { "node_modules/a": { version: "1.0.0" }, "node_modules/other-system": { version: "1.0.0" } }],
+  [
+    "an optional one is of another version",
+    { "node_modules/a": { version: "1.0.0" }, "node_modules/other-system": { version: "1.0.0" } },
+  ],
 ])("npm ci runs when %s", async (_, present) => {
   const { status, stdout } = await calls(WANTED, present);
   expect(status).toBe(0);

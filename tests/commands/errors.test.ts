@@ -1,4 +1,7 @@
-/** How commands end badly: one sentence with place and remedy, never a stack trace, and an exit code that the help states. */
+/**
+ * How commands end badly: one sentence with place and remedy, never a stack trace, and an exit code that the
+ * help states.
+ */
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -15,11 +18,14 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-test.each(["build", "serve", "check", "new", "bring", "export", "paper", "film", "dev"])("%s says in its help how it ends", async (command) => {
-  const { code, stdout, stderr } = await run(`src/commands/${command}.ts`, ["--help"]);
-  expect([code, stderr]).toEqual([0, ""]);
-  expect(stdout.endsWith(`${EXIT_CODES}\n`)).toBe(true);
-});
+test.each(["build", "serve", "check", "new", "bring", "export", "paper", "film", "dev"])(
+  "%s says in its help how it ends",
+  async (command) => {
+    const { code, stdout, stderr } = await run(`src/commands/${command}.ts`, ["--help"]);
+    expect([code, stderr]).toEqual([0, ""]);
+    expect(stdout.endsWith(`${EXIT_CODES}\n`)).toBe(true);
+  },
+);
 
 test.each([
   ["build", ["--out", "/proc/guide"]],
@@ -39,9 +45,21 @@ test.each([
 });
 
 test.each([
-  [Object.assign(new Error("x"), { code: "ENOSPC", path: "/a/b" }), 1, "The disk is full: /a/b (ENOSPC). Make room and run it again."],
-  [new Error("wrapped", { cause: Object.assign(new Error("x"), { code: "EROFS", path: "/a" }) }), 1, "The disk can only be read: /a (EROFS). Name a folder on another one."],
-  [new RangeError("Maximum call stack size exceeded"), 2, "A fault of Marram itself, not of what you wrote (RangeError: Maximum call stack size exceeded). Please report it, with what was run; MARRAM_TRACE=1 before the command shows where it happened."],
+  [
+    Object.assign(new Error("x"), { code: "ENOSPC", path: "/a/b" }),
+    1,
+    "The disk is full: /a/b (ENOSPC). Make room and run it again.",
+  ],
+  [
+    new Error("wrapped", { cause: Object.assign(new Error("x"), { code: "EROFS", path: "/a" }) }),
+    1,
+    "The disk can only be read: /a (EROFS). Name a folder on another one.",
+  ],
+  [
+    new RangeError("Maximum call stack size exceeded"),
+    2,
+    "A fault of Marram itself, not of what you wrote (RangeError: Maximum call stack size exceeded). Please report it, with what was run; MARRAM_TRACE=1 before the command shows where it happened.",
+  ],
 ] as const)("%s is told so", (error, code, text) => {
   expect(tellError(error)).toEqual({ text, code });
 });

@@ -7,7 +7,18 @@ import { builtPages } from "../../src/site/build/page-check.ts";
 import { run } from "../support/run.ts";
 
 const NEW = "src/commands/new.ts";
-const GOOD = ["--name", "Our Golf Club", "--course", "Our Links", "--holes", "9", "--tees", "Blue,White,Red", "--at", "lat=56.5,lon=-9"];
+const GOOD = [
+  "--name",
+  "Our Golf Club",
+  "--course",
+  "Our Links",
+  "--holes",
+  "9",
+  "--tees",
+  "Blue,White,Red",
+  "--at",
+  "lat=56.5,lon=-9",
+];
 let folder = "";
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), "marram-new-"));
@@ -40,7 +51,10 @@ test("a new club of nine holes is checked and built as it stands", async () => {
   expect(await readFile(join(out, "our-links/1/index.html"), "utf8")).toContain("This text stands for the tip");
   // Placeholders are told on every page that shows them.
   // A club of one course has its cover at the top.
-  for (const page of [...["1/", "1/flyover/", "card/", "map/", "figures/"].map((one) => `our-links/${one}`), ""]) expect(await readFile(join(out, `${page}index.html`), "utf8")).toMatch(/<aside class="draft"[^>]*><p><strong>Draft: shapes are placeholders/);
+  for (const page of [...["1/", "1/flyover/", "card/", "map/", "figures/"].map((one) => `our-links/${one}`), ""])
+    expect(await readFile(join(out, `${page}index.html`), "utf8")).toMatch(
+      /<aside class="draft"[^>]*><p><strong>Draft: shapes are placeholders/,
+    );
 });
 
 test("a folder that is not empty is left alone", async () => {

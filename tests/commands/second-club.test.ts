@@ -16,7 +16,10 @@ beforeAll(async () => {
 /** What a page says, without what only scripts read. */
 const said = async (path: string): Promise<string> => {
   const html = await readFile(join(out, path, "index.html"), "utf8");
-  return html.replaceAll(/<(script|template)\b[\s\S]*?<\/\1>/g, "").replaceAll(/<[^>]*>/g, " ").replaceAll(/\s+/g, " ");
+  return html
+    .replaceAll(/<(script|template)\b[\s\S]*?<\/\1>/g, "")
+    .replaceAll(/<[^>]*>/g, " ")
+    .replaceAll(/\s+/g, " ");
 };
 
 describe("Sallowmere", () => {
@@ -44,7 +47,9 @@ describe("Sallowmere", () => {
   });
 
   test("lays its height tiles south of the equator and east of Greenwich", () => {
-    const tiles = filesOf(join(out, "mill-course/ground")).flatMap((file) => /^(\d+)\/(\d+)\/(\d+)\.webp$/.exec(file)?.slice(1).map(Number) ?? []);
+    const tiles = filesOf(join(out, "mill-course/ground")).flatMap(
+      (file) => /^(\d+)\/(\d+)\/(\d+)\.webp$/.exec(file)?.slice(1).map(Number) ?? [],
+    );
     expect(tiles.length).toBeGreaterThan(0);
     for (let i = 0; i < tiles.length; i += 3) {
       const [zoom, column, row] = tiles.slice(i, i + 3) as [number, number, number];

@@ -15,7 +15,10 @@ const children: ChildProcess[] = [];
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), "marram-serve-"));
-  for (const [name, base] of [["rooted", "/"], ["based", "/guides/sample/"]] as const) {
+  for (const [name, base] of [
+    ["rooted", "/"],
+    ["based", "/guides/sample/"],
+  ] as const) {
     await mkdir(join(folder, name, "course-1/1"), { recursive: true });
     await writeFile(join(folder, name, "index.html"), "cover");
     await writeFile(join(folder, name, "course-1/1/index.html"), "hole one");
@@ -59,14 +62,22 @@ interface Answer {
 }
 
 /** Asks for exactly this path; `fetch` would tidy it first. */
-function ask(address: string, path: string, { method = "GET", headers = {} }: { method?: string; headers?: Record<string, string> } = {}): Promise<Answer> {
+function ask(
+  address: string,
+  path: string,
+  { method = "GET", headers = {} }: { method?: string; headers?: Record<string, string> } = {},
+): Promise<Answer> {
   const { hostname, port } = new URL(address);
   return new Promise((resolve, reject) => {
     request({ hostname: hostname.replace(/^\[|\]$/g, ""), port, path, method, headers }, (response) => {
       let body = "";
       response.setEncoding("utf8").on("data", (text: string) => (body += text));
-      response.on("end", () => resolve({ status: response.statusCode, location: response.headers.location, headers: response.headers, body }));
-    }).on("error", reject).end();
+      response.on("end", () =>
+        resolve({ status: response.statusCode, location: response.headers.location, headers: response.headers, body }),
+      );
+    })
+      .on("error", reject)
+      .end();
   });
 }
 
@@ -90,7 +101,14 @@ test("a guide below a path answers there only", async () => {
 
 test("nothing outside the folder, and none of its hidden files", async () => {
   const address = await serve("--out", join(folder, "rooted"));
-  for (const path of ["/../secret.txt", "/..%2fsecret.txt", "/%2e%2e/secret.txt", "//../secret.txt", "/course-1/../../secret.txt", "/.marram.json"]) {
+  for (const path of [
+    "/../secret.txt",
+    "/..%2fsecret.txt",
+    "/%2e%2e/secret.txt",
+    "//../secret.txt",
+    "/course-1/../../secret.txt",
+    "/.marram.json",
+  ]) {
     const { status, body } = await ask(address, path);
     expect(status, path).not.toBe(200);
     expect(body, path).not.toContain("secret");
@@ -100,7 +118,11 @@ test("nothing outside the folder, and none of its hidden files", async () => {
 test("ranges: a part is sent, and a part that is not there is refused with the file's size", async () => {
   const address = await serve("--out", join(folder, "rooted"));
   const part = (range: string): Promise<Answer> => ask(address, "/course-1/1/", { headers: { Range: range } });
-  expect(await part("bytes=0-3")).toMatchObject({ status: 206, body: "hole", headers: { "content-range": "bytes 0-3/8" } });
+  expect(await part("bytes=0-3")).toMatchObject({
+    status: 206,
+    body: "hole",
+    headers: { "content-range": "bytes 0-3/8" },
+  });
   expect(await part("bytes=-3")).toMatchObject({ status: 206, body: "one" });
   for (const range of ["bytes=5-2", "bytes=8-", "bytes=99-100", "bytes=-0"]) {
     expect(await part(range), range).toMatchObject({ status: 416, headers: { "content-range": "bytes */8" } });
@@ -114,7 +136,9 @@ test("every method but GET and HEAD is refused, and what is allowed is said", as
   const { hostname: host, port } = new URL(await serve("--out", join(folder, "rooted"), "--host", "127.0.0.1"));
   for (const method of ["POST", "PUT", "DELETE", "PATCH", "OPTIONS", "TRACE", "CONNECT"]) {
     const answer = await new Promise<string>((resolve) => {
-      const socket = connect({ port: Number(port), host }, () => socket.write(`${method} / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`));
+      const socket = connect({ port: Number(port), host }, () =>
+        socket.write(`${method} / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`),
+      );
       let said = "";
       socket.on("data", (data) => (said += data.toString())).on("close", () => resolve(said));
     });
@@ -134,18 +158,42 @@ test("HEAD says what GET would send, without it", async () => {
 
 test("a name that a website pointed at this machine gets nothing; this machine's own names and addresses do", async () => {
   const address = await serve("--out", join(folder, "rooted"));
-  const as = async (host: string): Promise<number | undefined> => (await ask(address, "/", { headers: { Host: host } })).status;
-  for (const host of ["rebound.example", "rebound.example:4321", "localhost.example", "127.0.0.1.example", "[::1].example"]) expect(await as(host), host).toBe(421);
-  for (const host of ["localhost", "localhost:8080", "LOCALHOST.", "guide.localhost", "127.0.0.1:4321", "[::1]:4321", "192.0.2.7"]) expect(await as(host), host).toBe(200);
+  const as = async (host: string): Promise<number | undefined> =>
+    (await ask(address, "/", { headers: { Host: host } })).status;
+  for (const host of [
+    "rebound.example",
+    "rebound.example:4321",
+    "localhost.example",
+    "127.0.0.1.example",
+    "[::1].example",
+  ])
+    expect(await as(host), host).toBe(421);
+  for (const host of [
+    "localhost",
+    "localhost:8080",
+    "LOCALHOST.",
+    "guide.localhost",
+    "127.0.0.1:4321",
+    "[::1]:4321",
+    "192.0.2.7",
+  ])
+    expect(await as(host), host).toBe(200);
   // RFC 9112, 3.2.2: the target's own host counts where there is one.
-  expect(await ask(address, "http://rebound.example/", { headers: { Host: "localhost" } })).toMatchObject({ status: 421 });
-  expect(await ask(address, "http://localhost/course-1/1/", { headers: { Host: "rebound.example" } })).toMatchObject({ status: 200, body: "hole one" });
+  expect(await ask(address, "http://rebound.example/", { headers: { Host: "localhost" } })).toMatchObject({
+    status: 421,
+  });
+  expect(await ask(address, "http://localhost/course-1/1/", { headers: { Host: "rebound.example" } })).toMatchObject({
+    status: 200,
+    body: "hole one",
+  });
 });
 
 test("captions and the manifest say what they are", async () => {
   const address = await serve("--out", join(folder, "rooted"));
   expect((await ask(address, "/course-1/1/captions.vtt")).headers["content-type"]).toBe("text/vtt; charset=utf-8");
-  expect((await ask(address, "/manifest.webmanifest")).headers["content-type"]).toBe("application/manifest+json; charset=utf-8");
+  expect((await ask(address, "/manifest.webmanifest")).headers["content-type"]).toBe(
+    "application/manifest+json; charset=utf-8",
+  );
   expect((await ask(address, "/")).headers["content-type"]).toBe("text/html; charset=utf-8");
 });
 
@@ -159,7 +207,8 @@ test("listening beyond this machine says what that means; on this machine nothin
   const { said } = await serveAndListen("--out", join(folder, "rooted"), "--host", "0.0.0.0");
   expect(said).toContain("can read the guide, unencrypted, until you stop it");
   expect(said).toContain("To publish, copy the folder to a web host instead.");
-  for (const host of ["localhost", "127.0.0.1"]) expect((await serveAndListen("--out", join(folder, "rooted"), "--host", host)).said).not.toContain("unencrypted");
+  for (const host of ["localhost", "127.0.0.1"])
+    expect((await serveAndListen("--out", join(folder, "rooted"), "--host", host)).said).not.toContain("unencrypted");
 });
 
 test("the next free port is taken, and a port asked for is not exchanged for another", async () => {
@@ -170,14 +219,23 @@ test("the next free port is taken, and a port asked for is not exchanged for ano
   const { code, stderr } = await run(SERVE, ["--out", join(folder, "rooted"), "--port", String(port)]);
   taken.close();
   expect(code).toBe(1);
-  expect(stderr).toBe(`Port ${port} is taken or not allowed. Write another with --port, or leave it out to take the first free one.\n`);
+  expect(stderr).toBe(
+    `Port ${port} is taken or not allowed. Write another with --port, or leave it out to take the first free one.\n`,
+  );
   const [one, two] = [await serve("--out", join(folder, "rooted")), await serve("--out", join(folder, "rooted"))];
   expect(Number(new URL(two).port)).toBeGreaterThan(Number(new URL(one).port));
 });
 
 test("says what is missing", async () => {
-  expect(await run(SERVE, ["--out", folder])).toMatchObject({ code: 1, stderr: `There is no built guide in ${folder}. Run: npm run build\n` });
-  expect((await run(SERVE, ["--port", "http"])).stderr).toContain('--port is "http": expected a number from 1 to 65535.');
-  expect((await run(SERVE, ["--out", join(folder, "rooted"), "--host", "nowhere.invalid"])).stderr).toContain('--host is "nowhere.invalid": this machine has no such name or address.');
+  expect(await run(SERVE, ["--out", folder])).toMatchObject({
+    code: 1,
+    stderr: `There is no built guide in ${folder}. Run: npm run build\n`,
+  });
+  expect((await run(SERVE, ["--port", "http"])).stderr).toContain(
+    '--port is "http": expected a number from 1 to 65535.',
+  );
+  expect((await run(SERVE, ["--out", join(folder, "rooted"), "--host", "nowhere.invalid"])).stderr).toContain(
+    '--host is "nowhere.invalid": this machine has no such name or address.',
+  );
   expect((await run(SERVE, ["--prot", "1"])).stderr).toContain("Unknown option '--prot'.\n\nUsage: npm run serve");
 });

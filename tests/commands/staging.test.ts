@@ -16,7 +16,10 @@ beforeEach(async () => {
 afterEach(() => rm(folder, { recursive: true, force: true }));
 
 describe("swapping in", () => {
-  const page = (text: string) => (staging: string): Promise<void> => writeFile(join(staging, "index.html"), text);
+  const page =
+    (text: string) =>
+    (staging: string): Promise<void> =>
+      writeFile(join(staging, "index.html"), text);
 
   test("puts the new folder where the old one was", async () => {
     await swapIn(target, page("one"));
@@ -110,13 +113,16 @@ describe("a mount point", () => {
     await writeFile(join(target, "gone.html"), "old");
     await swapIn(target, (staging) => writeFile(join(staging, "index.html"), "new"), "within");
     expect((await readdir(target)).sort()).toEqual(["index.html", "lost+found"]);
-    await expect(swapIn(target, () => Promise.reject(new Error("the power went out")), "within")).rejects.toThrow("the power went out");
+    await expect(swapIn(target, () => Promise.reject(new Error("the power went out")), "within")).rejects.toThrow(
+      "the power went out",
+    );
     expect((await readdir(target)).sort()).toEqual(["index.html", "lost+found"]);
   });
 });
 
 describe("a target", () => {
-  const allowed = (path = target): Promise<void> => refuseUnlessOurs(path, join(folder, "content"), { "Marram itself": join(folder, "marram") });
+  const allowed = (path = target): Promise<void> =>
+    refuseUnlessOurs(path, join(folder, "content"), { "Marram itself": join(folder, "marram") });
 
   test("may be missing, empty, or an earlier guide", async () => {
     await allowed();
@@ -130,34 +136,49 @@ describe("a target", () => {
   });
 
   test.each<[string, () => Promise<string>]>([
-    ["a folder with something else in it", async () => {
-      await mkdir(target);
-      await writeFile(join(target, "letter.txt"), "Dear");
-      return target;
-    }],
-    ["a folder whose record is somebody else's", async () => {
-      await mkdir(target);
-      await writeFile(join(target, ".marram.json"), '{ "madeBy": "Somebody", "base": "/", "pages": 1 }');
-      return target;
-    }],
-    ["a file", async () => {
-      await writeFile(target, "");
-      return target;
-    }],
-    ["a link to a guide", async () => {
-      await mkdir(join(folder, "other"));
-      await writeRecord(join(folder, "other"), { madeBy: "Marram", base: "/", pages: 1, languages: ["en"] });
-      await symlink(join(folder, "other"), target);
-      return target;
-    }],
+    [
+      "a folder with something else in it",
+      async () => {
+        await mkdir(target);
+        await writeFile(join(target, "letter.txt"), "Dear");
+        return target;
+      },
+    ],
+    [
+      "a folder whose record is somebody else's",
+      async () => {
+        await mkdir(target);
+        await writeFile(join(target, ".marram.json"), '{ "madeBy": "Somebody", "base": "/", "pages": 1 }');
+        return target;
+      },
+    ],
+    [
+      "a file",
+      async () => {
+        await writeFile(target, "");
+        return target;
+      },
+    ],
+    [
+      "a link to a guide",
+      async () => {
+        await mkdir(join(folder, "other"));
+        await writeRecord(join(folder, "other"), { madeBy: "Marram", base: "/", pages: 1, languages: ["en"] });
+        await symlink(join(folder, "other"), target);
+        return target;
+      },
+    ],
     ["the content", async () => join(folder, "content")],
     ["a folder in the content", async () => join(folder, "content/tarvay/dist")],
     ["a folder above the content", async () => folder],
-    ["a link into the content", async () => {
-      await mkdir(join(folder, "content/tarvay"), { recursive: true });
-      await symlink(join(folder, "content"), join(folder, "alias"));
-      return join(folder, "alias/tarvay/dist");
-    }],
+    [
+      "a link into the content",
+      async () => {
+        await mkdir(join(folder, "content/tarvay"), { recursive: true });
+        await symlink(join(folder, "content"), join(folder, "alias"));
+        return join(folder, "alias/tarvay/dist");
+      },
+    ],
     ["Marram itself", async () => join(folder, "marram")],
     ["the home folder", async () => homedir()],
     ["the root", async () => "/"],
@@ -167,7 +188,10 @@ describe("a target", () => {
     try {
       await allowed(path);
     } catch (error) {
-      message = error instanceof Error && error.name === "CommandError" ? error.message : `not refused as it should be: ${String(error)}`;
+      message =
+        error instanceof Error && error.name === "CommandError"
+          ? error.message
+          : `not refused as it should be: ${String(error)}`;
     }
     expect(message.replaceAll(folder, "FOLDER").replaceAll(homedir(), "HOME")).toMatchSnapshot();
     expect(message).toContain("cannot be written to");

@@ -32,11 +32,15 @@ function filmData(): FilmData {
 }
 
 const FILES: readonly (readonly [name: string, read: (value: unknown) => unknown, written: unknown])[] = [
-  ["hole.json", readHoleData, {
-    ...holeData(measured.holes[0]!, "yards"),
-    ground: { ...TILES, tiles: "../ground/{z}/{x}/{y}.webp", encoding: "terrarium" },
-    photo: { ...TILES, tiles: "../air/{z}/{x}/{y}.webp" },
-  }],
+  [
+    "hole.json",
+    readHoleData,
+    {
+      ...holeData(measured.holes[0]!, "yards"),
+      ground: { ...TILES, tiles: "../ground/{z}/{x}/{y}.webp", encoding: "terrarium" },
+      photo: { ...TILES, tiles: "../air/{z}/{x}/{y}.webp" },
+    },
+  ],
   ["course.json", readCourseData, courseData(measured, "metres", (hole) => `${hole}/`)],
   ["ground.json", readGroundData, groundData(hills, hills.holes[0]!, "yards", words("en"))],
   ["ground.json", readGroundData, groundData(measured, measured.holes[0]!, "metres", words("en"))],
@@ -50,7 +54,9 @@ type Step = string | number;
 /** Every place in a value that holds something, the whole itself left out. */
 function placesIn(value: unknown, at: readonly Step[] = []): (readonly Step[])[] {
   if (typeof value !== "object" || value === null) return [at];
-  const parts: [Step, unknown][] = Array.isArray(value) ? value.map((part, i): [Step, unknown] => [i, part]) : Object.entries(value);
+  const parts: [Step, unknown][] = Array.isArray(value)
+    ? value.map((part, i): [Step, unknown] => [i, part])
+    : Object.entries(value);
   return [...(at.length === 0 ? [] : [at]), ...parts.flatMap(([step, part]) => placesIn(part, [...at, step]))];
 }
 
@@ -58,11 +64,17 @@ function placesIn(value: unknown, at: readonly Step[] = []): (readonly Step[])[]
 function damaged(value: unknown, [step, ...on]: readonly Step[], other: unknown): unknown {
   if (step === undefined) return other;
   if (Array.isArray(value)) return value.map((part: unknown, i) => (i === step ? damaged(part, on, other) : part));
-  return Object.fromEntries(Object.entries(value as object).map(([name, part]: [string, unknown]) => [name, name === step ? damaged(part, on, other) : part]));
+  return Object.fromEntries(
+    Object.entries(value as object).map(([name, part]: [string, unknown]) => [
+      name,
+      name === step ? damaged(part, on, other) : part,
+    ]),
+  );
 }
 
 /** As a fault names it. */
-const named = (place: readonly Step[]): string => place.map((step) => (typeof step === "number" ? `[${step}]` : `.${step}`)).join("");
+const named = (place: readonly Step[]): string =>
+  place.map((step) => (typeof step === "number" ? `[${step}]` : `.${step}`)).join("");
 
 function faultOf(read: (value: unknown) => unknown, value: unknown): string {
   try {
@@ -106,5 +118,7 @@ describe.each(FILES)("%s", (name, read, written) => {
 
 test("a film whose columns do not go on equally long is refused", () => {
   const film = filmData();
-  expect(faultOf(readFilmData, { ...film, track: { ...film.track, north: film.track.north.slice(1) } })).toContain("five columns");
+  expect(faultOf(readFilmData, { ...film, track: { ...film.track, north: film.track.north.slice(1) } })).toContain(
+    "five columns",
+  );
 });

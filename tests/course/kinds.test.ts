@@ -24,14 +24,22 @@ const withArea = (kind: FeatureKind, ring: ReturnType<typeof box>, heightMetres?
   hilly([...bare, { ...areaFeature("it", kind, ring), heightMetres }], flat);
 
 /** What a rule that looks at the ground alone asks for. */
-const NO_CONTEXT = { club: club([]), today: "2026-05-01", say: sayIn("metres"), photos: undefined, pages: undefined, factsOf: () => undefined };
+const NO_CONTEXT = {
+  club: club([]),
+  today: "2026-05-01",
+  say: sayIn("metres"),
+  photos: undefined,
+  pages: undefined,
+  factsOf: () => undefined,
+};
 
 describe("tags", () => {
   test("each says its kind, in every geometry it may have", () => {
     for (const kind of ALL_KINDS) {
       for (const tag of kindFacts(kind).tags) {
         const [key, value] = tag.split("=") as [string, string];
-        for (const type of kindFacts(kind).geometry) expect(featureKind({ [key]: value === "*" ? "yes" : value }, type), `${tag} ${type}`).toBe(kind);
+        for (const type of kindFacts(kind).geometry)
+          expect(featureKind({ [key]: value === "*" ? "yes" : value }, type), `${tag} ${type}`).toBe(kind);
       }
     }
   });
@@ -47,21 +55,32 @@ describe("tags", () => {
   });
 
   test("what no kind has is other", () => {
-    for (const tags of [{}, { natural: "geyser" }, { golf: "windmill" }, { landuse: "quarry" }]) expect(featureKind(tags, "Polygon")).toBe("other");
+    for (const tags of [{}, { natural: "geyser" }, { golf: "windmill" }, { landuse: "quarry" }])
+      expect(featureKind(tags, "Polygon")).toBe("other");
   });
 });
 
 test("a penalty area is water unless its tags name other ground, and no other kind hangs on its tags", () => {
   for (const kind of ["penalty-area-yellow", "penalty-area-red"] as const) {
-    for (const wet of [{}, { natural: "water" }, { natural: "coastline" }, { waterway: "stream" }, { man_made: "pier" }]) {
+    for (const wet of [
+      {},
+      { natural: "water" },
+      { natural: "coastline" },
+      { waterway: "stream" },
+      { man_made: "pier" },
+    ]) {
       expect(coverOf({ kind, tags: wet }), JSON.stringify(wet)).toBe("water");
     }
     for (const ground of ["scrub", "heath", "wood", "grassland", "sand", "bare_rock"]) {
-      expect(coverOf({ kind, tags: { natural: ground } })).toBe(kindFacts(featureKind({ natural: ground }, "Polygon")).cover);
+      expect(coverOf({ kind, tags: { natural: ground } })).toBe(
+        kindFacts(featureKind({ natural: ground }, "Polygon")).cover,
+      );
     }
-    for (const unknown of [{ natural: "wetland" }, { wetland: "marsh" }, { landuse: "meadow" }]) expect(coverOf({ kind, tags: unknown })).toBe("none");
+    for (const unknown of [{ natural: "wetland" }, { wetland: "marsh" }, { landuse: "meadow" }])
+      expect(coverOf({ kind, tags: unknown })).toBe("none");
   }
-  for (const kind of LAID.filter((one) => !one.startsWith("penalty"))) expect(coverOf({ kind, tags: { natural: "scrub" } })).toBe(kindFacts(kind).cover);
+  for (const kind of LAID.filter((one) => !one.startsWith("penalty")))
+    expect(coverOf({ kind, tags: { natural: "scrub" } })).toBe(kindFacts(kind).cover);
 });
 
 describe.each(LAID)("%s", (kind) => {
@@ -79,20 +98,44 @@ describe.each(LAID)("%s", (kind) => {
   });
 
   test("stands in the way of a corner if it is a hazard or must be flown, and is a risk on it if it is a boundary", () => {
-    const dogleg = hilly([...DOGLEG.filter(({ id }) => id !== "gorse" && id !== "fairway"), areaFeature("it", kind, box(10, 120, 100, 190))], flat).holes[0]!;
+    const dogleg = hilly(
+      [
+        ...DOGLEG.filter(({ id }) => id !== "gorse" && id !== "fairway"),
+        areaFeature("it", kind, box(10, 120, 100, 190)),
+      ],
+      flat,
+    ).holes[0]!;
     const { obstacles, outOfBounds } = cornerLines(dogleg, dogleg.tees[0]!)[0]!;
-    expect(obstacles.some(({ id }) => id === "it")).toBe(!isBoundary(kind) && (isHazard(kind) || kindFacts(kind).inTheWay));
+    expect(obstacles.some(({ id }) => id === "it")).toBe(
+      !isBoundary(kind) && (isHazard(kind) || kindFacts(kind).inTheWay),
+    );
     expect(outOfBounds.some(({ id }) => id === "it")).toBe(isBoundary(kind));
   });
 
   test("hides what lies behind it, where it is tall and of a kind that does", () => {
     const across = withArea(kind, box(-40, 100, 40, 110), 12);
-    expect(seenFrom(across.holes[0]!, across.ground!, [...across.holes[0]!.tees[0]!.marker], across.holes[0]!.tees[0]!.green.middle)).toBe(!kindFacts(kind).hides);
+    expect(
+      seenFrom(
+        across.holes[0]!,
+        across.ground!,
+        [...across.holes[0]!.tees[0]!.marker],
+        across.holes[0]!.tees[0]!.green.middle,
+      ),
+    ).toBe(!kindFacts(kind).hides);
   });
 
   test("is told of where it reaches out of bounds, if it is prepared for play", () => {
-    const over = hilly([...bare, areaFeature("it", kind, box(20, 190, 60, 240)), lineFeature("bounds", "out-of-bounds", [[40, 0], [40, 400]])]);
-    const told = crossesBoundary.run({ ...NO_CONTEXT, measured: over }).some(({ message }) => message.startsWith("it "));
+    const over = hilly([
+      ...bare,
+      areaFeature("it", kind, box(20, 190, 60, 240)),
+      lineFeature("bounds", "out-of-bounds", [
+        [40, 0],
+        [40, 400],
+      ]),
+    ]);
+    const told = crossesBoundary
+      .run({ ...NO_CONTEXT, measured: over })
+      .some(({ message }) => message.startsWith("it "));
     expect(told).toBe(isPrepared(kind));
   });
 });

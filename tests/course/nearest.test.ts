@@ -33,6 +33,10 @@ describe("nearest names", () => {
   });
 
   test("come nearest first, at most three", () => {
-    expect(nearestNames("bunkr-1", ["bunker-3", "bunker-1", "bunker-4", "bunker-2", "green"])).toEqual(["bunker-1", "bunker-2", "bunker-3"]);
+    expect(nearestNames("bunkr-1", ["bunker-3", "bunker-1", "bunker-4", "bunker-2", "green"])).toEqual([
+      "bunker-1",
+      "bunker-2",
+      "bunker-3",
+    ]);
   });
 });

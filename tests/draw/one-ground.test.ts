@@ -30,14 +30,22 @@ function passes(filter: unknown, properties: MapFeatureProperties, geometry: str
     if (!Array.isArray(part)) return part;
     const [operator, a, b] = part as [string, unknown, unknown];
     switch (operator) {
-      case "get": return properties[a as keyof MapFeatureProperties];
-      case "geometry-type": return geometry;
-      case "literal": return a;
-      case "==": return value(a) === value(b);
-      case "!=": return value(a) !== value(b);
-      case "in": return (value(b) as unknown[]).includes(value(a));
-      case "all": return part.slice(1).every((one) => value(one) === true);
-      default: throw new Error(`The test does not know the expression ${operator}.`);
+      case "get":
+        return properties[a as keyof MapFeatureProperties];
+      case "geometry-type":
+        return geometry;
+      case "literal":
+        return a;
+      case "==":
+        return value(a) === value(b);
+      case "!=":
+        return value(a) !== value(b);
+      case "in":
+        return (value(b) as unknown[]).includes(value(a));
+      case "all":
+        return part.slice(1).every((one) => value(one) === true);
+      default:
+        throw new Error(`The test does not know the expression ${operator}.`);
     }
   };
   return value(filter) === true;
@@ -47,8 +55,20 @@ function passes(filter: unknown, properties: MapFeatureProperties, geometry: str
 function mapLayersOf(measured: ReturnType<typeof holeWith>, id: string): string[] {
   const data = holeData(measured.holes[0]!, "yards");
   const { geometry, properties } = data.features.features.find((one) => one.properties.id === id)!;
-  const { layers } = mapStyle({ colours: PALETTE.light, features: data.features, origin: data.origin, line: undefined, fonts: ["Sans"], bunkersFromZoom: 0, ground: undefined });
-  return layers.filter((layer) => "source" in layer && layer.source === "features" && passes(layer.filter, properties, geometry.type)).map((layer) => layer.id);
+  const { layers } = mapStyle({
+    colours: PALETTE.light,
+    features: data.features,
+    origin: data.origin,
+    line: undefined,
+    fonts: ["Sans"],
+    bunkersFromZoom: 0,
+    ground: undefined,
+  });
+  return layers
+    .filter(
+      (layer) => "source" in layer && layer.source === "features" && passes(layer.filter, properties, geometry.type),
+    )
+    .map((layer) => layer.id);
 }
 
 /** What each place says of the ground of the feature `it`. */
@@ -57,8 +77,16 @@ function opinions(measured: ReturnType<typeof holeWith>) {
   const [tee] = hole!.tees;
   const placed = hole!.placed.get("it")!;
   const scene = sceneOf(hole!.placed.values(), layHole(hole!, COMPOSITIONS.desk), COMPOSITIONS.desk.knots);
-  const landing = drawLanding(hole!, [{ player: "scratch-men", figures: landingAt(hole!, tee!, 215)! }], { idPrefix: "l", unit: "metres", words: words("en").drawGround })!.svg;
-  const section = sectionAlong(hole!, measured.ground!, tee!.line, { behindMetres: 0, beyondMetres: 0, spacingMetres: 5 })!;
+  const landing = drawLanding(hole!, [{ player: "scratch-men", figures: landingAt(hole!, tee!, 215)! }], {
+    idPrefix: "l",
+    unit: "metres",
+    words: words("en").drawGround,
+  })!.svg;
+  const section = sectionAlong(hole!, measured.ground!, tee!.line, {
+    behindMetres: 0,
+    beyondMetres: 0,
+    spacingMetres: 5,
+  })!;
   return {
     cover: placed.cover,
     plate: scene.water.some(({ feature }) => feature.id === "it"),
@@ -70,9 +98,22 @@ function opinions(measured: ReturnType<typeof holeWith>) {
 
 describe("wet or dry", () => {
   const cases: readonly (readonly [FeatureKind, Feature["tags"]])[] = [
-    ...ALL_KINDS.filter((kind) => !["line-of-play", "green", "tee-marker", "pin"].includes(kind)).map((kind) => [kind, {}] as const),
+    ...ALL_KINDS.filter((kind) => !["line-of-play", "green", "tee-marker", "pin"].includes(kind)).map(
+      (kind) => [kind, {}] as const,
+    ),
     ...(["penalty-area-yellow", "penalty-area-red"] as const).flatMap((kind) =>
-      [{ natural: "scrub" }, { natural: "heath" }, { natural: "wood" }, { natural: "sand" }, { natural: "grassland" }, { natural: "wetland" }, { natural: "water" }, { waterway: "pond" }, { landuse: "meadow" }].map((tags) => [kind, tags] as const)),
+      [
+        { natural: "scrub" },
+        { natural: "heath" },
+        { natural: "wood" },
+        { natural: "sand" },
+        { natural: "grassland" },
+        { natural: "wetland" },
+        { natural: "water" },
+        { waterway: "pond" },
+        { landuse: "meadow" },
+      ].map((tags) => [kind, tags] as const),
+    ),
   ];
 
   test.each(cases)("%s %j is one or the other everywhere", (kind, tags) => {
@@ -90,7 +131,15 @@ describe("wet or dry", () => {
   test("stakes round a pond or a burn leave the bank dry, and the water wet, on plate and map alike", () => {
     const around = areaFeature("it", "penalty-area-red", AREA);
     const pond = areaFeature("pond", "water", box(-20, 200, 20, 230));
-    const burn = lineFeature("burn", "stream", [[-60, 215], [60, 215]], { widthMetres: 3 });
+    const burn = lineFeature(
+      "burn",
+      "stream",
+      [
+        [-60, 215],
+        [60, 215],
+      ],
+      { widthMetres: 3 },
+    );
     for (const water of [pond, burn]) {
       const measured = holeWith(around, water);
       const { section, landing, ...bank } = opinions(measured);
@@ -101,12 +150,26 @@ describe("wet or dry", () => {
     // A sea that the area ends at lies beside it, not in it.
     expect(opinions(holeWith(around, areaFeature("sea", "water", box(30, -400, 900, 900)))).cover).toBe("water");
     // A pond told by its tags stays one, whatever else is drawn in it.
-    expect(opinions(holeWith(areaFeature("it", "penalty-area-red", AREA, { tags: { natural: "water" } }), pond)).cover).toBe("water");
+    expect(
+      opinions(holeWith(areaFeature("it", "penalty-area-red", AREA, { tags: { natural: "water" } }), pond)).cover,
+    ).toBe("water");
   });
 
   test("only water runs on beyond the sheet", () => {
     for (const natural of ["water", "scrub"]) {
-      const measured = holeWith(areaFeature("it", "penalty-area-red", [[-800, -90], [-60, -90], [-60, 900], [-800, 900]], { tags: { natural } }));
+      const measured = holeWith(
+        areaFeature(
+          "it",
+          "penalty-area-red",
+          [
+            [-800, -90],
+            [-60, -90],
+            [-60, 900],
+            [-800, 900],
+          ],
+          { tags: { natural } },
+        ),
+      );
       const { features, origin } = holeData(measured.holes[0]!, "yards");
       expect(JSON.stringify(runOn(features, origin)) !== JSON.stringify(features)).toBe(natural === "water");
     }
@@ -114,14 +177,26 @@ describe("wet or dry", () => {
 });
 
 test("gorse in a penalty area is drawn as gorse is, and a tip may call it so", () => {
-  const natural = (tag: string, kind: FeatureKind) => holeWith(areaFeature("it", kind, AREA, { tags: { natural: tag } }));
-  for (const [tag, cover] of [["scrub", "scrub"], ["wood", "wood"], ["heath", "heath"], ["sand", "strand"]] as const satisfies readonly (readonly [string, GroundCover])[]) {
+  const natural = (tag: string, kind: FeatureKind) =>
+    holeWith(areaFeature("it", kind, AREA, { tags: { natural: tag } }));
+  for (const [tag, cover] of [
+    ["scrub", "scrub"],
+    ["wood", "wood"],
+    ["heath", "heath"],
+    ["sand", "strand"],
+  ] as const satisfies readonly (readonly [string, GroundCover])[]) {
     const marked = natural(tag, "penalty-area-red");
     expect(mapLayersOf(marked, "it")).toEqual(expect.arrayContaining([cover, "penalty-red"]));
-    const scene = sceneOf(marked.holes[0]!.placed.values(), layHole(marked.holes[0]!, COMPOSITIONS.desk), COMPOSITIONS.desk.knots);
+    const scene = sceneOf(
+      marked.holes[0]!.placed.values(),
+      layHole(marked.holes[0]!, COMPOSITIONS.desk),
+      COMPOSITIONS.desk.knots,
+    );
     expect(scene.covered(cover).map(({ feature }) => feature.id)).toEqual(["it"]);
   }
-  expect(calledBy(natural("scrub", "penalty-area-red").holes[0]!.placed.get("it")!)).toEqual(kindFacts("scrub").called);
+  expect(calledBy(natural("scrub", "penalty-area-red").holes[0]!.placed.get("it")!)).toEqual(
+    kindFacts("scrub").called,
+  );
 });
 
 describe("every kind is drawn", () => {
@@ -130,7 +205,19 @@ describe("every kind is drawn", () => {
     const types = new Set<string>(geometry);
     return [
       ...(types.has("Polygon") ? [areaFeature("it", kind, AREA, { tags: { man_made: "tower" } })] : []),
-      ...(types.has("LineString") ? [lineFeature("it", kind, [[-40, 190], [40, 230]], { tags: {} })] : []),
+      ...(types.has("LineString")
+        ? [
+            lineFeature(
+              "it",
+              kind,
+              [
+                [-40, 190],
+                [40, 230],
+              ],
+              { tags: {} },
+            ),
+          ]
+        : []),
       ...(types.has("Point") ? [pointFeature("it", kind, [12, 210], { tags: { man_made: "tower" } })] : []),
     ];
   };
@@ -149,7 +236,10 @@ describe("every kind is drawn", () => {
   test("hazards are hazards on the map, and nothing else is", () => {
     for (const kind of kinds) {
       const data = holeData(holeWith(areaFeature("it", kind, AREA)).holes[0]!, "yards");
-      expect(data.features.features.find(({ properties }) => properties.id === "it")!.properties.hazard === true, kind).toBe(isHazard(kind));
+      expect(
+        data.features.features.find(({ properties }) => properties.id === "it")!.properties.hazard === true,
+        kind,
+      ).toBe(isHazard(kind));
     }
   });
 });

@@ -9,10 +9,19 @@ import { readSvg } from "./read-svg.ts";
 import { words } from "../../src/site/language/words.ts";
 
 const course = measured();
-const renamed = measured((hole) => ({ ...hole, name: HOSTILE, features: hole.features.map((feature) => (feature.name ? { ...feature, name: HOSTILE } : feature)) }));
+const renamed = measured((hole) => ({
+  ...hole,
+  name: HOSTILE,
+  features: hole.features.map((feature) => (feature.name ? { ...feature, name: HOSTILE } : feature)),
+}));
 
 describe("the course map", () => {
-  const drawn = drawCourse(course, { idPrefix: "map", unit: "yards", words: words("en").draw, href: ({ hole }) => `./${hole.number}/?a=1&b=2` });
+  const drawn = drawCourse(course, {
+    idPrefix: "map",
+    unit: "yards",
+    words: words("en").draw,
+    href: ({ hole }) => `./${hole.number}/?a=1&b=2`,
+  });
   const tags = readSvg(drawn.svg);
 
   test("has north up", () => {
@@ -42,12 +51,16 @@ describe("the course map", () => {
       expect(drawCourse(course, options).svg).toBe(drawCourse(measured(), options).svg);
       const hostile = readSvg(drawCourse(renamed, { ...options, href: () => "x" }).svg);
       expect(hostile.some(({ attributes }) => attributes["aria-label"]?.includes(HOSTILE))).toBe(true);
-      expect(hostile.some(({ name, attributes }) => name === "style" || attributes["style"] !== undefined)).toBe(false);
+      expect(hostile.some(({ name, attributes }) => name === "style" || attributes["style"] !== undefined)).toBe(
+        false,
+      );
     }
   });
 
   test("numbers no two holes in one place", () => {
-    const discs = tags.filter(({ attributes }) => attributes["class"] === "plate-disc").map(({ attributes }) => [Number(attributes["cx"]), Number(attributes["cy"])] as const);
+    const discs = tags
+      .filter(({ attributes }) => attributes["class"] === "plate-disc")
+      .map(({ attributes }) => [Number(attributes["cx"]), Number(attributes["cy"])] as const);
     expect(discs).toHaveLength(2);
     expect(distanceMetres(discs[0]!, discs[1]!)).toBeGreaterThan(22);
   });
@@ -58,7 +71,9 @@ describe("a thumbnail", () => {
     const svg = drawHoleThumbnail(holeOf(course, number));
     expect(svg.length).toBeLessThan(2048);
     const tags = readSvg(svg);
-    expect(tags.some(({ attributes }) => attributes["id"] !== undefined || attributes["href"] !== undefined)).toBe(false);
+    expect(tags.some(({ attributes }) => attributes["id"] !== undefined || attributes["href"] !== undefined)).toBe(
+      false,
+    );
     expect(tags.some(({ attributes }) => attributes["class"] === "plate-green")).toBe(true);
     expect(tags[0]!.attributes["aria-hidden"]).toBe("true");
   });
@@ -90,8 +105,10 @@ describe("the palette", () => {
       expect(contrast(tints.ink, tints[under]), under).toBeGreaterThanOrEqual(4.5);
     }
     // Lines and spots lie on the bare ground: 1.4.11 asks 3 of them.
-    for (const under of ["green", "sand"] as const) expect(contrast(tints.ink, tints[under]), under).toBeGreaterThanOrEqual(3);
-    for (const letters of ["ink-soft", "sea-ink"] as const) expect(contrast(tints[letters], tints.halo), letters).toBeGreaterThanOrEqual(4.5);
+    for (const under of ["green", "sand"] as const)
+      expect(contrast(tints.ink, tints[under]), under).toBeGreaterThanOrEqual(3);
+    for (const letters of ["ink-soft", "sea-ink"] as const)
+      expect(contrast(tints[letters], tints.halo), letters).toBeGreaterThanOrEqual(4.5);
   });
 
   test("prints in one ink: greys only", () => {
@@ -104,9 +121,14 @@ describe("the palette", () => {
   test("has a rule for every mark a plate uses and fetches nothing", () => {
     const css = plateCss();
     expect(css).not.toMatch(/url\(|@import|expression/);
-    const marks = new Set(readSvg(drawPlate(holeOf(course, 7), { composition: "desk", idPrefix: "p", unit: "yards", words: words("en").draw }).svg)
-      .filter(({ attributes }) => attributes["fill"] !== undefined && attributes["class"] !== undefined)
-      .map(({ attributes }) => attributes["class"]!));
+    const marks = new Set(
+      readSvg(
+        drawPlate(holeOf(course, 7), { composition: "desk", idPrefix: "p", unit: "yards", words: words("en").draw })
+          .svg,
+      )
+        .filter(({ attributes }) => attributes["fill"] !== undefined && attributes["class"] !== undefined)
+        .map(({ attributes }) => attributes["class"]!),
+    );
     expect(marks.size).toBeGreaterThan(25);
     for (const mark of marks) if (mark !== "plate-marker") expect(css).toContain(`.${mark}{`);
     for (const used of css.matchAll(/var\((--plate-[\w-]+)[,)]/g)) {
@@ -116,7 +138,13 @@ describe("the palette", () => {
 
   test("writes a theme's own colours into a drawing", () => {
     expect(painter("dark")("fairway")["fill"]).toBe(PALETTE.dark.fairway);
-    const svg = drawPlate(holeOf(course, 12), { composition: "card", idPrefix: "p", unit: "yards", words: words("en").draw, theme: "dark" }).svg;
+    const svg = drawPlate(holeOf(course, 12), {
+      composition: "card",
+      idPrefix: "p",
+      unit: "yards",
+      words: words("en").draw,
+      theme: "dark",
+    }).svg;
     expect(svg).toContain(PALETTE.dark.sea);
     expect(svg).not.toContain(PALETTE.light.ground);
   });

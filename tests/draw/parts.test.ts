@@ -1,6 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { clipLine, clipRing, seaFromCoast } from "../../src/draw/clip.ts";
-import { crescents, curveThrough, doubleArea, evenly, LIGHT, outwardNormals, simplified } from "../../src/draw/curves.ts";
+import {
+  crescents,
+  curveThrough,
+  doubleArea,
+  evenly,
+  LIGHT,
+  outwardNormals,
+  simplified,
+} from "../../src/draw/curves.ts";
 import { CoverGrid } from "../../src/draw/cover.ts";
 import { hachure } from "../../src/draw/growth.ts";
 import { isolines } from "../../src/draw/isolines.ts";
@@ -15,7 +23,10 @@ import type { Point } from "../../src/geo/position.ts";
 import { pathPoints } from "./read-svg.ts";
 
 const circle = (x: number, y: number, r: number, n = 40): Point[] =>
-  Array.from({ length: n }, (_, i): Point => [x + r * Math.cos((i / n) * 2 * Math.PI), y + r * Math.sin((i / n) * 2 * Math.PI)]);
+  Array.from({ length: n }, (_, i): Point => [
+    x + r * Math.cos((i / n) * 2 * Math.PI),
+    y + r * Math.sin((i / n) * 2 * Math.PI),
+  ]);
 const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
 describe("numbers and paths", () => {
@@ -28,11 +39,16 @@ describe("numbers and paths", () => {
   });
 
   test("a path reads back within half a tenth everywhere, however long", () => {
-    const points = Array.from({ length: 500 }, (_, i): Point => [i * 0.777 + Math.sin(i) * 3.33, Math.cos(i / 3) * 41.17]);
+    const points = Array.from({ length: 500 }, (_, i): Point => [
+      i * 0.777 + Math.sin(i) * 3.33,
+      Math.cos(i / 3) * 41.17,
+    ]);
     for (const path of [polyPath(points, false), smoothPath(points, false), polyPaths([points], false)]) {
       const [read] = pathPoints(path);
       expect(read).toHaveLength(500);
-      expect(Math.max(...read!.map((p, i) => Math.max(Math.abs(p[0] - points[i]![0]), Math.abs(p[1] - points[i]![1]))))).toBeLessThanOrEqual(0.05 + 1e-9);
+      expect(
+        Math.max(...read!.map((p, i) => Math.max(Math.abs(p[0] - points[i]![0]), Math.abs(p[1] - points[i]![1])))),
+      ).toBeLessThanOrEqual(0.05 + 1e-9);
     }
   });
 
@@ -44,21 +60,42 @@ describe("numbers and paths", () => {
   });
 
   test("dots stand to half a unit", () => {
-    const points: Point[] = [[3.2, 4.9], [100.1, 7.7]];
+    const points: Point[] = [
+      [3.2, 4.9],
+      [100.1, 7.7],
+    ];
     const read = pathPoints(dotPath(points)).map(([start]) => start);
-    expect(read).toEqual([[3, 5], [100, 7.5]]);
+    expect(read).toEqual([
+      [3, 5],
+      [100, 7.5],
+    ]);
   });
 });
 
 describe("curves", () => {
   test("a curve goes through every point it was given", () => {
-    const points: Point[] = [[0, 0], [10, 2], [11, 3], [40, -20], [41, 30], [0, 35]];
+    const points: Point[] = [
+      [0, 0],
+      [10, 2],
+      [11, 3],
+      [40, -20],
+      [41, 30],
+      [0, 35],
+    ];
     const curve = curveThrough(points, true, 1);
     for (const p of points) expect(Math.min(...curve.map((q) => distance(p, q)))).toBeLessThan(1e-9);
   });
 
   test("even points lie evenly", () => {
-    const points = evenly([[0, 0], [100, 0], [100, 50]], 7, false);
+    const points = evenly(
+      [
+        [0, 0],
+        [100, 0],
+        [100, 50],
+      ],
+      7,
+      false,
+    );
     const steps = points.slice(1).map((p, i) => distance(points[i]!, p));
     expect(points[0]).toEqual([0, 0]);
     expect(points[points.length - 1]).toEqual([100, 50]);
@@ -85,7 +122,10 @@ describe("curves", () => {
 
   test("light falls from the upper left: shade lies inside the upper left lip, light inside the lower right", () => {
     const ring = circle(0, 0, 10);
-    const middle = (shape: readonly Point[]): Point => [shape.reduce((s, p) => s + p[0], 0) / shape.length, shape.reduce((s, p) => s + p[1], 0) / shape.length];
+    const middle = (shape: readonly Point[]): Point => [
+      shape.reduce((s, p) => s + p[0], 0) / shape.length,
+      shape.reduce((s, p) => s + p[1], 0) / shape.length,
+    ];
     const [shade] = crescents(ring, LIGHT, 2);
     const [lit] = crescents(ring, [-LIGHT[0], -LIGHT[1]], 2);
     const [sx, sy] = middle(shade!);
@@ -114,15 +154,50 @@ describe("cutting to the sheet", () => {
   });
 
   test("a line that leaves and returns is in two pieces", () => {
-    expect(clipLine([[10, 10], [50, 80], [90, 10]], box)).toHaveLength(2);
-    expect(clipLine([[-10, -10], [-5, 60]], box)).toEqual([]);
+    expect(
+      clipLine(
+        [
+          [10, 10],
+          [50, 80],
+          [90, 10],
+        ],
+        box,
+      ),
+    ).toHaveLength(2);
+    expect(
+      clipLine(
+        [
+          [-10, -10],
+          [-5, 60],
+        ],
+        box,
+      ),
+    ).toEqual([]);
   });
 
   test("the sea lies to the right of a coastline", () => {
     // Northward on the sheet's left third: sea to the right, which is the larger part.
-    const [sea] = seaFromCoast([[[30, 80], [35, 30], [30, -20]]], box);
+    const [sea] = seaFromCoast(
+      [
+        [
+          [30, 80],
+          [35, 30],
+          [30, -20],
+        ],
+      ],
+      box,
+    );
     expect(Math.abs(doubleArea(sea!)) / 2).toBeGreaterThan(3000);
-    const [other] = seaFromCoast([[[30, -20], [35, 30], [30, 80]]], box);
+    const [other] = seaFromCoast(
+      [
+        [
+          [30, -20],
+          [35, 30],
+          [30, 80],
+        ],
+      ],
+      box,
+    );
     expect(Math.abs(doubleArea(other!)) / 2).toBeLessThan(1800);
     expect(Math.abs(doubleArea(sea!)) / 2 + Math.abs(doubleArea(other!)) / 2).toBeCloseTo(5000, 6);
   });
@@ -146,18 +221,43 @@ describe("water", () => {
 
   test("water lines keep their distances from a straight shore, and end at the cut", () => {
     const box: Box = [0, 0, 300, 200];
-    const lines = waterLines([[[[0, 80], [300, 80], [300, 200], [0, 200]]]], box, [5, 12, 21], 5);
+    const lines = waterLines(
+      [
+        [
+          [
+            [0, 80],
+            [300, 80],
+            [300, 200],
+            [0, 200],
+          ],
+        ],
+      ],
+      box,
+      [5, 12, 21],
+      5,
+    );
     expect(lines.map(({ rank }) => rank)).toEqual([0, 1, 2]);
     lines.forEach(({ points, rank, closed }) => {
       expect(closed).toBe(false);
-      for (const [x, y] of points) if (x > 15 && x < 285) expect(Math.abs(y - 80 - [5, 12, 21][rank]!)).toBeLessThan(0.2);
+      for (const [x, y] of points)
+        if (x > 15 && x < 285) expect(Math.abs(y - 80 - [5, 12, 21][rank]!)).toBeLessThan(0.2);
     });
   });
 
   test("two waters that overlap have no shore between them", () => {
     const box: Box = [0, 0, 300, 200];
-    const one = [[20, 20], [180, 20], [180, 180], [20, 180]] as const;
-    const two = [[100, 40], [280, 40], [280, 160], [100, 160]] as const;
+    const one = [
+      [20, 20],
+      [180, 20],
+      [180, 180],
+      [20, 180],
+    ] as const;
+    const two = [
+      [100, 40],
+      [280, 40],
+      [280, 160],
+      [100, 160],
+    ] as const;
     const lines = waterLines([[one], [two]], box, [6], 5);
     expect(lines).toHaveLength(1);
     const between = lines[0]!.points.filter(([, y]) => y > 55 && y < 145);
@@ -166,7 +266,14 @@ describe("water", () => {
   });
 
   test("a burn widens the way its water runs", () => {
-    const ring = ribbon([[0, 0], [100, 0]], 10, 5);
+    const ring = ribbon(
+      [
+        [0, 0],
+        [100, 0],
+      ],
+      10,
+      5,
+    );
     const width = (x: number): number => {
       const ys = ring.filter((p) => Math.abs(p[0] - x) < 0.01).map((p) => p[1]);
       return Math.max(...ys) - Math.min(...ys);
@@ -177,7 +284,14 @@ describe("water", () => {
 });
 
 describe("strewing", () => {
-  const sheet = sheetOf({ map: [0, 0, 200, 300], up: [0.6, 0.8], pxPerMetre: 2, centre: [500, 900], width: 200, height: 300 });
+  const sheet = sheetOf({
+    map: [0, 0, 200, 300],
+    up: [0.6, 0.8],
+    pxPerMetre: 2,
+    centre: [500, 900],
+    width: 200,
+    height: 300,
+  });
 
   test("is even, repeatable, and empty where it should be", () => {
     const spacing = ([x]: Point): number => (x < 100 ? 12 : 0);
@@ -192,7 +306,14 @@ describe("strewing", () => {
 
   test("hangs on the ground, not on the sheet", () => {
     // The same ground a little further along another sheet: shared marks stay where they were.
-    const moved = sheetOf({ map: [0, 0, 200, 300], up: [0.6, 0.8], pxPerMetre: 2, centre: [510, 900], width: 200, height: 300 });
+    const moved = sheetOf({
+      map: [0, 0, 200, 300],
+      up: [0.6, 0.8],
+      pxPerMetre: 2,
+      centre: [510, 900],
+      width: 200,
+      height: 300,
+    });
     const here = strew(sheet, 20, 9, () => 20).map(({ point }) => sheet.toPlane(point));
     const there = strew(moved, 20, 9, () => 20).map(({ point }) => moved.toPlane(point));
     const same = here.filter((p) => there.some((q) => distance(p, q) < 1e-6));
@@ -216,14 +337,21 @@ describe("labels", () => {
   test("lettering keeps off the green and prefers open ground", () => {
     const green = new CoverGrid([0, 0, 200, 200], 3);
     green.fill([circle(50, 50, 30)], "green");
-    expect(new LabelPlacer(bounds, green).place({ width: 30, height: 10, candidates: [at(50, 50), at(150, 150, 5)] })?.at).toEqual([150, 150]);
-    expect(new LabelPlacer(bounds, green).place({ width: 30, height: 10, limit: 20, candidates: [at(50, 50)] })).toBeUndefined();
+    expect(
+      new LabelPlacer(bounds, green).place({ width: 30, height: 10, candidates: [at(50, 50), at(150, 150, 5)] })?.at,
+    ).toEqual([150, 150]);
+    expect(
+      new LabelPlacer(bounds, green).place({ width: 30, height: 10, limit: 20, candidates: [at(50, 50)] }),
+    ).toBeUndefined();
   });
 
   test("no label crosses a leader, and no leader a label", () => {
     const placer = new LabelPlacer(bounds, cover);
     const first = placer.place({ width: 20, height: 10, leaderTo: [150, 100], candidates: [at(50, 100)] });
-    expect(first?.leader).toEqual([[60, 100], [150, 100]]);
+    expect(first?.leader).toEqual([
+      [60, 100],
+      [150, 100],
+    ]);
     expect(placer.place({ width: 20, height: 10, candidates: [at(100, 100)] })).toBeUndefined();
     expect(placer.place({ width: 20, height: 10, leaderTo: [50, 180], candidates: [at(50, 60)] })).toBeUndefined();
   });

@@ -16,8 +16,16 @@ function setup(): PlateSetup {
   const plates = teePlates(context, measured);
   layCover(context, plates);
   return {
-    hole: measured, context, words: words("en").draw, ground: undefined, first: measured.tees[0]!, tees: measured.tees,
-    unit: "yards", units: ["yards", "metres"], plates, room: new Room(new LabelPlacer(sheet.map, context.cover)),
+    hole: measured,
+    context,
+    words: words("en").draw,
+    ground: undefined,
+    first: measured.tees[0]!,
+    tees: measured.tees,
+    unit: "yards",
+    units: ["yards", "metres"],
+    plates,
+    room: new Room(new LabelPlacer(sheet.map, context.cover)),
   };
 }
 

@@ -16,13 +16,26 @@ import { words } from "../../src/site/language/words.ts";
 const course = measured();
 const NAMES = Object.keys(COMPOSITIONS) as CompositionName[];
 const cases = NAMES.flatMap((composition) => [7, 12].map((number) => ({ composition, number })));
-const options = (composition: CompositionName, more: Partial<PlateOptions> = {}): PlateOptions => ({ composition, idPrefix: "t", unit: "yards", words: words("en").draw, ...more });
+const options = (composition: CompositionName, more: Partial<PlateOptions> = {}): PlateOptions => ({
+  composition,
+  idPrefix: "t",
+  unit: "yards",
+  words: words("en").draw,
+  ...more,
+});
 const groundOf = (number: number): NonNullable<PlateOptions["ground"]> => {
   const grid = ground(holeOf(course, number));
-  return { grid, intervalMetres: 1, contours: contoursOf(grid, { intervalMetres: 1, toleranceMetres: 0.4, leastLengthMetres: 25 }) };
+  return {
+    grid,
+    intervalMetres: 1,
+    contours: contoursOf(grid, { intervalMetres: 1, toleranceMetres: 0.4, leastLengthMetres: 25 }),
+  };
 };
 const isIn = (tag: Tag, name: string, data: Readonly<Record<string, string>>): boolean =>
-  tag.parents.some(({ attributes }) => attributes["class"] === name && Object.entries(data).every(([key, value]) => attributes[key] === value));
+  tag.parents.some(
+    ({ attributes }) =>
+      attributes["class"] === name && Object.entries(data).every(([key, value]) => attributes[key] === value),
+  );
 const hidden = (tag: Tag): boolean => [...tag.parents, tag].some(({ attributes }) => attributes["display"] === "none");
 
 describe.each(cases)("the $composition plate of hole $number", ({ composition, number }) => {
@@ -32,7 +45,9 @@ describe.each(cases)("the $composition plate of hole $number", ({ composition, n
   const sheet = layHole(hole, COMPOSITIONS[composition]);
 
   test("is the same bytes every time", () => {
-    expect(drawPlate(holeOf(measured(), number), options(composition, { ground: groundOf(number) })).svg).toBe(plate.svg);
+    expect(drawPlate(holeOf(measured(), number), options(composition, { ground: groundOf(number) })).svg).toBe(
+      plate.svg,
+    );
   });
 
   test("holds nothing a strict page forbids and nothing from elsewhere", () => {
@@ -93,7 +108,11 @@ describe.each(cases)("the $composition plate of hole $number", ({ composition, n
     let arcs = 0;
     for (const tee of hole.tees) {
       for (const unit of ["yards", "metres"] as const) {
-        const paths = tags.filter((tag) => tag.attributes["class"] === "plate-arc" && isIn(tag, "plate-tee", { "data-tee": tee.tee.id, "data-unit": unit }));
+        const paths = tags.filter(
+          (tag) =>
+            tag.attributes["class"] === "plate-arc" &&
+            isIn(tag, "plate-tee", { "data-tee": tee.tee.id, "data-unit": unit }),
+        );
         const expected = arcsOf(tee, unit, hole.corridorMetres);
         const found = paths.flatMap(({ attributes }) => pathPoints(attributes["d"]!));
         if (found.length === 0) continue;
@@ -101,7 +120,10 @@ describe.each(cases)("the $composition plate of hole $number", ({ composition, n
         found.forEach((arc, i) => {
           for (const end of arc) {
             // A tenth of a unit on the sheet is all that rounding may cost.
-            expect(Math.abs(distanceMetres(sheet.toPlane(end), tee.marker) - fromUnit(expected[i]!.value, unit)) * sheet.pxPerMetre).toBeLessThan(0.1);
+            expect(
+              Math.abs(distanceMetres(sheet.toPlane(end), tee.marker) - fromUnit(expected[i]!.value, unit)) *
+                sheet.pxPerMetre,
+            ).toBeLessThan(0.1);
             expect(expected[i]!.value % 50).toBe(0);
           }
           arcs++;
@@ -112,7 +134,9 @@ describe.each(cases)("the $composition plate of hole $number", ({ composition, n
   });
 
   test("shows one tee set and one unit at first", () => {
-    const shown = tags.filter((tag) => tag.attributes["class"] === "plate-tee" && !hidden(tag)).map(({ attributes }) => [attributes["data-tee"], attributes["data-unit"]]);
+    const shown = tags
+      .filter((tag) => tag.attributes["class"] === "plate-tee" && !hidden(tag))
+      .map(({ attributes }) => [attributes["data-tee"], attributes["data-unit"]]);
     expect(shown.length).toBeGreaterThan(1);
     for (const [tee, unit] of shown) {
       expect(tee).toBe("sand");
@@ -121,7 +145,11 @@ describe.each(cases)("the $composition plate of hole $number", ({ composition, n
   });
 
   test("turns the north arrow to north", () => {
-    const spin = tags.find((tag) => tag.parents.some(({ attributes }) => attributes["class"] === "plate-north") && tag.attributes["transform"]?.startsWith("rotate"));
+    const spin = tags.find(
+      (tag) =>
+        tag.parents.some(({ attributes }) => attributes["class"] === "plate-north") &&
+        tag.attributes["transform"]?.startsWith("rotate"),
+    );
     const degrees = Number(/rotate\((-?[\d.]+)\)/.exec(spin!.attributes["transform"]!)![1]);
     const [o, n] = [sheet.toSheet([0, 0]), sheet.toSheet([0, 1])];
     // Clockwise from the top of the sheet, y down.
@@ -136,7 +164,10 @@ describe("the sheet", () => {
     const sheet = layHole(hole, COMPOSITIONS[composition]);
     const tee = hole.tees[0]!;
     const [from, to] = [sheet.toSheet(tee.marker), sheet.toSheet(tee.green.middle)];
-    const along = composition === "card" ? [to[0] - from[0], Math.abs(to[1] - from[1])] : [from[1] - to[1], Math.abs(to[0] - from[0])];
+    const along =
+      composition === "card"
+        ? [to[0] - from[0], Math.abs(to[1] - from[1])]
+        : [from[1] - to[1], Math.abs(to[0] - from[0])];
     expect(along[0]).toBeGreaterThan(100);
     expect(along[1]!).toBeLessThan(1e-6 * along[0]!);
   });
@@ -174,16 +205,22 @@ describe("the sheet", () => {
 });
 
 describe("figures", () => {
-  test.each<LengthUnit>(["yards", "metres"])("of what is left stand just so far from the middle of the green, in %s", (unit) => {
-    const tee = holeOf(course, 7).tees[0]!;
-    const points = leftPoints(tee, unit);
-    expect(points.map(({ value }) => value)).toEqual([200, 150, 100]);
-    for (const { value, at } of points) expect(distanceMetres(at, tee.green.middle)).toBeCloseTo(fromUnit(value, unit), 3);
-  });
+  test.each<LengthUnit>(["yards", "metres"])(
+    "of what is left stand just so far from the middle of the green, in %s",
+    (unit) => {
+      const tee = holeOf(course, 7).tees[0]!;
+      const points = leftPoints(tee, unit);
+      expect(points.map(({ value }) => value)).toEqual([200, 150, 100]);
+      for (const { value, at } of points)
+        expect(distanceMetres(at, tee.green.middle)).toBeCloseTo(fromUnit(value, unit), 3);
+    },
+  );
 
   test("of a hazard are its measured reach and carry, in the unit shown", () => {
     const tags = readSvg(drawPlate(holeOf(course, 7), options("desk")).svg);
-    const hazard = holeOf(course, 7).tees.find(({ tee }) => tee.id === "sand")!.hazards.find(({ id }) => id === "fiddler")!;
+    const hazard = holeOf(course, 7)
+      .tees.find(({ tee }) => tee.id === "sand")!
+      .hazards.find(({ id }) => id === "fiddler")!;
     const texts = tags.filter((tag) => tag.name === "text" && !hidden(tag)).map(({ text }) => text);
     expect(texts).toContain("The Fiddler");
     // Reach rounded down, carry up.
@@ -201,8 +238,12 @@ describe("figures", () => {
 
   test("begin with the tee set asked for", () => {
     const tags = readSvg(drawPlate(holeOf(course, 7), options("phone", { tee: "thrift", unit: "metres" })).svg);
-    const shown = tags.filter((tag) => tag.attributes["class"] === "plate-tee" && !hidden(tag) && tag.attributes["data-unit"]);
-    expect(shown.map(({ attributes }) => [attributes["data-tee"], attributes["data-unit"]])).toEqual([["thrift", "metres"]]);
+    const shown = tags.filter(
+      (tag) => tag.attributes["class"] === "plate-tee" && !hidden(tag) && tag.attributes["data-unit"],
+    );
+    expect(shown.map(({ attributes }) => [attributes["data-tee"], attributes["data-unit"]])).toEqual([
+      ["thrift", "metres"],
+    ]);
   });
 });
 
@@ -229,13 +270,19 @@ describe("what finds no room", () => {
     const crowded = measured((hole) => {
       const bunker = hole.features.find(({ id }) => id === "fiddler");
       if (!bunker) return hole;
-      const more = Array.from({ length: 40 }, (_, i) => ({ ...bunker, id: `crowd-${i}`, name: `Crowded Bunker ${i}` }));
+      const more = Array.from({ length: 40 }, (_, i) => ({
+        ...bunker,
+        id: `crowd-${i}`,
+        name: `Crowded Bunker ${i}`,
+      }));
       return { ...hole, features: [...hole.features, ...more] };
     });
     const plate = drawPlate(holeOf(crowded, 7), options("phone"));
     const missing = plate.unplaced.filter((words) => words.startsWith("Crowded"));
     expect(missing.length).toBeGreaterThan(20);
-    const shown = readSvg(plate.svg).filter((tag) => tag.name === "text" && !hidden(tag)).map(({ text }) => text);
+    const shown = readSvg(plate.svg)
+      .filter((tag) => tag.name === "text" && !hidden(tag))
+      .map(({ text }) => text);
     for (const words of missing) expect(shown).not.toContain(words.replace(/ \d+–\d+$/, ""));
   });
 });
@@ -246,10 +293,22 @@ describe("ground too rich to draw whole", () => {
     const grid = ground(hole);
     // Waves of 20 m length and 4 m height all over: steep enough for hachures everywhere.
     const steep = { ...grid, heights: grid.heights.map((z, i) => z + 2 * Math.sin((i % grid.columns) / 1.6)) };
-    const rich = drawPlate(hole, options("desk", { ground: { grid: steep, intervalMetres: 1, contours: contoursOf(steep, { intervalMetres: 1, toleranceMetres: 0.4 }) } }));
+    const rich = drawPlate(
+      hole,
+      options("desk", {
+        ground: {
+          grid: steep,
+          intervalMetres: 1,
+          contours: contoursOf(steep, { intervalMetres: 1, toleranceMetres: 0.4 }),
+        },
+      }),
+    );
     expect(rich.svg.length).toBeGreaterThan(drawPlate(hole, options("desk")).svg.length);
     expect(gzipSync(rich.svg, { level: 9 }).length).toBeLessThan(25_000);
-    const figures = (svg: string): number => readSvg(svg).filter((tag) => tag.name === "text" && isIn(tag, "plate-tee", { "data-tee": "sand", "data-unit": "yards" })).length;
+    const figures = (svg: string): number =>
+      readSvg(svg).filter(
+        (tag) => tag.name === "text" && isIn(tag, "plate-tee", { "data-tee": "sand", "data-unit": "yards" }),
+      ).length;
     expect(figures(rich.svg)).toBe(figures(drawPlate(hole, options("desk")).svg));
   });
 });

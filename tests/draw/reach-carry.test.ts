@@ -13,8 +13,13 @@ const { pond, bunker } = exampleFigures();
 describe("the example of reach and carry", () => {
   test("has every part of both hazards in the corridor between reach and carry, and both can be carried", () => {
     const corridor = corridorAbout(LINE, CORRIDOR_METRES);
-    for (const [ring, { reachMetres, farMetres, carryMetres }] of [[POND, pond], [BUNKER, bunker]] as const) {
-      const inside = ring.filter((point) => inCorridor(corridor, point)).map((point) => distanceMetres(LINE.points[0]!, point));
+    for (const [ring, { reachMetres, farMetres, carryMetres }] of [
+      [POND, pond],
+      [BUNKER, bunker],
+    ] as const) {
+      const inside = ring
+        .filter((point) => inCorridor(corridor, point))
+        .map((point) => distanceMetres(LINE.points[0]!, point));
       expect(inside.length).toBeGreaterThan(5);
       for (const metres of inside) {
         expect(metres).toBeGreaterThanOrEqual(reachMetres - 1e-6);
@@ -30,7 +35,8 @@ describe("the example of reach and carry", () => {
     for (const language of LANGUAGES) {
       const say = words(language);
       for (const unit of UNITS) {
-        const length = (metres: number, rounding: "down" | "up"): string => formatLength(metres, unit, say.tell.units, rounding).text;
+        const length = (metres: number, rounding: "down" | "up"): string =>
+          formatLength(metres, unit, say.tell.units, rounding).text;
         const svg = drawReachCarry({ idPrefix: "example", words: say.figures.drawing, length });
         const description = /<desc[^>]*>([^<]*)</.exec(svg)![1]!;
         for (const whole of [wholeIn(pond.reachMetres, unit, "down"), wholeIn(pond.farMetres, unit, "up")]) {

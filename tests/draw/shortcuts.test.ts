@@ -19,22 +19,42 @@ const star = (x: number, y: number, r: number): Point[] =>
 /** Three bunkers, one of them over the map's edge, on open ground. */
 function bunkers(): CoverGrid {
   const cover = new CoverGrid([-12, -12, 412, 732], 3);
-  for (const [x, y, r] of [[80, 120, 22], [300, 600, 31], [388, 300, 40]] as const) cover.fill([star(x, y, r)], "bunker");
+  for (const [x, y, r] of [
+    [80, 120, 22],
+    [300, 600, 31],
+    [388, 300, 40],
+  ] as const)
+    cover.fill([star(x, y, r)], "bunker");
   return cover;
 }
 
 describe("strewing on ground known beforehand", () => {
   const cover = bunkers();
   const on = (kind: Cover): boolean => kind === "bunker";
-  test.each([0, 17, 45, 90, 133, 271.5])("gives the same marks as asking everywhere, on a sheet turned by %d degrees", (bearing) => {
-    for (const [least, salt] of [[2.5, 37], [4.8, 53], [9, 11], [20, 31]] as const) {
-      const sheet = sheetOf({ map, up: directionOfBearing(bearing), pxPerMetre: 2.3, centre: [812.5, -417.25], width: 400, height: 720 });
-      const spacing = (p: Point): number => (cover.at(p) === "bunker" ? least * (1 + (p[1] % 7) / 10) : 0);
-      const everywhere = strew(sheet, least, salt, spacing);
-      expect(everywhere.length).toBeGreaterThan(3);
-      expect(strew(sheet, least, salt, spacing, { cover, on })).toEqual(everywhere);
-    }
-  });
+  test.each([0, 17, 45, 90, 133, 271.5])(
+    "gives the same marks as asking everywhere, on a sheet turned by %d degrees",
+    (bearing) => {
+      for (const [least, salt] of [
+        [2.5, 37],
+        [4.8, 53],
+        [9, 11],
+        [20, 31],
+      ] as const) {
+        const sheet = sheetOf({
+          map,
+          up: directionOfBearing(bearing),
+          pxPerMetre: 2.3,
+          centre: [812.5, -417.25],
+          width: 400,
+          height: 720,
+        });
+        const spacing = (p: Point): number => (cover.at(p) === "bunker" ? least * (1 + (p[1] % 7) / 10) : 0);
+        const everywhere = strew(sheet, least, salt, spacing);
+        expect(everywhere.length).toBeGreaterThan(3);
+        expect(strew(sheet, least, salt, spacing, { cover, on })).toEqual(everywhere);
+      }
+    },
+  );
 
   test("asks only where there is such ground, or near it", () => {
     const sheet = sheetOf({ map, up: [0, 1], pxPerMetre: 2.3, centre: [0, 0], width: 400, height: 720 });
@@ -43,7 +63,15 @@ describe("strewing on ground known beforehand", () => {
     strew(sheet, 2.5, 37, () => (asked.there++, 0), { cover, on });
     expect(asked.there).toBeGreaterThan(0);
     expect(asked.there).toBeLessThan(asked.everywhere / 10);
-    strew(sheet, 2.5, 37, () => { throw new Error("There is no heath on this sheet."); }, { cover, on: (kind) => kind === "heath" });
+    strew(
+      sheet,
+      2.5,
+      37,
+      () => {
+        throw new Error("There is no heath on this sheet.");
+      },
+      { cover, on: (kind) => kind === "heath" },
+    );
   });
 });
 
@@ -69,11 +97,15 @@ test("a filled cover holds the cells whose middles lie inside, even-odd", () => 
   const cover = new CoverGrid([0, 0, 120, 90], 3);
   const rings = [star(55, 45, 52), star(50, 40, 14)];
   cover.fill(rings, "green");
-  for (let y = 1.5; y < 90; y += 3) for (let x = 1.5; x < 120; x += 3) expect(cover.at([x, y])).toBe(contains(rings, [x, y]) ? "green" : "open");
+  for (let y = 1.5; y < 90; y += 3)
+    for (let x = 1.5; x < 120; x += 3) expect(cover.at([x, y])).toBe(contains(rings, [x, y]) ? "green" : "open");
 });
 
 test("level lines within the part of a grid that holds them are the lines of the whole", () => {
-  const values = Float64Array.from({ length: 60 * 50 }, (_, i) => 9 - Math.hypot((i % 60) - 30, Math.floor(i / 60) - 20));
+  const values = Float64Array.from(
+    { length: 60 * 50 },
+    (_, i) => 9 - Math.hypot((i % 60) - 30, Math.floor(i / 60) - 20),
+  );
   const whole = isolines(values, 60, 50, 2.2);
   expect(whole).toHaveLength(1);
   expect(isolines(values, 60, 50, 2.2, [20, 10, 40, 30])).toEqual(whole);

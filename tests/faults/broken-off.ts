@@ -21,7 +21,15 @@ export function runWithFault({ args, folder, env = {}, input = "" }: Broken, fau
     const child = spawn(process.execPath, ["--import", SHIM, ...args], {
       cwd: PROJECT,
       stdio: ["pipe", "pipe", "pipe"],
-      env: { ...process.env, NO_COLOR: "1", FORCE_COLOR: "0", ASTRO_TELEMETRY_DISABLED: "1", ...env, MARRAM_FAULT: fault, MARRAM_FAULT_FOLDER: folder },
+      env: {
+        ...process.env,
+        NO_COLOR: "1",
+        FORCE_COLOR: "0",
+        ASTRO_TELEMETRY_DISABLED: "1",
+        ...env,
+        MARRAM_FAULT: fault,
+        MARRAM_FAULT_FOLDER: folder,
+      },
     });
     let [stdout, stderr] = ["", ""];
     child.stdout.setEncoding("utf8").on("data", (text: string) => (stdout += text));
@@ -59,7 +67,11 @@ export interface Breaking extends Broken {
  * @param scratch a file to count in, outside the folder.
  * @param every only each so many, for a sample.
  */
-export async function breakOff(breaking: Breaking, scratch: string, every = 1): Promise<{ tried: number; lost: string[] }> {
+export async function breakOff(
+  breaking: Breaking,
+  scratch: string,
+  every = 1,
+): Promise<{ tried: number; lost: string[] }> {
   await breaking.prepare();
   const writes = await countWrites(breaking, scratch);
   if (writes === 0) throw new Error("It writes nothing below the folder: nothing would be tried.");
@@ -70,7 +82,8 @@ export async function breakOff(breaking: Breaking, scratch: string, every = 1): 
       await breaking.prepare();
       const ended = await runWithFault(breaking, `${mode}:${n}`);
       tried++;
-      if (/^ {4}at /m.test(ended.stderr)) lost.push(`${mode} at write ${n} of ${writes}: a stack trace:\n${ended.stderr}`);
+      if (/^ {4}at /m.test(ended.stderr))
+        lost.push(`${mode} at write ${n} of ${writes}: a stack trace:\n${ended.stderr}`);
       const cost = await breaking.judge({ mode, n, ended });
       if (cost !== undefined) lost.push(`${mode} at write ${n} of ${writes}: ${cost}`);
     }

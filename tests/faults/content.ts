@@ -35,12 +35,38 @@ function mutant(bytes: Buffer, random: Random): Buffer {
   const lines = bytes.toString("utf8").split("\n");
   const at = random.below(lines.length);
   switch (random.below(6)) {
-    case 0: lines.splice(at, 1); break;
-    case 1: lines.splice(at, 0, lines[random.below(lines.length)]!); break;
-    case 2: lines[at] = ` ${lines[at]}`; break;
-    case 3: lines[at] = lines[at]!.replace(/-?\d+(?:\.\d+)?/, () => random.pick(["0", "-1", "1e999", ".nan", "999999", "null", "''", "1.5", "0x10", "2026-13-40"])); break;
-    case 4: lines[at] = lines[at]!.replace(/[[\]{}:,"'#&*!|>-]/, () => random.pick(["[", "]", "{", "}", ":", ",", '"', "'", "#", "&a", "*a", "!", "|", ">", "---", "..."])); break;
-    default: lines[at] = random.pick(["---", "...", "<<: *x", "features: []", "hole: 3", "\tx: 1", "? y", "- z", "name:", "%YAML 1.1"]);
+    case 0:
+      lines.splice(at, 1);
+      break;
+    case 1:
+      lines.splice(at, 0, lines[random.below(lines.length)]!);
+      break;
+    case 2:
+      lines[at] = ` ${lines[at]}`;
+      break;
+    case 3:
+      lines[at] = lines[at]!.replace(/-?\d+(?:\.\d+)?/, () =>
+        random.pick(["0", "-1", "1e999", ".nan", "999999", "null", "''", "1.5", "0x10", "2026-13-40"]),
+      );
+      break;
+    case 4:
+      lines[at] = lines[at]!.replace(/[[\]{}:,"'#&*!|>-]/, () =>
+        random.pick(["[", "]", "{", "}", ":", ",", '"', "'", "#", "&a", "*a", "!", "|", ">", "---", "..."]),
+      );
+      break;
+    default:
+      lines[at] = random.pick([
+        "---",
+        "...",
+        "<<: *x",
+        "features: []",
+        "hole: 3",
+        "\tx: 1",
+        "? y",
+        "- z",
+        "name:",
+        "%YAML 1.1",
+      ]);
   }
   return Buffer.from(lines.join("\n"));
 }
@@ -68,7 +94,8 @@ export async function mutateContent(folder: string, count: number, random: Rando
       const { club, diagnostics } = await readContent(folder);
       const errors = diagnostics.filter(({ severity }) => severity === "error");
       for (const { line, column, message } of errors) {
-        if (line < 1 || column < 1 || message.includes("\n") || !/[.?]$/.test(message)) say(`no sentence with a place: ${line}:${column}: ${message}`);
+        if (line < 1 || column < 1 || message.includes("\n") || !/[.?]$/.test(message))
+          say(`no sentence with a place: ${line}:${column}: ${message}`);
       }
       if (club === undefined) {
         refused++;

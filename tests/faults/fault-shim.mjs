@@ -12,21 +12,48 @@ import { resolve, sep } from "node:path";
 
 const [mode, argument] = (process.env.MARRAM_FAULT ?? "").split(/:(.*)/s);
 const folder = resolve(process.env.MARRAM_FAULT_FOLDER ?? "/nowhere");
-const WRITES = ["appendFile", "copyFile", "cp", "link", "mkdir", "mkdtemp", "rename", "rm", "rmdir", "symlink", "truncate", "unlink", "utimes", "writeFile", "open", "createWriteStream", "chmod"];
+const WRITES = [
+  "appendFile",
+  "copyFile",
+  "cp",
+  "link",
+  "mkdir",
+  "mkdtemp",
+  "rename",
+  "rm",
+  "rmdir",
+  "symlink",
+  "truncate",
+  "unlink",
+  "utimes",
+  "writeFile",
+  "open",
+  "createWriteStream",
+  "chmod",
+];
 
-const bare = { writeFileSync: fs.writeFileSync, readdirSync: fs.readdirSync, copyFileSync: fs.copyFileSync, mkdirSync: fs.mkdirSync, statSync: fs.statSync };
+const bare = {
+  writeFileSync: fs.writeFileSync,
+  readdirSync: fs.readdirSync,
+  copyFileSync: fs.copyFileSync,
+  mkdirSync: fs.mkdirSync,
+  statSync: fs.statSync,
+};
 let calls = 0;
 
-const isBelow = (path) => typeof path === "string" && (resolve(path) === folder || resolve(path).startsWith(folder + sep));
+const isBelow = (path) =>
+  typeof path === "string" && (resolve(path) === folder || resolve(path).startsWith(folder + sep));
 
 /** A kill in the middle of a write leaves half of it. */
 function half(name, [to, what]) {
   try {
-    if (name.startsWith("writeFile")) bare.writeFileSync(to, Buffer.from(what).subarray(0, Buffer.from(what).length >> 1));
+    if (name.startsWith("writeFile"))
+      bare.writeFileSync(to, Buffer.from(what).subarray(0, Buffer.from(what).length >> 1));
     if (name.startsWith("cp")) {
       const from = to;
       const names = bare.readdirSync(from);
-      for (const one of names.slice(0, names.length >> 1)) if (bare.statSync(`${from}/${one}`).isFile()) bare.copyFileSync(`${from}/${one}`, `${what}/${one}`);
+      for (const one of names.slice(0, names.length >> 1))
+        if (bare.statSync(`${from}/${one}`).isFile()) bare.copyFileSync(`${from}/${one}`, `${what}/${one}`);
     }
   } catch {
     // Then not even that.
@@ -46,7 +73,13 @@ function strike(name, args) {
   return true;
 }
 
-const full = (path) => Object.assign(new Error(`ENOSPC: no space left on device, write '${path}'`), { code: "ENOSPC", errno: -28, syscall: "write", path });
+const full = (path) =>
+  Object.assign(new Error(`ENOSPC: no space left on device, write '${path}'`), {
+    code: "ENOSPC",
+    errno: -28,
+    syscall: "write",
+    path,
+  });
 // A full disk can still take away.
 const FAILS_WHEN_FULL = /^(?:appendFile|copyFile|cp|link|mkdir|mkdtemp|symlink|writeFile|open|createWriteStream)/;
 const strikesDown = (name, args) => (mode !== "full" || FAILS_WHEN_FULL.test(name)) && strike(name, args);

@@ -11,13 +11,13 @@ let folder: string;
 beforeAll(async () => void (folder = await mkdtemp(join(tmpdir(), "marram-faults-"))));
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-test.each([["height files", damageHeightFiles], ["pictures", damagePictures]] as const)(
-  "damaged %s are refused in a sentence, or read without anything made up",
-  async (_, damage) => {
-    const { tried, lost, refused } = await damage(folder, 300, seeded(18));
-    expect(lost).toEqual([]);
-    // Damage that is neither always nor never seen.
-    expect(refused).toBeGreaterThan(tried / 4);
-    expect(refused).toBeLessThan(tried);
-  },
-);
+test.each([
+  ["height files", damageHeightFiles],
+  ["pictures", damagePictures],
+] as const)("damaged %s are refused in a sentence, or read without anything made up", async (_, damage) => {
+  const { tried, lost, refused } = await damage(folder, 300, seeded(18));
+  expect(lost).toEqual([]);
+  // Damage that is neither always nor never seen.
+  expect(refused).toBeGreaterThan(tried / 4);
+  expect(refused).toBeLessThan(tried);
+});

@@ -9,12 +9,28 @@ import { damaged, type Random } from "./random.ts";
 const SIDE = 96;
 
 /** Ground with no two neighbours alike, so that level ground in a mutant was made up. */
-const slope = (column: number, row: number): number => 20 + 0.31 * column + 0.17 * row + Math.sin(column / 7) * Math.cos(row / 5);
+const slope = (column: number, row: number): number =>
+  20 + 0.31 * column + 0.17 * row + Math.sin(column / 7) * Math.cos(row / 5);
 
-export const KINDS: Readonly<Record<string, { readonly type?: "Float32" | "Int16"; readonly extra: readonly string[] }>> = {
+export const KINDS: Readonly<
+  Record<string, { readonly type?: "Float32" | "Int16"; readonly extra: readonly string[] }>
+> = {
   bare: { extra: [] },
   tiled: { extra: ["-co", "TILED=YES", "-co", "BLOCKXSIZE=32", "-co", "BLOCKYSIZE=32"] },
-  deflate: { extra: ["-co", "COMPRESS=DEFLATE", "-co", "PREDICTOR=3", "-co", "TILED=YES", "-co", "BLOCKXSIZE=32", "-co", "BLOCKYSIZE=32"] },
+  deflate: {
+    extra: [
+      "-co",
+      "COMPRESS=DEFLATE",
+      "-co",
+      "PREDICTOR=3",
+      "-co",
+      "TILED=YES",
+      "-co",
+      "BLOCKXSIZE=32",
+      "-co",
+      "BLOCKYSIZE=32",
+    ],
+  },
   zstd: { extra: ["-co", "COMPRESS=ZSTD", "-co", "BLOCKYSIZE=16"] },
   lzw: { extra: ["-co", "COMPRESS=LZW", "-co", "BLOCKYSIZE=16"] },
   packbits: { type: "Int16", extra: ["-co", "COMPRESS=PACKBITS", "-co", "BLOCKYSIZE=16"] },
@@ -24,14 +40,30 @@ export const KINDS: Readonly<Record<string, { readonly type?: "Float32" | "Int16
 export function writeHeightFiles(folder: string): { readonly kind: string; readonly path: string }[] {
   return Object.entries(KINDS).map(([kind, { type = "Float32", extra }]) => {
     const path = join(folder, `${kind}.tif`);
-    const samples = Array.from({ length: SIDE * SIDE }, (_, i) => slope(i % SIDE, Math.floor(i / SIDE)) * (type === "Int16" ? 50 : 1));
-    writeGeoTiff(path, { columns: SIDE, rows: SIDE, samples, west: 500_000, north: 6_261_000, stepX: 1, stepY: 1, srs: "EPSG:32629", type, extra });
+    const samples = Array.from(
+      { length: SIDE * SIDE },
+      (_, i) => slope(i % SIDE, Math.floor(i / SIDE)) * (type === "Int16" ? 50 : 1),
+    );
+    writeGeoTiff(path, {
+      columns: SIDE,
+      rows: SIDE,
+      samples,
+      west: 500_000,
+      north: 6_261_000,
+      stepX: 1,
+      stepY: 1,
+      srs: "EPSG:32629",
+      type,
+      extra,
+    });
     return { kind, path };
   });
 }
 
 /** All of a file's heights, or the sentence that refuses it. */
-export async function readAll(path: string): Promise<{ readonly columns: number; readonly heights: Float32Array } | string> {
+export async function readAll(
+  path: string,
+): Promise<{ readonly columns: number; readonly heights: Float32Array } | string> {
   try {
     const file = await openHeightFile(path, "ground/height.tif");
     try {
@@ -83,13 +115,17 @@ export async function damageHeightFiles(folder: string, count: number, random: R
     try {
       outcome = await readAll(path);
     } catch (error) {
-      lost.push(`${kind}, mutant ${i}: not refused in a sentence: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+      lost.push(
+        `${kind}, mutant ${i}: not refused in a sentence: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
+      );
       await writeFile(join(folder, `lost-${i}.tif`), mutant);
       continue;
     }
     if (typeof outcome === "string") refused++;
     else if (longestLevelRun(outcome.columns, outcome.heights) >= MADE_UP) {
-      lost.push(`${kind}, mutant ${i}: level ground was made up, ${longestLevelRun(outcome.columns, outcome.heights)} heights alike in a row`);
+      lost.push(
+        `${kind}, mutant ${i}: level ground was made up, ${longestLevelRun(outcome.columns, outcome.heights)} heights alike in a row`,
+      );
     }
   }
   return { tried: count, lost, refused };

@@ -11,8 +11,15 @@ const [WIDTH, HEIGHT] = [160, 120];
 
 async function photos(): Promise<{ readonly kind: string; readonly bytes: Buffer }[]> {
   const pixels = Buffer.from(Array.from({ length: WIDTH * HEIGHT * 3 }, (_, i) => (i * 7 + (i >> 5) * 13) & 255));
-  const picture = sharp(pixels, { raw: { width: WIDTH, height: HEIGHT, channels: 3 } }).withExif({ IFD0: { Copyright: "Invented" } });
-  return Promise.all((["jpeg", "png", "webp", "avif", "tiff"] as const).map(async (kind) => ({ kind, bytes: await picture.clone().toFormat(kind).toBuffer() })));
+  const picture = sharp(pixels, { raw: { width: WIDTH, height: HEIGHT, channels: 3 } }).withExif({
+    IFD0: { Copyright: "Invented" },
+  });
+  return Promise.all(
+    (["jpeg", "png", "webp", "avif", "tiff"] as const).map(async (kind) => ({
+      kind,
+      bytes: await picture.clone().toFormat(kind).toBuffer(),
+    })),
+  );
 }
 
 export interface PictureFaults {
@@ -21,14 +28,20 @@ export interface PictureFaults {
   readonly refused: number;
 }
 
-const inWords = (error: unknown): boolean => (error instanceof PhotoError || error instanceof OrthophotoError) && !error.message.includes("\n");
+const inWords = (error: unknown): boolean =>
+  (error instanceof PhotoError || error instanceof OrthophotoError) && !error.message.includes("\n");
 
 /** @throws PhotoError or OrthophotoError, as the build would tell it */
 async function look(folder: string, kind: string, bytes: Uint8Array): Promise<void> {
   if (kind !== "aerial") return void (await lookAtPhoto(bytes, `mutant.${kind}`));
   const path = join(folder, "mutant.tif");
   await writeFile(path, bytes);
-  const photo = { file: "ground/air.tif", crs: undefined, corners: undefined, place: { file: "course.yaml", line: 1, column: 1 } };
+  const photo = {
+    file: "ground/air.tif",
+    crs: undefined,
+    corners: undefined,
+    place: { file: "course.yaml", line: 1, column: 1 },
+  };
   const source = await openOrthophoto(path, photo, [-9, 56.49, -8.997, 56.494]);
   await readOrthophoto(source, photo.file, 0.1);
 }
@@ -38,7 +51,26 @@ export async function damagePictures(folder: string, count: number, random: Rand
   const whole = await photos();
   const aerial = join(folder, "aerial.tif");
   await writeFile(join(folder, "aerial.png"), whole.find(({ kind }) => kind === "png")!.bytes);
-  gdal("gdal_translate", ["-q", "-a_srs", "EPSG:32629", "-a_ullr", "500000", "6261120", "500160", "6261000", "-co", "COMPRESS=DEFLATE", "-co", "TILED=YES", "-co", "BLOCKXSIZE=64", "-co", "BLOCKYSIZE=64", join(folder, "aerial.png"), aerial]);
+  gdal("gdal_translate", [
+    "-q",
+    "-a_srs",
+    "EPSG:32629",
+    "-a_ullr",
+    "500000",
+    "6261120",
+    "500160",
+    "6261000",
+    "-co",
+    "COMPRESS=DEFLATE",
+    "-co",
+    "TILED=YES",
+    "-co",
+    "BLOCKXSIZE=64",
+    "-co",
+    "BLOCKYSIZE=64",
+    join(folder, "aerial.png"),
+    aerial,
+  ]);
   const kinds = [...whole, { kind: "aerial", bytes: await readFile(aerial) }];
   // Whole, each is taken; so what is refused is refused for its damage.
   for (const { kind, bytes } of kinds) await look(folder, kind, bytes);
@@ -46,13 +78,17 @@ export async function damagePictures(folder: string, count: number, random: Rand
   let refused = 0;
   for (let i = 0; i < count; i++) {
     const { kind, bytes } = kinds[i % kinds.length]!;
-    const mutant = random.chance(0.4) ? Buffer.concat([damaged(bytes.subarray(0, 300), random), bytes.subarray(300)]) : damaged(bytes, random);
+    const mutant = random.chance(0.4)
+      ? Buffer.concat([damaged(bytes.subarray(0, 300), random), bytes.subarray(300)])
+      : damaged(bytes, random);
     try {
       await look(folder, kind, mutant);
     } catch (error) {
       if (inWords(error)) refused++;
       else {
-        lost.push(`${kind}, mutant ${i}: not refused in a sentence: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+        lost.push(
+          `${kind}, mutant ${i}: not refused in a sentence: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
+        );
         await writeFile(join(folder, `lost-${i}.${kind}`), mutant);
       }
     }

@@ -40,13 +40,17 @@ export function damaged(bytes: Uint8Array, random: Random): Buffer {
       for (let i = 0; i < few; i++) whole[random.below(whole.length)] = random.below(256);
       return whole;
     }
-    case 1: return Buffer.concat([whole.subarray(0, at), whole.subarray(Math.min(whole.length, at + few))]);
-    case 2: return Buffer.concat([whole.subarray(0, at), random.bytes(few), whole.subarray(at)]);
-    case 3: return Buffer.concat([whole.subarray(0, at), whole.subarray(at, at + 64), whole.subarray(at)]);
+    case 1:
+      return Buffer.concat([whole.subarray(0, at), whole.subarray(Math.min(whole.length, at + few))]);
+    case 2:
+      return Buffer.concat([whole.subarray(0, at), random.bytes(few), whole.subarray(at)]);
+    case 3:
+      return Buffer.concat([whole.subarray(0, at), whole.subarray(at, at + 64), whole.subarray(at)]);
     case 4: {
       whole[at] = random.pick([0, 0xff, 0x7f, 0x80]);
       return whole;
     }
-    default: return whole.subarray(0, at);
+    default:
+      return whole.subarray(0, at);
   }
 }

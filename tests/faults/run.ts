@@ -19,7 +19,10 @@ export interface Faults {
   readonly lost: readonly string[];
 }
 
-const sum = (all: readonly Faults[]): Faults => ({ tried: all.reduce((tried, one) => tried + one.tried, 0), lost: all.flatMap(({ lost }) => lost) });
+const sum = (all: readonly Faults[]): Faults => ({
+  tried: all.reduce((tried, one) => tried + one.tried, 0),
+  lost: all.flatMap(({ lost }) => lost),
+});
 
 /** Subjects by name; each is given an empty folder and a seed. */
 const SUBJECTS: Readonly<Record<string, (folder: string, seed: number) => Promise<Faults>>> = {

@@ -14,9 +14,14 @@ export async function attackServe(folder: string, count: number, random: Random)
   const out = join(folder, "guide");
   await mkdir(join(out, "course/1"), { recursive: true });
   await writeFile(join(folder, "secret.txt"), SECRET);
-  for (const file of ["index.html", "course/1/index.html", "course/1/captions.vtt", "404.html"]) await writeFile(join(out, file), `<p>${file}</p>`);
+  for (const file of ["index.html", "course/1/index.html", "course/1/captions.vtt", "404.html"])
+    await writeFile(join(out, file), `<p>${file}</p>`);
   await writeRecord(out, { madeBy: "Marram", base: "/", pages: 2, languages: ["en"] });
-  const child = spawn(process.execPath, [join(PROJECT, "src/commands/serve.ts"), "--out", out, "--host", "127.0.0.1"], { stdio: ["ignore", "pipe", "pipe"] });
+  const child = spawn(
+    process.execPath,
+    [join(PROJECT, "src/commands/serve.ts"), "--out", out, "--host", "127.0.0.1"],
+    { stdio: ["ignore", "pipe", "pipe"] },
+  );
   let said = "";
   try {
     const port = await new Promise<number>((resolve, reject) => {

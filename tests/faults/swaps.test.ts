@@ -1,4 +1,7 @@
-/** A build's swap broken off at a third of its writes: the old guide or the new one is whole when the next command starts, and nothing lies about. `npm run faults -- swaps` tries all of them. */
+/**
+ * A build's swap broken off at a third of its writes: the old guide or the new one is whole when the next
+ * command starts, and nothing lies about. `npm run faults -- swaps` tries all of them.
+ */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";

@@ -25,27 +25,42 @@ export async function breakSwaps(folder: string, where: Where, every = 1): Promi
   const work = join(folder, where);
   const target = join(work, "dist");
   const made = join(folder, "made");
-  const fresh = await guide(made, "new", ["index.html", "sw.js", "_astro/new.js", "course/1/index.html", "course/index.html"]);
+  const fresh = await guide(made, "new", [
+    "index.html",
+    "sw.js",
+    "_astro/new.js",
+    "course/1/index.html",
+    "course/index.html",
+  ]);
   const old = await guide(target, "old", ["index.html", "sw.js", "_astro/old.js", "course/1/index.html", "gone.html"]);
   const whole = async (): Promise<"old" | "new" | undefined> => {
     const found = await fingerprint(target).catch(() => ({}));
     return same(found, old) ? "old" : same(found, fresh) ? "new" : undefined;
   };
   const driver = ["tests/faults/swap-driver.ts", target];
-  return breakOff({
-    args: [...driver, made, where],
-    folder: work,
-    prepare: async () => {
-      await rm(work, { recursive: true, force: true });
-      await guide(target, "old", ["index.html", "sw.js", "_astro/old.js", "course/1/index.html", "gone.html"]);
+  return breakOff(
+    {
+      args: [...driver, made, where],
+      folder: work,
+      prepare: async () => {
+        await rm(work, { recursive: true, force: true });
+        await guide(target, "old", ["index.html", "sw.js", "_astro/old.js", "course/1/index.html", "gone.html"]);
+      },
+      judge: async ({ mode, ended }) => {
+        // A failure that could be told has put everything in order; only a kill may leave work to the next start.
+        if (mode === "full" && ended.code !== 0 && where === "beside" && (await whole()) === undefined)
+          return "neither guide is whole after the failure";
+        await recover(target);
+        if ((await whole()) === undefined)
+          return `neither guide is whole after the next start: ${Object.keys(await fingerprint(target).catch(() => ({}))).join(", ")}`;
+        const left = [
+          ...(await readdir(work)).filter((name) => name !== "dist"),
+          ...(await readdir(target)).filter((name) => name.startsWith(".marram-")),
+        ];
+        return left.length > 0 ? `left behind: ${left.join(", ")}` : undefined;
+      },
     },
-    judge: async ({ mode, ended }) => {
-      // A failure that could be told has put everything in order; only a kill may leave work to the next start.
-      if (mode === "full" && ended.code !== 0 && where === "beside" && (await whole()) === undefined) return "neither guide is whole after the failure";
-      await recover(target);
-      if ((await whole()) === undefined) return `neither guide is whole after the next start: ${Object.keys(await fingerprint(target).catch(() => ({}))).join(", ")}`;
-      const left = [...(await readdir(work)).filter((name) => name !== "dist"), ...(await readdir(target)).filter((name) => name.startsWith(".marram-"))];
-      return left.length > 0 ? `left behind: ${left.join(", ")}` : undefined;
-    },
-  }, join(folder, "count"), every);
+    join(folder, "count"),
+    every,
+  );
 }

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { airDensity, airFrom, dynamicViscosity, pressurePascals, STANDARD_AIR, standardTemperatureKelvin } from "../../src/flight/air.ts";
+import {
+  airDensity,
+  airFrom,
+  dynamicViscosity,
+  pressurePascals,
+  STANDARD_AIR,
+  standardTemperatureKelvin,
+} from "../../src/flight/air.ts";
 
 // Height m, density ratio, temperature K, pressure hPa, kinematic viscosity 1e-5 m2/s.
 // Published: International Standard Atmosphere (ISO 2533) table, engineeringtoolbox.com, geometric height.
@@ -30,7 +37,11 @@ function cipm2007(celsius: number, pascals: number, humidity: number): number {
   const compressibility =
     1 -
     ratio *
-      (1.58123e-6 - 2.9331e-8 * celsius + 1.1043e-10 * celsius ** 2 + (5.707e-6 - 2.051e-8 * celsius) * vapour + (1.9898e-4 - 2.376e-6 * celsius) * vapour ** 2) +
+      (1.58123e-6 -
+        2.9331e-8 * celsius +
+        1.1043e-10 * celsius ** 2 +
+        (5.707e-6 - 2.051e-8 * celsius) * vapour +
+        (1.9898e-4 - 2.376e-6 * celsius) * vapour ** 2) +
     ratio ** 2 * (1.83e-11 - 0.765e-8 * vapour ** 2);
   return ((pascals * molarAir) / (compressibility * 8.314472 * kelvin)) * (1 - vapour * (1 - 18.01528e-3 / molarAir));
 }
@@ -53,34 +64,45 @@ function airAt(statement: Parameters<typeof airFrom>[0]) {
 }
 
 describe("standard atmosphere", () => {
-  it.each(STANDARD_ATMOSPHERE)("at %d m matches ISO 2533 to one in the last printed digit", (height, densityRatio, kelvin, hectopascals, viscosity) => {
-    const air = airAt({ heightMetres: height });
-    expect(Math.abs(air.densityKilogramsPerCubicMetre / 1.225 - densityRatio)).toBeLessThan(0.0001);
-    expect(Math.abs(standardTemperatureKelvin(height) - kelvin)).toBeLessThan(0.1);
-    expect(Math.abs(pressurePascals(height) / 100 - hectopascals)).toBeLessThan(0.1);
-    expect(Math.abs(air.kinematicViscositySquareMetresPerSecond * 1e5 - viscosity)).toBeLessThan(0.001);
-  });
+  it.each(STANDARD_ATMOSPHERE)(
+    "at %d m matches ISO 2533 to one in the last printed digit",
+    (height, densityRatio, kelvin, hectopascals, viscosity) => {
+      const air = airAt({ heightMetres: height });
+      expect(Math.abs(air.densityKilogramsPerCubicMetre / 1.225 - densityRatio)).toBeLessThan(0.0001);
+      expect(Math.abs(standardTemperatureKelvin(height) - kelvin)).toBeLessThan(0.1);
+      expect(Math.abs(pressurePascals(height) / 100 - hectopascals)).toBeLessThan(0.1);
+      expect(Math.abs(air.kinematicViscositySquareMetresPerSecond * 1e5 - viscosity)).toBeLessThan(0.001);
+    },
+  );
 
   it("is the standard air when nothing but sea level is stated", () => {
     // Published: ISO 2533, 1.225 kg/m3.
     expect(STANDARD_AIR.densityKilogramsPerCubicMetre).toBeCloseTo(1.225, 6);
     expect(airAt({ heightMetres: 0 })).toEqual(STANDARD_AIR);
-    expect(airAt({ heightMetres: 0, temperatureCelsius: 15, relativeHumidity: 0, seaLevelPressurePascals: 101_325 })).toEqual(STANDARD_AIR);
+    expect(
+      airAt({ heightMetres: 0, temperatureCelsius: 15, relativeHumidity: 0, seaLevelPressurePascals: 101_325 }),
+    ).toEqual(STANDARD_AIR);
   });
 });
 
 describe("moist air", () => {
-  it.each(MOIST)("at %d degrees, %d Pa, humidity %d is within 0.07 %% of CIPM-2007", (celsius, pascals, humidity, published) => {
-    expect(cipm2007(celsius, pascals, humidity)).toBeCloseTo(published, 5);
-    expect(Math.abs(airDensity(pascals, celsius + 273.15, humidity) / published - 1)).toBeLessThan(0.0007);
-  });
+  it.each(MOIST)(
+    "at %d degrees, %d Pa, humidity %d is within 0.07 %% of CIPM-2007",
+    (celsius, pascals, humidity, published) => {
+      expect(cipm2007(celsius, pascals, humidity)).toBeCloseTo(published, 5);
+      expect(Math.abs(airDensity(pascals, celsius + 273.15, humidity) / published - 1)).toBeLessThan(0.0007);
+    },
+  );
 
   it("stays within 0.07 % of CIPM-2007 over golfing weather", () => {
     let worst = 0;
     for (let celsius = -5; celsius <= 40; celsius += 5) {
       for (const pascals of [80_000, 95_000, 101_325, 105_000]) {
         for (const humidity of [0, 0.5, 1]) {
-          worst = Math.max(worst, Math.abs(airDensity(pascals, celsius + 273.15, humidity) / cipm2007(celsius, pascals, humidity) - 1));
+          worst = Math.max(
+            worst,
+            Math.abs(airDensity(pascals, celsius + 273.15, humidity) / cipm2007(celsius, pascals, humidity) - 1),
+          );
         }
       }
     }
@@ -93,7 +115,9 @@ describe("moist air", () => {
     expect(density({ heightMetres: 20, temperatureCelsius: 25, relativeHumidity: 0.5 })).toBeLessThan(plain);
     expect(density({ heightMetres: 20, temperatureCelsius: 15, relativeHumidity: 0.9 })).toBeLessThan(plain);
     expect(density({ heightMetres: 400, temperatureCelsius: 15, relativeHumidity: 0.5 })).toBeLessThan(plain);
-    expect(density({ heightMetres: 20, temperatureCelsius: 15, relativeHumidity: 0.5, seaLevelPressurePascals: 98_000 })).toBeLessThan(plain);
+    expect(
+      density({ heightMetres: 20, temperatureCelsius: 15, relativeHumidity: 0.5, seaLevelPressurePascals: 98_000 }),
+    ).toBeLessThan(plain);
   });
 });
 

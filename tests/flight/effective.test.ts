@@ -14,7 +14,11 @@ const YARD = 0.9144;
 const STILL_DAY: DayConditions = { air: STANDARD_AIR };
 const IDS: CoefficientSetId[] = ["smitsSmith1994", "bearmanHarvey1976"];
 
-const at = (distanceYards: number, riseYards = 0, bearingDegrees = 0): ShotTarget => ({ distanceMetres: distanceYards * YARD, riseMetres: riseYards * YARD, bearingDegrees });
+const at = (distanceYards: number, riseYards = 0, bearingDegrees = 0): ShotTarget => ({
+  distanceMetres: distanceYards * YARD,
+  riseMetres: riseYards * YARD,
+  bearingDegrees,
+});
 
 function effective(target: ShotTarget, day: DayConditions = STILL_DAY): EffectiveLength {
   const answer = effectiveLength(target, day);
@@ -30,7 +34,10 @@ function air(statement: AirStatement): Air {
 
 /** Yards added to a level 165 yd, say, by a day. */
 const added = (yards: number, day: DayConditions) => effective(at(yards), day).lengthMetres / YARD - yards;
-const windFrom = (fromDegrees: number, speedMetresPerSecond: number): DayConditions => ({ air: STANDARD_AIR, wind: { speedMetresPerSecond, fromDegrees } });
+const windFrom = (fromDegrees: number, speedMetresPerSecond: number): DayConditions => ({
+  air: STANDARD_AIR,
+  wind: { speedMetresPerSecond, fromDegrees },
+});
 
 describe("on level ground in still standard air", () => {
   it("is the distance itself, without spread, drift or run in it", () => {
@@ -94,7 +101,8 @@ describe("rise", () => {
     [210, 275],
     [220, 275],
   ])("of a yard adds about a yard to a mid-iron of %d yd, driver %s yd", (yards, driver) => {
-    // Common practice, no source: one yard per yard. Held over a step of 6 yd, up and down together, where the ball comes
+    // Common practice, no source: one yard per yard. Held over a step of 6 yd, up and down together, where the ball
+    // comes
     // down near 45 degrees: at these lengths for the usual golfer's irons, longer ones for a tour's.
     const plays = (rise: number): number => {
       const answer = effectiveLength(at(yards, rise), STILL_DAY, { driverMetres: driver && driver * YARD });
@@ -127,7 +135,9 @@ describe("air", () => {
       expect(added(yards, { air: air({ heightMetres: 0, temperatureCelsius: 5 }) })).toBeGreaterThan(0.5);
       expect(added(yards, { air: air({ heightMetres: 0, temperatureCelsius: 30 }) })).toBeLessThan(-0.5);
       expect(added(yards, { air: air({ heightMetres: 610 }) })).toBeLessThan(-0.5);
-      expect(added(yards, { air: air({ heightMetres: 1609 }) })).toBeLessThan(added(yards, { air: air({ heightMetres: 610 }) }));
+      expect(added(yards, { air: air({ heightMetres: 1609 }) })).toBeLessThan(
+        added(yards, { air: air({ heightMetres: 610 }) }),
+      );
     }
   });
 
@@ -197,7 +207,9 @@ describe("properties", () => {
     return answer.ok ? answer : undefined;
   };
   const carries = (yards: number, day: DayConditions, driver?: number): number => {
-    const answer = carryToday({ levelCarryMetres: yards * YARD, riseMetres: 0, bearingDegrees: 0 }, day, { driverMetres: driver && driver * YARD });
+    const answer = carryToday({ levelCarryMetres: yards * YARD, riseMetres: 0, bearingDegrees: 0 }, day, {
+      driverMetres: driver && driver * YARD,
+    });
     return answer.ok ? answer.carry.metres : NaN;
   };
 
@@ -266,7 +278,9 @@ describe("properties", () => {
             const answer = plays(yards, windFrom(from, speed), driver);
             if (answer === undefined) continue;
             const { smitsSmith1994, bearmanHarvey1976 } = answer.bySet;
-            expect(answer.plusMinusMetres).toBeGreaterThanOrEqual(Math.abs(smitsSmith1994.lengthMetres - bearmanHarvey1976.lengthMetres) / 2);
+            expect(answer.plusMinusMetres).toBeGreaterThanOrEqual(
+              Math.abs(smitsSmith1994.lengthMetres - bearmanHarvey1976.lengthMetres) / 2,
+            );
             // A hand's breadth aside, by which short part strokes are surer downwind.
             expect(answer.plusMinusMetres).toBeGreaterThan(last - 0.1);
             last = answer.plusMinusMetres;
@@ -278,18 +292,25 @@ describe("properties", () => {
 
   it("a golfer who has said what his driver carries is told surer figures than nobody in particular", () => {
     for (const yards of [90, 120, 150, 180]) {
-      expect(plays(yards, windFrom(0, 6), 210)!.plusMinusMetres).toBeLessThan(plays(yards, windFrom(0, 6))!.plusMinusMetres);
+      expect(plays(yards, windFrom(0, 6), 210)!.plusMinusMetres).toBeLessThan(
+        plays(yards, windFrom(0, 6))!.plusMinusMetres,
+      );
     }
   });
 
   it("per cent for each mph of head wind are much the same at all lengths, and rise slowly with the wind", () => {
-    // Common practice, no source: one per cent for each mph. Before the family stood on the tour's means it was 1.7 into
+    // Common practice, no source: one per cent for each mph. Before the family stood on the tour's means it was 1.7
+    // into
     // 20 mph at 100 yd, 1.2 at 150 and 1.5 at 250.
     const perMph = (yards: number, mph: number): number => {
       const answer = plays(yards, windFrom(0, mph * 0.44704));
       return answer === undefined ? NaN : (100 * (answer.lengthMetres / YARD / yards - 1)) / mph;
     };
-    for (const [mph, least, most] of [[5, 0.55, 1.0], [10, 0.7, 1.1], [20, 1.0, 1.6]] as const) {
+    for (const [mph, least, most] of [
+      [5, 0.55, 1.0],
+      [10, 0.7, 1.1],
+      [20, 1.0, 1.6],
+    ] as const) {
       let last: number | undefined;
       for (let yards = 80; yards <= 250; yards += 5) {
         const now = perMph(yards, mph);
@@ -303,7 +324,8 @@ describe("properties", () => {
 });
 
 describe("only an indication", () => {
-  const indicated = (yards: number, riseYards: number, day: DayConditions): boolean => effective(at(yards, riseYards), day).indication;
+  const indicated = (yards: number, riseYards: number, day: DayConditions): boolean =>
+    effective(at(yards, riseYards), day).indication;
 
   it("in more wind, or up or down more steeply, than the model is trusted with", () => {
     expect(indicated(150, 0, STILL_DAY)).toBe(false);
@@ -325,7 +347,10 @@ describe("only an indication", () => {
 });
 
 describe("carry today", () => {
-  const day: DayConditions = { air: air({ heightMetres: 30, temperatureCelsius: 9, relativeHumidity: 0.8 }), wind: { speedMetresPerSecond: 8, fromDegrees: 60 } };
+  const day: DayConditions = {
+    air: air({ heightMetres: 30, temperatureCelsius: 9, relativeHumidity: 0.8 }),
+    wind: { speedMetresPerSecond: 8, fromDegrees: 60 },
+  };
 
   it.each([
     [90, -4],
@@ -358,7 +383,12 @@ describe("refusals", () => {
     ["wind of 200 m/s", at(150), windFrom(0, 200), "out-of-range"],
     ["negative wind", at(150), windFrom(0, -3), "out-of-range"],
     ["NaN wind", at(150), windFrom(NaN, 3), "not-a-number"],
-    ["no air to speak of", at(150), { air: { densityKilogramsPerCubicMetre: NaN, kinematicViscositySquareMetresPerSecond: 1.46e-5 } }, "not-a-number"],
+    [
+      "no air to speak of",
+      at(150),
+      { air: { densityKilogramsPerCubicMetre: NaN, kinematicViscositySquareMetresPerSecond: 1.46e-5 } },
+      "not-a-number",
+    ],
     ["out of everyone's reach", at(380), STILL_DAY, "too-long"],
     ["just past the longest stroke", at(345), STILL_DAY, "too-long"],
     ["just under the shortest stroke", at(38), STILL_DAY, "too-short"],
@@ -370,8 +400,14 @@ describe("refusals", () => {
   });
 
   it("of a stroke nobody has", () => {
-    expect(carryToday({ levelCarryMetres: -5, riseMetres: 0, bearingDegrees: 0 }, STILL_DAY)).toMatchObject({ ok: false, reason: "out-of-range" });
-    expect(carryToday({ levelCarryMetres: 200, riseMetres: 0, bearingDegrees: 0 }, windFrom(0, 200))).toMatchObject({ ok: false, reason: "out-of-range" });
+    expect(carryToday({ levelCarryMetres: -5, riseMetres: 0, bearingDegrees: 0 }, STILL_DAY)).toMatchObject({
+      ok: false,
+      reason: "out-of-range",
+    });
+    expect(carryToday({ levelCarryMetres: 200, riseMetres: 0, bearingDegrees: 0 }, windFrom(0, 200))).toMatchObject({
+      ok: false,
+      reason: "out-of-range",
+    });
   });
 
   it("say what is wrong, then what to give", () => {
@@ -379,11 +415,21 @@ describe("refusals", () => {
       const answer = effectiveLength(target, day);
       return answer.ok ? "" : answer.message;
     };
-    expect(message(at(-150))).toMatchInlineSnapshot(`"The distance to the target is -137.16 m. Give a number from 1 to 600 m."`);
-    expect(message(at(380))).toMatchInlineSnapshot(`"No stroke up to 311 m of level carry reaches a target 347.5 m away and 0.0 m up in this air and wind. Give a nearer target, such as a place to lay up."`);
-    expect(message(at(20))).toMatchInlineSnapshot(`"Even a stroke of 37 m of level carry flies past a target 18.3 m away and 0.0 m up in this air and wind. Give a target further away."`);
-    expect(message({ distanceMetres: 60, riseMetres: 50, bearingDegrees: 0 })).toMatchInlineSnapshot(`"No stroke of the family comes down on a target 60.0 m away and 50.0 m up: it is too steep. Give a target further away or less high."`);
-    expect(message(at(150), windFrom(0, 200))).toMatchInlineSnapshot(`"The wind speed is 200 m/s. Give a number from 0 to 28 m/s."`);
+    expect(message(at(-150))).toMatchInlineSnapshot(
+      `"The distance to the target is -137.16 m. Give a number from 1 to 600 m."`,
+    );
+    expect(message(at(380))).toMatchInlineSnapshot(
+      `"No stroke up to 311 m of level carry reaches a target 347.5 m away and 0.0 m up in this air and wind. Give a nearer target, such as a place to lay up."`,
+    );
+    expect(message(at(20))).toMatchInlineSnapshot(
+      `"Even a stroke of 37 m of level carry flies past a target 18.3 m away and 0.0 m up in this air and wind. Give a target further away."`,
+    );
+    expect(message({ distanceMetres: 60, riseMetres: 50, bearingDegrees: 0 })).toMatchInlineSnapshot(
+      `"No stroke of the family comes down on a target 60.0 m away and 50.0 m up: it is too steep. Give a target further away or less high."`,
+    );
+    expect(message(at(150), windFrom(0, 200))).toMatchInlineSnapshot(
+      `"The wind speed is 200 m/s. Give a number from 0 to 28 m/s."`,
+    );
   });
 
   it("never hides a NaN: every number of a wide sweep is finite or refused", () => {
@@ -392,11 +438,22 @@ describe("refusals", () => {
       for (const riseMetres of [-100, -20, 0, 20, 100]) {
         for (const speed of [0, 3, 28]) {
           for (const fromDegrees of [0, 100, 180]) {
-            const answer = effectiveLength({ distanceMetres, riseMetres, bearingDegrees: 0 }, windFrom(fromDegrees, speed));
+            const answer = effectiveLength(
+              { distanceMetres, riseMetres, bearingDegrees: 0 },
+              windFrom(fromDegrees, speed),
+            );
             if (!answer.ok) continue;
             answered += 1;
             const { lengthMetres, plusMinusMetres, drift, run, landingAngleDegrees } = answer;
-            for (const value of [lengthMetres, plusMinusMetres, drift.metres, drift.plusMinusMetres, run.metres, run.plusMinusMetres, landingAngleDegrees]) {
+            for (const value of [
+              lengthMetres,
+              plusMinusMetres,
+              drift.metres,
+              drift.plusMinusMetres,
+              run.metres,
+              run.plusMinusMetres,
+              landingAngleDegrees,
+            ]) {
               expect(Number.isFinite(value)).toBe(true);
             }
           }

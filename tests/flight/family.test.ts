@@ -1,8 +1,21 @@
-/** The family of launches, held to the means it is drawn through and to a rule that must carry further with every bit of length. */
+/**
+ * The family of launches, held to the means it is drawn through and to a rule that must carry further with
+ * every bit of length.
+ */
 import { describe, expect, it } from "vitest";
 import { COEFFICIENT_SETS } from "../../src/flight/coefficients/sets.ts";
 import type { CoefficientSet } from "../../src/flight/coefficients/types.ts";
-import { descentOf, launchOf, LONGEST_CARRY_METRES, MEANS_DRIVER_METRES, MEASURED_DRIVERS_METRES, otherDrivers, SHORTEST_CARRY_METRES, SHORTEST_FULL_SHARE, USUAL_DRIVER_METRES } from "../../src/flight/family.ts";
+import {
+  descentOf,
+  launchOf,
+  LONGEST_CARRY_METRES,
+  MEANS_DRIVER_METRES,
+  MEASURED_DRIVERS_METRES,
+  otherDrivers,
+  SHORTEST_CARRY_METRES,
+  SHORTEST_FULL_SHARE,
+  USUAL_DRIVER_METRES,
+} from "../../src/flight/family.ts";
 import { flyStandard, fittingOf, roughFittingOf } from "../../src/flight/launch.ts";
 import { MEN, MEN_SAND_WEDGE, WOMEN } from "./tour-means.ts";
 import { heldTo } from "./held-to.ts";
@@ -23,7 +36,8 @@ function leastSquares(points: readonly (readonly [x: number, y: number])[], degr
   for (let i = 0; i < size; i += 1) {
     const pivot = rows[i]![i]!;
     rows[i] = rows[i]!.map((value) => value / pivot);
-    for (let k = 0; k < size; k += 1) if (k !== i) rows[k] = rows[k]!.map((value, j) => value - rows[k]![i]! * rows[i]![j]!);
+    for (let k = 0; k < size; k += 1)
+      if (k !== i) rows[k] = rows[k]!.map((value, j) => value - rows[k]![i]! * rows[i]![j]!);
   }
   return rows.map((row) => row[size]!);
 }
@@ -33,11 +47,26 @@ describe("on the means of a men's tour", () => {
   const all = [MEN_SAND_WEDGE, ...MEN];
 
   it.each([
-    ["ball speed, m/s", 2, (row: typeof MEN_SAND_WEDGE | (typeof MEN)[number]) => row.ballSpeedMph * MPH, "speedMetresPerSecond", 0.01],
-    ["launch angle, degrees", 4, (row: typeof MEN_SAND_WEDGE | (typeof MEN)[number]) => row.angleDegrees, "angleDegrees", 0.02],
+    [
+      "ball speed, m/s",
+      2,
+      (row: typeof MEN_SAND_WEDGE | (typeof MEN)[number]) => row.ballSpeedMph * MPH,
+      "speedMetresPerSecond",
+      0.01,
+    ],
+    [
+      "launch angle, degrees",
+      4,
+      (row: typeof MEN_SAND_WEDGE | (typeof MEN)[number]) => row.angleDegrees,
+      "angleDegrees",
+      0.02,
+    ],
     ["spin, rpm", 4, (row: typeof MEN_SAND_WEDGE | (typeof MEN)[number]) => row.spinRpm, "spinRpm", 2],
   ] as const)("%s is their least squares, of degree %d", (_name, degree, valueOf, key, rounding) => {
-    const factors = leastSquares(all.map((row) => [xOf(row.carryYards), valueOf(row)]), degree);
+    const factors = leastSquares(
+      all.map((row) => [xOf(row.carryYards), valueOf(row)]),
+      degree,
+    );
     for (let yards = 110; yards <= 275; yards += 5) {
       const fitted = factors.reduce((sum, factor, i) => sum + factor * xOf(yards) ** i, 0);
       expect(Math.abs(launchOf(yards * YARD, MEANS_DRIVER_METRES)[key] - fitted)).toBeLessThan(rounding);
@@ -55,10 +84,21 @@ describe("on the means of a men's tour", () => {
 
   it("comes down as steeply as each club within 2 degrees, and as the women's within 3.5", () => {
     // Descents: read for two of the men's clubs, the others and the women's from memory.
-    for (const { carryYards, descentDegrees } of MEN) expect(Math.abs(descentOf(carryYards * YARD, MEANS_DRIVER_METRES) - descentDegrees)).toBeLessThan(2);
-    for (const { carryYards, descentDegrees } of WOMEN) expect(Math.abs(descentOf(carryYards * YARD, 218 * YARD) - descentDegrees)).toBeLessThan(3.5);
-    const factors = leastSquares(MEN.map((row) => [xOf(row.carryYards), row.descentDegrees]), 3);
-    for (const x of [-0.6, 0, 0.7]) expect(Math.abs(descentOf((0.7 + 0.3 * x) * MEANS_DRIVER_METRES, MEANS_DRIVER_METRES) - factors.reduce((sum, factor, i) => sum + factor * x ** i, 0))).toBeLessThan(0.02);
+    for (const { carryYards, descentDegrees } of MEN)
+      expect(Math.abs(descentOf(carryYards * YARD, MEANS_DRIVER_METRES) - descentDegrees)).toBeLessThan(2);
+    for (const { carryYards, descentDegrees } of WOMEN)
+      expect(Math.abs(descentOf(carryYards * YARD, 218 * YARD) - descentDegrees)).toBeLessThan(3.5);
+    const factors = leastSquares(
+      MEN.map((row) => [xOf(row.carryYards), row.descentDegrees]),
+      3,
+    );
+    for (const x of [-0.6, 0, 0.7])
+      expect(
+        Math.abs(
+          descentOf((0.7 + 0.3 * x) * MEANS_DRIVER_METRES, MEANS_DRIVER_METRES) -
+            factors.reduce((sum, factor, i) => sum + factor * x ** i, 0),
+        ),
+      ).toBeLessThan(0.02);
   });
 
   it("spins a 7-iron of 172 yd as the tour does, and not at 4,600 rpm", () => {
@@ -66,14 +106,17 @@ describe("on the means of a men's tour", () => {
   });
 
   it("gives a shorter hitter the launches of a women's tour", () => {
-    // From memory: means of a women's tour, whose driver carries 218 yd. The rule's two factors come from them; the fairway
+    // From memory: means of a women's tour, whose driver carries 218 yd. The rule's two factors come from them; the
+    // fairway
     // wood spins less there than anywhere else, so spin is held in the mean.
     const launches = WOMEN.map((row) => ({ row, launch: launchOf(row.carryYards * YARD, 218 * YARD) }));
     for (const { row, launch } of launches) {
       expect(Math.abs(launch.speedMetresPerSecond / MPH / row.ballSpeedMph - 1)).toBeLessThan(0.04);
       expect(Math.abs(launch.angleDegrees - row.angleDegrees)).toBeLessThan(2.1);
     }
-    expect(Math.abs(mean(launches.map(({ row, launch }) => launch.angleDegrees - row.angleDegrees)))).toBeLessThan(0.5);
+    expect(Math.abs(mean(launches.map(({ row, launch }) => launch.angleDegrees - row.angleDegrees)))).toBeLessThan(
+      0.5,
+    );
     expect(Math.abs(mean(launches.map(({ row, launch }) => launch.spinRpm / row.spinRpm)) - 1)).toBeLessThan(0.06);
   });
 });
@@ -152,7 +195,11 @@ it("the same carry is a higher, more spinning stroke for a longer hitter, whose 
 });
 
 it("goes from a high, spinning wedge to a low, running driver", () => {
-  const [wedge, iron, driver] = [80, 130, 210].map((yards) => launchOf(yards * YARD, USUAL_DRIVER_METRES)) as [ReturnType<typeof launchOf>, ReturnType<typeof launchOf>, ReturnType<typeof launchOf>];
+  const [wedge, iron, driver] = [80, 130, 210].map((yards) => launchOf(yards * YARD, USUAL_DRIVER_METRES)) as [
+    ReturnType<typeof launchOf>,
+    ReturnType<typeof launchOf>,
+    ReturnType<typeof launchOf>,
+  ];
   expect(wedge.angleDegrees).toBeGreaterThan(iron.angleDegrees);
   expect(iron.angleDegrees).toBeGreaterThan(driver.angleDegrees);
   expect(wedge.spinRpm).toBeGreaterThan(iron.spinRpm);

@@ -8,7 +8,9 @@ describe("search for a carry", () => {
   it.each([40, 161.3, 309])("finds %d m from any start", (wanted) => {
     for (const guess of [-5, 36, 140, 311, 500]) {
       // Bent both ways, so a straight line through two trials overshoots.
-      const answer = findCarry(BOUNDS, guess, (carry) => ({ missMetres: (carry - wanted) ** 3 / 5000 + 2 * (carry - wanted) }));
+      const answer = findCarry(BOUNDS, guess, (carry) => ({
+        missMetres: (carry - wanted) ** 3 / 5000 + 2 * (carry - wanted),
+      }));
       expect(answer.found && answer.carryMetres).toBeCloseTo(wanted, 3);
     }
   });

@@ -20,7 +20,10 @@ describe("run", () => {
   });
 
   it("of a ball falling straight down without spin is none", () => {
-    expect(runMetres({ landingAngleDegrees: 90, landingSpeedMetresPerSecond: 20, landingSpinRpm: 0 })).toBeCloseTo(0, 9);
+    expect(runMetres({ landingAngleDegrees: 90, landingSpeedMetresPerSecond: 20, landingSpinRpm: 0 })).toBeCloseTo(
+      0,
+      9,
+    );
   });
 
   it("is long for a drive and short for a wedge", () => {
@@ -41,14 +44,21 @@ describe("run", () => {
   it("turns back for much spin on a firm landing", () => {
     // Published, seen in later works only: Penner 2002, figure 8, a nine-iron's ball ends going backwards at 159 and
     // 191 rev/s of spin.
-    expect(runMetres({ landingAngleDegrees: 50, landingSpeedMetresPerSecond: 22, landingSpinRpm: 191 * 60 }, { friction: 0.4, rollingResistance: 0.131 })).toBeLessThan(0);
+    expect(
+      runMetres(
+        { landingAngleDegrees: 50, landingSpeedMetresPerSecond: 22, landingSpinRpm: 191 * 60 },
+        { friction: 0.4, rollingResistance: 0.131 },
+      ),
+    ).toBeLessThan(0);
   });
 
   it("is a number for any landing the model can make", () => {
     for (const landingAngleDegrees of [1, 30, 60, 90]) {
       for (const landingSpeedMetresPerSecond of [0.1, 5, 20, 45]) {
         for (const landingSpinRpm of [0, 3000, 12_000]) {
-          expect(Number.isFinite(runMetres({ landingAngleDegrees, landingSpeedMetresPerSecond, landingSpinRpm }))).toBe(true);
+          expect(
+            Number.isFinite(runMetres({ landingAngleDegrees, landingSpeedMetresPerSecond, landingSpinRpm })),
+          ).toBe(true);
         }
       }
     }

@@ -1,4 +1,7 @@
-/** How a tour's players launch the ball, club by club: nature, against which the family of launches and the coefficient sets are held. */
+/**
+ * How a tour's players launch the ball, club by club: nature, against which the family of launches and the
+ * coefficient sets are held.
+ */
 
 export interface ClubMeans {
   readonly club: string;
@@ -10,11 +13,22 @@ export interface ClubMeans {
   readonly descentDegrees: number;
 }
 
-const rows = (table: readonly (readonly [string, number, number, number, number, number, number])[]): readonly ClubMeans[] =>
-  table.map(([club, ballSpeedMph, angleDegrees, spinRpm, carryYards, heightYards, descentDegrees]) => ({ club, ballSpeedMph, angleDegrees, spinRpm, carryYards, heightYards, descentDegrees }));
+const rows = (
+  table: readonly (readonly [string, number, number, number, number, number, number])[],
+): readonly ClubMeans[] =>
+  table.map(([club, ballSpeedMph, angleDegrees, spinRpm, carryYards, heightYards, descentDegrees]) => ({
+    club,
+    ballSpeedMph,
+    angleDegrees,
+    spinRpm,
+    carryYards,
+    heightYards,
+    descentDegrees,
+  }));
 
 /**
- * Means of a men's professional tour. Ball speed, launch angle and spin read second hand; carry, height and descent read
+ * Means of a men's professional tour. Ball speed, launch angle and spin read second hand; carry, height and
+ * descent read
  * for the 7-iron and the pitching wedge, from memory for the others. Ground, air and wind are unstated.
  */
 export const MEN: readonly ClubMeans[] = rows([

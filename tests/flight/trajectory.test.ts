@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { airFrom, STANDARD_AIR } from "../../src/flight/air.ts";
-import { BALL_AREA_SQUARE_METRES, BALL_DIAMETER_METRES, BALL_MASS_KILOGRAMS, STANDARD_GRAVITY } from "../../src/flight/ball.ts";
+import {
+  BALL_AREA_SQUARE_METRES,
+  BALL_DIAMETER_METRES,
+  BALL_MASS_KILOGRAMS,
+  STANDARD_GRAVITY,
+} from "../../src/flight/ball.ts";
 import { BEARMAN_HARVEY_1976 } from "../../src/flight/coefficients/bearmanHarvey.ts";
 import { SMITS_SMITH_1994 } from "../../src/flight/coefficients/smitsSmith.ts";
 import type { CoefficientSet } from "../../src/flight/coefficients/types.ts";
@@ -11,7 +16,11 @@ const YARD = 0.9144;
 const MPH = 0.44704;
 const SETS = { SS: SMITS_SMITH_1994, BH: BEARMAN_HARVEY_1976 } as const;
 
-const launchOf = (speedMetresPerSecond: number, angleDegrees: number, spinRpm: number): Launch => ({ speedMetresPerSecond, angleDegrees, spinRpm });
+const launchOf = (speedMetresPerSecond: number, angleDegrees: number, spinRpm: number): Launch => ({
+  speedMetresPerSecond,
+  angleDegrees,
+  spinRpm,
+});
 
 /** Drag of one coefficient whatever the speed, no lift. */
 const constantDrag = (coefficient: number): CoefficientSet => ({
@@ -59,7 +68,10 @@ describe("without air", () => {
   });
 
   it("feels no wind", () => {
-    const windy = flown(launch, { ...vacuum, wind: { alongMetresPerSecond: -10, rightMetresPerSecond: 10, profile: "uniform" } });
+    const windy = flown(launch, {
+      ...vacuum,
+      wind: { alongMetresPerSecond: -10, rightMetresPerSecond: 10, profile: "uniform" },
+    });
     expect(windy.carryMetres).toBeCloseTo(flown(launch, vacuum).carryMetres, 8);
     expect(windy.driftMetres).toBe(0);
   });
@@ -70,13 +82,18 @@ it.each([
   [0.25, 45.35],
 ])("falls in the end at the terminal speed, drag coefficient %d", (coefficient, published) => {
   // Closed form: sqrt(2 m g / (density * area * coefficient)).
-  const flight = flown(launchOf(20, 45, 0), { coefficients: constantDrag(coefficient), air: STANDARD_AIR, riseMetres: -2000 });
+  const flight = flown(launchOf(20, 45, 0), {
+    coefficients: constantDrag(coefficient),
+    air: STANDARD_AIR,
+    riseMetres: -2000,
+  });
   expect(flight.landingSpeedMetresPerSecond).toBeCloseTo(published, 2);
   expect(flight.landingAngleDegrees).toBeGreaterThan(89.9);
 });
 
 // Launch m/s, degrees, rpm; set; carry m, apex m, time s, landing degrees. Computed, regression: another
-// integrator (RK4, 0.5 ms), still standard air, level ground; no published trajectory was found. SS with its lift held at
+// integrator (RK4, 0.5 ms), still standard air, level ground; no published trajectory was found. SS with its lift held
+// at
 // spin ratio 0.20; without that the same integrator gives 152.69, 183.60, 199.17 and 236.67 m.
 const TRAJECTORIES = [
   [50, 15, 3500, "SS", 148.859, 19.531, 5.202, 35.147],
@@ -111,7 +128,9 @@ describe("still standard air", () => {
 
   it("settles as a fourth-order method does when the step is halved", () => {
     // Its spin ratio stays below 0.20, where the formula has a bend.
-    const carry = (stepSeconds: number) => flown(launchOf(78.679, 10, 2520), { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR, stepSeconds }).carryMetres;
+    const carry = (stepSeconds: number) =>
+      flown(launchOf(78.679, 10, 2520), { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR, stepSeconds })
+        .carryMetres;
     const coarse = Math.abs(carry(0.2) - carry(0.1));
     const fine = Math.abs(carry(0.1) - carry(0.05));
     expect(coarse).toBeGreaterThan(0);
@@ -120,22 +139,33 @@ describe("still standard air", () => {
   });
 
   it("settles by less than 1 mm from the table, linear between and so of a lower order", () => {
-    const carry = (stepSeconds: number) => flown(launchOf(65, 12, 2700), { coefficients: BEARMAN_HARVEY_1976, air: STANDARD_AIR, stepSeconds }).carryMetres;
+    const carry = (stepSeconds: number) =>
+      flown(launchOf(65, 12, 2700), { coefficients: BEARMAN_HARVEY_1976, air: STANDARD_AIR, stepSeconds }).carryMetres;
     expect(Math.abs(carry(0.1) - carry(0.01))).toBeLessThan(0.001);
   });
 
   it("loses spin by one set and keeps it by the other", () => {
-    expect(flown(launchOf(65, 12, 2700), { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR }).landingSpinRpm).toBeLessThan(2400);
-    expect(flown(launchOf(65, 12, 2700), { coefficients: BEARMAN_HARVEY_1976, air: STANDARD_AIR }).landingSpinRpm).toBeCloseTo(2700, 9);
+    expect(
+      flown(launchOf(65, 12, 2700), { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR }).landingSpinRpm,
+    ).toBeLessThan(2400);
+    expect(
+      flown(launchOf(65, 12, 2700), { coefficients: BEARMAN_HARVEY_1976, air: STANDARD_AIR }).landingSpinRpm,
+    ).toBeCloseTo(2700, 9);
   });
 });
 
 it.each(["SS", "BH"] as const)("stays under the overall distance limit in its test conditions, %s", (set) => {
   // Published: Equipment Rules, test since 2004: 176 mph, 10 degrees, 2,520 rpm, carry plus roll at most
   // 317 yd. Air from memory: 75 F, 30 inHg, 50 % humidity, no wind. An upper bound: carry alone is less.
-  const air = airFrom({ heightMetres: 0, temperatureCelsius: ((75 - 32) * 5) / 9, relativeHumidity: 0.5, seaLevelPressurePascals: 30 * 3386.389 });
+  const air = airFrom({
+    heightMetres: 0,
+    temperatureCelsius: ((75 - 32) * 5) / 9,
+    relativeHumidity: 0.5,
+    seaLevelPressurePascals: 30 * 3386.389,
+  });
   if (!air.ok) throw new Error(air.message);
-  const carryYards = flown(launchOf(176 * MPH, 10, 2520), { coefficients: SETS[set], air: air.air }).carryMetres / YARD;
+  const carryYards =
+    flown(launchOf(176 * MPH, 10, 2520), { coefficients: SETS[set], air: air.air }).carryMetres / YARD;
   expect(carryYards).toBeLessThan(317);
   expect(carryYards).toBeGreaterThan(240);
 });
@@ -146,7 +176,9 @@ describe("effects on the 65 m/s shot", () => {
     const level = { coefficients: SETS[set], air: STANDARD_AIR };
     return flown(launch, { ...level, ...conditions }).carryMetres - flown(launch, level).carryMetres;
   };
-  const along = (alongMetresPerSecond: number) => ({ wind: { alongMetresPerSecond, rightMetresPerSecond: 0, profile: "uniform" } as const });
+  const along = (alongMetresPerSecond: number) => ({
+    wind: { alongMetresPerSecond, rightMetresPerSecond: 0, profile: "uniform" } as const,
+  });
 
   // Metres. Computed elsewhere, regression.
   it.each([
@@ -179,8 +211,15 @@ describe("wind, held to the same flight seen from the moving air", () => {
     const level = 60 * Math.cos((13 * Math.PI) / 180) - wind;
     const climb = 60 * Math.sin((13 * Math.PI) / 180);
     for (const coefficients of Object.values(SETS)) {
-      const seen = flown(launchOf(Math.hypot(level, climb), (Math.atan2(climb, level) * 180) / Math.PI, 3200), { coefficients, air: STANDARD_AIR });
-      const flight = flown(launch, { coefficients, air: STANDARD_AIR, wind: { alongMetresPerSecond: wind, rightMetresPerSecond: 0, profile: "uniform" } });
+      const seen = flown(launchOf(Math.hypot(level, climb), (Math.atan2(climb, level) * 180) / Math.PI, 3200), {
+        coefficients,
+        air: STANDARD_AIR,
+      });
+      const flight = flown(launch, {
+        coefficients,
+        air: STANDARD_AIR,
+        wind: { alongMetresPerSecond: wind, rightMetresPerSecond: 0, profile: "uniform" },
+      });
       expect(flight.timeSeconds).toBeCloseTo(seen.timeSeconds, 4);
       expect(flight.carryMetres).toBeCloseTo(seen.carryMetres + wind * seen.timeSeconds, 2);
     }
@@ -191,9 +230,16 @@ describe("wind, held to the same flight seen from the moving air", () => {
     const level = 60 * Math.cos((20 * Math.PI) / 180);
     const climb = 60 * Math.sin((20 * Math.PI) / 180);
     const coefficients = constantDrag(0.3);
-    const seen = flown(launchOf(Math.hypot(level, wind, climb), (Math.atan2(climb, Math.hypot(level, wind)) * 180) / Math.PI, 0), { coefficients, air: STANDARD_AIR });
+    const seen = flown(
+      launchOf(Math.hypot(level, wind, climb), (Math.atan2(climb, Math.hypot(level, wind)) * 180) / Math.PI, 0),
+      { coefficients, air: STANDARD_AIR },
+    );
     const bearing = Math.atan2(-wind, level);
-    const flight = flown(launchOf(60, 20, 0), { coefficients, air: STANDARD_AIR, wind: { alongMetresPerSecond: 0, rightMetresPerSecond: wind, profile: "uniform" } });
+    const flight = flown(launchOf(60, 20, 0), {
+      coefficients,
+      air: STANDARD_AIR,
+      wind: { alongMetresPerSecond: 0, rightMetresPerSecond: wind, profile: "uniform" },
+    });
     expect(flight.carryMetres).toBeCloseTo(seen.carryMetres * Math.cos(bearing), 2);
     expect(flight.driftMetres).toBeCloseTo(seen.carryMetres * Math.sin(bearing) + wind * seen.timeSeconds, 2);
     expect(flight.driftMetres).toBeGreaterThan(5);
@@ -201,7 +247,11 @@ describe("wind, held to the same flight seen from the moving air", () => {
 
   it("pushes as far left as right", () => {
     const drift = (rightMetresPerSecond: number) =>
-      flown(launchOf(60, 13, 3200), { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR, wind: { alongMetresPerSecond: 0, rightMetresPerSecond, profile: "log" } }).driftMetres;
+      flown(launchOf(60, 13, 3200), {
+        coefficients: SMITS_SMITH_1994,
+        air: STANDARD_AIR,
+        wind: { alongMetresPerSecond: 0, rightMetresPerSecond, profile: "log" },
+      }).driftMetres;
     expect(drift(6)).toBeGreaterThan(5);
     expect(drift(-6)).toBeCloseTo(-drift(6), 9);
   });
@@ -209,7 +259,11 @@ describe("wind, held to the same flight seen from the moving air", () => {
 
 describe("log wind", () => {
   const drift = (launch: Launch, profile: "log" | "uniform") =>
-    flown(launch, { coefficients: SMITS_SMITH_1994, air: STANDARD_AIR, wind: { alongMetresPerSecond: 0, rightMetresPerSecond: 8, profile } }).driftMetres;
+    flown(launch, {
+      coefficients: SMITS_SMITH_1994,
+      air: STANDARD_AIR,
+      wind: { alongMetresPerSecond: 0, rightMetresPerSecond: 8, profile },
+    }).driftMetres;
 
   it("moves a ball under 10 m less, and one mostly above it more, than the same wind at every height", () => {
     const punched = launchOf(35, 10, 2500);
@@ -253,7 +307,11 @@ describe("refusals", () => {
     [launchOf(65, 12, -1), level, "out-of-range"],
     [launchOf(65, 12, 2700), { ...level, riseMetres: NaN }, "not-a-number"],
     [launchOf(65, 12, 2700), { ...level, stepSeconds: 0 }, "out-of-range"],
-    [launchOf(65, 12, 2700), { ...level, wind: { alongMetresPerSecond: 200, rightMetresPerSecond: 0, profile: "log" } }, "out-of-range"],
+    [
+      launchOf(65, 12, 2700),
+      { ...level, wind: { alongMetresPerSecond: 200, rightMetresPerSecond: 0, profile: "log" } },
+      "out-of-range",
+    ],
     [launchOf(65, 12, 2700), { ...level, riseMetres: 60 }, "unreachable"],
     [launchOf(65, 12, 2700), { ...level, riseMetres: -9999 }, "unreachable"],
   ] as [Launch, FlightConditions, string][])("%o in %o", (launch, conditions, reason) => {

@@ -9,7 +9,13 @@ describe("a cut", () => {
   });
 
   test("keeps the captions shown in it, on its own clock and within it", () => {
-    const cues = [[1, 4, "before"], [3, 6, "begins before"], [7, 8, "within"], [9, 14, "ends after"], [10, 12, "after"]] as const;
+    const cues = [
+      [1, 4, "before"],
+      [3, 6, "begins before"],
+      [7, 8, "within"],
+      [9, 14, "ends after"],
+      [10, 12, "after"],
+    ] as const;
     const all = cues.map(([startSeconds, endSeconds, text]) => ({ startSeconds, endSeconds, text }));
     expect(cutCues(all, { fromSeconds: 4, toSeconds: 10 })).toEqual([
       { startSeconds: 0, endSeconds: 2, text: "begins before" },

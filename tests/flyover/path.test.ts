@@ -39,7 +39,9 @@ describe("smoothing", () => {
 
   test("a straight ramp stays straight inside", () => {
     const ramp = Array.from({ length: 60 }, (_, i) => i * 2);
-    smoothed(ramp, 9).slice(12, 48).forEach((value, i) => expect(value).toBeCloseTo((i + 12) * 2, 9));
+    smoothed(ramp, 9)
+      .slice(12, 48)
+      .forEach((value, i) => expect(value).toBeCloseTo((i + 12) * 2, 9));
   });
 
   test("easing starts and ends at rest and is never steeper than it says", () => {
@@ -54,8 +56,14 @@ describe("smoothing", () => {
 });
 
 describe("a flight over made ground", () => {
-  const sharp = lineThrough([[0, 0], [0, 220], [150, 220], [150, 420]]);
-  const hills = ([x, y]: readonly [number, number]): number => 12 * Math.sin(x / 20) * Math.cos(y / 25) + (y > 200 ? 40 : 0);
+  const sharp = lineThrough([
+    [0, 0],
+    [0, 220],
+    [150, 220],
+    [150, 420],
+  ]);
+  const hills = ([x, y]: readonly [number, number]): number =>
+    12 * Math.sin(x / 20) * Math.cos(y / 25) + (y > 200 ? 40 : 0);
 
   test("two right angles and a cliff are flown in comfort, clear of the ground", () => {
     const flight = holeFlight(sharp, hills);
@@ -64,7 +72,13 @@ describe("a flight over made ground", () => {
   });
 
   test("it starts behind the tee looking down the hole, and ends looking at the green", () => {
-    const flight = holeFlight(lineThrough([[0, 0], [0, 380]]), () => 5);
+    const flight = holeFlight(
+      lineThrough([
+        [0, 0],
+        [0, 380],
+      ]),
+      () => 5,
+    );
     const [start, end] = [flight.poseAt(0), flight.poseAt(flight.seconds)];
     expect(start.point[1]).toBeLessThan(0);
     expect(Math.abs(turn(0, start.bearingDegrees))).toBeLessThan(1);
@@ -94,16 +108,27 @@ describe("the demo's eighteen holes (invented ground)", () => {
     const { guide } = await loadGuide(fileURLToPath(new URL("../../content", import.meta.url)));
     course = guide!.courses[0]!;
     films = course.holes.map((hole) =>
-      holeFilm(hole, shownTee(hole, undefined), renderTip(hole, { units: "yards", idPrefix: "f", words: words("en").tell }).text, metresFromYards(220), course.ground),
+      holeFilm(
+        hole,
+        shownTee(hole, undefined),
+        renderTip(hole, { units: "yards", idPrefix: "f", words: words("en").tell }).text,
+        metresFromYards(220),
+        course.ground,
+      ),
     );
   });
 
   test("no hole turns, nods, speeds or pushes more than comfort allows", () => {
-    expect(films.map(({ flight }, i) => [i + 1, discomfort(flight)]).filter(([, faults]) => (faults as string[]).length > 0)).toEqual([]);
+    expect(
+      films
+        .map(({ flight }, i) => [i + 1, discomfort(flight)])
+        .filter(([, faults]) => (faults as string[]).length > 0),
+    ).toEqual([]);
   });
 
   test("no camera comes nearer the ground than it may", () => {
-    for (const { flight } of films) expect(leastClearance(flight, groundOf(course.ground))).toBeGreaterThanOrEqual(COMFORT.clearanceMetres);
+    for (const { flight } of films)
+      expect(leastClearance(flight, groundOf(course.ground))).toBeGreaterThanOrEqual(COMFORT.clearanceMetres);
   });
 
   test("captions end before the film does, and films are watchable: under two minutes a hole", () => {
@@ -124,11 +149,17 @@ describe("the demo's eighteen holes (invented ground)", () => {
   });
 
   test("the whole round is one flight without a jolt, clear of the ground", () => {
-    const tour = tourOf(films.map(({ flight }) => flight), groundOf(course.ground));
+    const tour = tourOf(
+      films.map(({ flight }) => flight),
+      groundOf(course.ground),
+    );
     expect(tour.parts.filter(({ hole }) => hole !== undefined)).toHaveLength(18);
     expect(leastClearance(tour, groundOf(course.ground))).toBeGreaterThan(COMFORT.clearanceMetres * 0.9);
     for (const { startSeconds, seconds, hole } of tour.parts) {
-      const part: Flight = { seconds, poseAt: (t) => tour.poseAt(startSeconds + Math.min(seconds - 1e-6, Math.max(0, t))) };
+      const part: Flight = {
+        seconds,
+        poseAt: (t) => tour.poseAt(startSeconds + Math.min(seconds - 1e-6, Math.max(0, t))),
+      };
       expect([hole, discomfort(part)]).toEqual([hole, []]);
     }
     for (const { startSeconds } of tour.parts.slice(1)) {

@@ -6,7 +6,12 @@ import type { Track } from "../../src/contract/film-data.ts";
 import { flightOf, trackOf } from "../../src/flyover/track.ts";
 import { lineThrough } from "../../src/geo/line.ts";
 
-const bent = lineThrough([[0, 0], [40, 230], [190, 380], [230, 480]]);
+const bent = lineThrough([
+  [0, 0],
+  [40, 230],
+  [190, 380],
+  [230, 480],
+]);
 const hills = ([x, y]: readonly [number, number]): number => 9 * Math.sin(x / 31) * Math.cos(y / 27);
 const flight = holeFlight(bent, hills, 55);
 
@@ -20,17 +25,28 @@ describe("a flight as a track", () => {
     expect(read.seconds).toBeCloseTo(flight.seconds, 9);
     for (let i = 0; i < track.east.length; i++) {
       const [a, b] = [read.poseAt(i * track.stepSeconds), flight.poseAt(i * track.stepSeconds)];
-      for (const [one, other] of [[a.point[0], b.point[0]], [a.point[1], b.point[1]], [a.heightMetres, b.heightMetres], [a.bearingDegrees, b.bearingDegrees], [a.downDegrees, b.downDegrees]] as const) {
+      for (const [one, other] of [
+        [a.point[0], b.point[0]],
+        [a.point[1], b.point[1]],
+        [a.heightMetres, b.heightMetres],
+        [a.bearingDegrees, b.bearingDegrees],
+        [a.downDegrees, b.downDegrees],
+      ] as const) {
         expect(Math.abs(one - other)).toBeLessThanOrEqual(0.005 + 1e-9);
       }
     }
   });
 
-  test.each([[0.5, 0.05, 0.1], [1, 0.3, 0.5]])("sampled every %d s it stays within %d m and %d degrees between samples", (step, metres, degrees) => {
+  test.each([
+    [0.5, 0.05, 0.1],
+    [1, 0.3, 0.5],
+  ])("sampled every %d s it stays within %d m and %d degrees between samples", (step, metres, degrees) => {
     const read = flightOf(sent(trackOf(flight, step)));
     for (let t = 0; t <= flight.seconds; t += 0.07) {
       const [a, b] = [read.poseAt(t), flight.poseAt(t)];
-      expect(Math.hypot(a.point[0] - b.point[0], a.point[1] - b.point[1], a.heightMetres - b.heightMetres)).toBeLessThan(metres);
+      expect(
+        Math.hypot(a.point[0] - b.point[0], a.point[1] - b.point[1], a.heightMetres - b.heightMetres),
+      ).toBeLessThan(metres);
       expect(Math.abs(a.bearingDegrees - b.bearingDegrees)).toBeLessThan(degrees);
       expect(Math.abs(a.downDegrees - b.downDegrees)).toBeLessThan(degrees);
     }
@@ -52,8 +68,17 @@ describe("a flight as a track", () => {
 });
 
 describe("what is on at a time", () => {
-  const chapters = [{ seconds: 0, title: "a" }, { seconds: 10, title: "b" }, { seconds: 20, title: "c" }];
-  const cues = [{ startSeconds: 1, endSeconds: 4, text: "One." }, { startSeconds: 9.5, endSeconds: 13, text: "Two," }, { startSeconds: 20, endSeconds: 22, text: "and three." }, { startSeconds: 23, endSeconds: 24, text: "Four." }];
+  const chapters = [
+    { seconds: 0, title: "a" },
+    { seconds: 10, title: "b" },
+    { seconds: 20, title: "c" },
+  ];
+  const cues = [
+    { startSeconds: 1, endSeconds: 4, text: "One." },
+    { startSeconds: 9.5, endSeconds: 13, text: "Two," },
+    { startSeconds: 20, endSeconds: 22, text: "and three." },
+    { startSeconds: 23, endSeconds: 24, text: "Four." },
+  ];
 
   test("the chapter that has begun", () => {
     expect([0, 9.99, 10, 25].map((seconds) => begunBy(chapters, seconds)?.title)).toEqual(["a", "a", "b", "c"]);
@@ -61,11 +86,22 @@ describe("what is on at a time", () => {
   });
 
   test("the caption between its times, its end not among them", () => {
-    expect([0, 1, 3.99, 4, 12, 21].map((seconds) => cueAt(cues, seconds)?.text)).toEqual([undefined, "One.", "One.", undefined, "Two,", "and three."]);
+    expect([0, 1, 3.99, 4, 12, 21].map((seconds) => cueAt(cues, seconds)?.text)).toEqual([
+      undefined,
+      "One.",
+      "One.",
+      undefined,
+      "Two,",
+      "and three.",
+    ]);
   });
 
   test("every caption belongs to the one chapter its sentence begins in", () => {
-    expect(cuesByChapter(chapters, cues).map((own) => own.map(({ text }) => text))).toEqual([["One.", "Two,", "and three."], [], ["Four."]]);
+    expect(cuesByChapter(chapters, cues).map((own) => own.map(({ text }) => text))).toEqual([
+      ["One.", "Two,", "and three."],
+      [],
+      ["Four."],
+    ]);
     expect(cuesByChapter([{ seconds: 5 }], cues).flat()).toHaveLength(4);
   });
 });

@@ -53,7 +53,12 @@ describe("published and computed lines of a hole's size", () => {
   }
   const lines: readonly Line[] = [
     // Published: C. F. F. Karney, Test set for geodesics, doi 10.5281/zenodo.32156, the hole-sized line.
-    { name: "GeodTest, 397 m at 78 N", from: [0, 78.10174623178], to: [0.014156770744058, 78.099711031638792], metres: 397.364659 },
+    {
+      name: "GeodTest, 397 m at 78 N",
+      from: [0, 78.10174623178],
+      to: [0.014156770744058, 78.099711031638792],
+      metres: 397.364659,
+    },
     // Published: C. F. F. Karney, "Algorithms for geodesics", J. Geodesy 87 (2013), table 3.
     { name: "Karney short, 5 m at 30 S", from: [0, -30.12345], to: [0.00005, -30.12344], metres: 4.944208 },
     // Computed with an independent solver, regression values.
@@ -72,12 +77,25 @@ describe("published and computed lines of a hole's size", () => {
 
 describe("the independent solver itself reproduces published long lines", () => {
   // All but the last: Karney, Test set for geodesics (doi 10.5281/zenodo.32156); J. Geodesy 87 (2013), table 2.
-  // Last: the Australian geodetic datum technical manual's worked example, Flinders Peak to Buninyong (GRS 80; WGS 84 is the same to the micrometre).
+  // Last: the Australian geodetic datum technical manual's worked example, Flinders Peak to Buninyong (GRS 80; WGS 84
+  // is the same to the micrometre).
   const dms = (d: number, m: number, s: number): number => d + m / 60 + s / 3600;
   const lines: readonly [name: string, from: Position, to: Position, metres: number, toleranceMetres: number][] = [
     ["Karney direct", [0, 40], [137.84490004377, 41.79331020506], 10_000_000, 0.001],
-    ["GeodTest line 1", [0, 36.530042355041], [5.762344694676510456, -48.164270779097768864], 9_398_502.0434687, 0.0001],
-    ["GeodTest near-antipodal", [0, 8.226828747671], [178.68897958262922, -8.516119211674269], 19_886_305.6710041, 0.0001],
+    [
+      "GeodTest line 1",
+      [0, 36.530042355041],
+      [5.762344694676510456, -48.164270779097768864],
+      9_398_502.0434687,
+      0.0001,
+    ],
+    [
+      "GeodTest near-antipodal",
+      [0, 8.226828747671],
+      [178.68897958262922, -8.516119211674269],
+      19_886_305.6710041,
+      0.0001,
+    ],
     ["GeodTest long", [0, 63.758775485865], [107.50499193289191, 25.179740339437206], 8_337_896.7811702, 0.0001],
     [
       "Flinders Peak to Buninyong",
@@ -86,7 +104,8 @@ describe("the independent solver itself reproduces published long lines", () => 
       54_972.271,
       0.001,
     ],
-    // Vincenty 1975, Survey Review XXIII no. 176, gives lines on other ellipsoids; line b on the International ellipsoid.
+    // Vincenty 1975, Survey Review XXIII no. 176, gives lines on other ellipsoids; line b on the International
+    // ellipsoid.
   ];
   for (const [name, from, to, metres, tolerance] of lines) {
     test(name, () => {
@@ -105,7 +124,12 @@ describe("round trips and extremes", () => {
   test("plane to position and back returns within a micrometre", () => {
     for (const latitude of [-70, -33, 0, 45, 56.5, 80]) {
       const frame = frameAt([17, latitude]);
-      for (const point of [[0, 0], [1500, -900], [-8000, 4000], [0.001, 0.001]] as const) {
+      for (const point of [
+        [0, 0],
+        [1500, -900],
+        [-8000, 4000],
+        [0.001, 0.001],
+      ] as const) {
         const back = frame.toPlane(frame.toPosition(point));
         expect(distanceMetres(point, back)).toBeLessThan(1e-6);
       }
@@ -132,7 +156,11 @@ describe("round trips and extremes", () => {
   });
 
   test("an origin that is no position is refused", () => {
-    for (const origin of [[NaN, 56], [0, Infinity], [0, 90]] as const) {
+    for (const origin of [
+      [NaN, 56],
+      [0, Infinity],
+      [0, 90],
+    ] as const) {
       expect(() => frameAt(origin)).toThrow(RangeError);
     }
   });

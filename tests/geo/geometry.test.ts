@@ -8,14 +8,47 @@ import type { Area, Point } from "../../src/geo/position.ts";
 import { crossing, densify, nearestOn } from "../../src/geo/segment.ts";
 import { bearingDegrees, directionOfBearing, distanceMetres, turnDegrees } from "../../src/geo/vector.ts";
 
-const SQUARE: Area = [[[0, 0], [10, 0], [10, 10], [0, 10], [0, 0]]];
-const WITH_HOLE: Area = [...SQUARE, [[4, 4], [4, 6], [6, 6], [6, 4], [4, 4]]];
+const SQUARE: Area = [
+  [
+    [0, 0],
+    [10, 0],
+    [10, 10],
+    [0, 10],
+    [0, 0],
+  ],
+];
+const WITH_HOLE: Area = [
+  ...SQUARE,
+  [
+    [4, 4],
+    [4, 6],
+    [6, 6],
+    [6, 4],
+    [4, 4],
+  ],
+];
 /** A horseshoe whose centre of gravity is outside it. */
-const HORSESHOE: Area = [[[0, 0], [30, 0], [30, 30], [24, 30], [24, 6], [6, 6], [6, 30], [0, 30], [0, 0]]];
+const HORSESHOE: Area = [
+  [
+    [0, 0],
+    [30, 0],
+    [30, 30],
+    [24, 30],
+    [24, 6],
+    [6, 6],
+    [6, 30],
+    [0, 30],
+    [0, 0],
+  ],
+];
 
 describe("station and offset", () => {
   // A right-angled dogleg: 100 north, then 50 east.
-  const dogleg = lineThrough([[0, 0], [0, 100], [50, 100]]);
+  const dogleg = lineThrough([
+    [0, 0],
+    [0, 100],
+    [50, 100],
+  ]);
 
   test("left is negative, right positive", () => {
     expect(locate(dogleg, [-5, 40])).toEqual({ station: 40, offset: -5 });
@@ -47,7 +80,12 @@ describe("station and offset", () => {
 
   test("a line of one point, or with NaN, is refused", () => {
     expect(() => lineThrough([[0, 0]])).toThrow(RangeError);
-    expect(() => lineThrough([[0, 0], [NaN, 1]])).toThrow(RangeError);
+    expect(() =>
+      lineThrough([
+        [0, 0],
+        [NaN, 1],
+      ]),
+    ).toThrow(RangeError);
   });
 
   test("bearings round trip", () => {
@@ -75,8 +113,14 @@ describe("areas", () => {
   });
 
   test("chords of a line through a horseshoe come in order, holes left out", () => {
-    expect(chords([HORSESHOE], [-10, 20], [1, 0])).toEqual([[10, 16], [34, 40]]);
-    expect(chords([WITH_HOLE], [-10, 5], [1, 0])).toEqual([[10, 14], [16, 20]]);
+    expect(chords([HORSESHOE], [-10, 20], [1, 0])).toEqual([
+      [10, 16],
+      [34, 40],
+    ]);
+    expect(chords([WITH_HOLE], [-10, 5], [1, 0])).toEqual([
+      [10, 14],
+      [16, 20],
+    ]);
     expect(chords([SQUARE], [5, 5], [1, 0])).toEqual([[-5, 5]]);
     expect(chords([SQUARE], [5, 50], [1, 0])).toEqual([]);
   });
@@ -88,7 +132,13 @@ describe("areas", () => {
 
   test("area and centroid of a small polygon agree with Turf's within its spherical error", () => {
     const frame = frameAt([-3, 56]);
-    const ring = [[-3, 56], [-2.999, 56], [-2.9985, 56.0007], [-2.9995, 56.001], [-3, 56]] as const;
+    const ring = [
+      [-3, 56],
+      [-2.999, 56],
+      [-2.9985, 56.0007],
+      [-2.9995, 56.001],
+      [-3, 56],
+    ] as const;
     const area: Area = [ring.map(([longitude, latitude]) => frame.toPlane([longitude, latitude]))];
     const turf = polygon([ring.map(([longitude, latitude]) => [longitude, latitude])]);
     // Turf's areas are on a sphere: off by up to 0.7 % here.
@@ -99,7 +149,13 @@ describe("areas", () => {
 
   test("the quadrilateral of a thousandth of a degree at 56 N has the area of its geodesic polygon", () => {
     const frame = frameAt([-3, 56]);
-    const ring = [[-3, 56], [-2.999, 56], [-2.999, 56.001], [-3, 56.001], [-3, 56]] as const;
+    const ring = [
+      [-3, 56],
+      [-2.999, 56],
+      [-2.999, 56.001],
+      [-3, 56.001],
+      [-3, 56],
+    ] as const;
     // Computed with an independent solver (geodesic sides): 6,946.8361 square metres, regression value.
     expect(areaSquareMetres([ring.map(([x, y]) => frame.toPlane([x, y]))])).toBeCloseTo(6946.8361, 3);
   });
@@ -119,18 +175,53 @@ describe("pieces and bands", () => {
   });
 
   test("densify keeps every vertex and limits the step", () => {
-    const dense = densify([[0, 0], [10, 0], [10, 3]], 4);
+    const dense = densify(
+      [
+        [0, 0],
+        [10, 0],
+        [10, 3],
+      ],
+      4,
+    );
     expect(dense).toContainEqual([10, 0]);
     for (let i = 1; i < dense.length; i++) expect(distanceMetres(dense[i - 1]!, dense[i]!)).toBeLessThanOrEqual(4);
   });
 
   test("a straight band has length times width, a right angle keeps its width", () => {
-    expect(areaSquareMetres(bandAround([[0, 0], [100, 0]], 3))).toBeCloseTo(300);
-    expect(areaSquareMetres(bandAround([[0, 0], [50, 0], [50, 50]], 4))).toBeCloseTo(400);
+    expect(
+      areaSquareMetres(
+        bandAround(
+          [
+            [0, 0],
+            [100, 0],
+          ],
+          3,
+        ),
+      ),
+    ).toBeCloseTo(300);
+    expect(
+      areaSquareMetres(
+        bandAround(
+          [
+            [0, 0],
+            [50, 0],
+            [50, 50],
+          ],
+          4,
+        ),
+      ),
+    ).toBeCloseTo(400);
   });
 
   test("a hairpin does not grow a spike", () => {
-    const band = bandAround([[0, 0], [100, 0], [0, 0.01]], 2);
+    const band = bandAround(
+      [
+        [0, 0],
+        [100, 0],
+        [0, 0.01],
+      ],
+      2,
+    );
     for (const [x] of band[0]!) expect(x).toBeLessThan(103);
   });
 });

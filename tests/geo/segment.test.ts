@@ -24,7 +24,8 @@ describe("the nearest point of a piece", () => {
     const [a, b, point] = [anywhere(), anywhere(), anywhere()];
     const nearest = nearestOn(a, b, point);
     expect(distance(a, nearest) + distance(nearest, b)).toBeCloseTo(distance(a, b), 9);
-    for (let k = 0; k <= 50; k++) expect(distance(point, nearest)).toBeLessThanOrEqual(distance(point, between(a, b, k / 50)) + 1e-9);
+    for (let k = 0; k <= 50; k++)
+      expect(distance(point, nearest)).toBeLessThanOrEqual(distance(point, between(a, b, k / 50)) + 1e-9);
   });
 
   test("of a piece without length is its only point", () => {
@@ -33,25 +34,33 @@ describe("the nearest point of a piece", () => {
 });
 
 describe("a path with points put in", () => {
-  test.each(TRIALS.slice(0, 40))("keeps its corners and its course, and no piece is longer than was asked: trial %i", () => {
-    const path = Array.from({ length: 5 }, anywhere);
-    const step = 1 + 60 * random.next();
-    const dense = densify(path, step);
-    let at = 0;
-    for (const [i, corner] of path.entries()) {
-      const found = dense.findIndex((point, k) => k >= at && distance(point, corner) < 1e-9);
-      expect(found).toBeGreaterThanOrEqual(0);
-      if (i > 0) {
-        const piece = dense.slice(at, found + 1);
-        // As few as will do: one less would be too long.
-        expect(piece.length - 1).toBe(Math.ceil(distance(path[i - 1]!, corner) / step));
-        for (const point of piece) expect(distance(path[i - 1]!, point) + distance(point, corner)).toBeCloseTo(distance(path[i - 1]!, corner), 9);
-        for (let k = 1; k < piece.length; k++) expect(distance(piece[k - 1]!, piece[k]!)).toBeLessThanOrEqual(step + 1e-9);
+  test.each(TRIALS.slice(0, 40))(
+    "keeps its corners and its course, and no piece is longer than was asked: trial %i",
+    () => {
+      const path = Array.from({ length: 5 }, anywhere);
+      const step = 1 + 60 * random.next();
+      const dense = densify(path, step);
+      let at = 0;
+      for (const [i, corner] of path.entries()) {
+        const found = dense.findIndex((point, k) => k >= at && distance(point, corner) < 1e-9);
+        expect(found).toBeGreaterThanOrEqual(0);
+        if (i > 0) {
+          const piece = dense.slice(at, found + 1);
+          // As few as will do: one less would be too long.
+          expect(piece.length - 1).toBe(Math.ceil(distance(path[i - 1]!, corner) / step));
+          for (const point of piece)
+            expect(distance(path[i - 1]!, point) + distance(point, corner)).toBeCloseTo(
+              distance(path[i - 1]!, corner),
+              9,
+            );
+          for (let k = 1; k < piece.length; k++)
+            expect(distance(piece[k - 1]!, piece[k]!)).toBeLessThanOrEqual(step + 1e-9);
+        }
+        at = found;
       }
-      at = found;
-    }
-    expect(at).toBe(dense.length - 1);
-  });
+      expect(at).toBe(dense.length - 1);
+    },
+  );
 });
 
 describe("where two pieces cross", () => {
@@ -63,12 +72,22 @@ describe("where two pieces cross", () => {
     expect(distance(a, found) + distance(found, b)).toBeCloseTo(distance(a, b), 9);
     expect(distance(c, found) + distance(found, d)).toBeCloseTo(distance(c, d), 9);
     // The order of pieces and of their ends is nothing.
-    for (const other of [crossing(c, d, a, b), crossing(b, a, c, d), crossing(a, b, d, c)]) expect(distance(other!, found)).toBeLessThan(1e-9);
+    for (const other of [crossing(c, d, a, b), crossing(b, a, c, d), crossing(a, b, d, c)])
+      expect(distance(other!, found)).toBeLessThan(1e-9);
   });
 
   test("an end that touches counts, at each of the four ends", () => {
-    const [west, east, middle]: [Point, Point, Point] = [[-10, 3], [10, 3], [2, 3]];
-    for (const [a, b, c, d] of [[west, east, middle, [5, 20]], [west, east, [5, 20], middle], [middle, [5, 20], west, east], [[5, 20], middle, west, east]] as const) {
+    const [west, east, middle]: [Point, Point, Point] = [
+      [-10, 3],
+      [10, 3],
+      [2, 3],
+    ];
+    for (const [a, b, c, d] of [
+      [west, east, middle, [5, 20]],
+      [west, east, [5, 20], middle],
+      [middle, [5, 20], west, east],
+      [[5, 20], middle, west, east],
+    ] as const) {
       expect(crossing(a, b, c, d)).toEqual(middle);
     }
   });

@@ -26,7 +26,11 @@ describe("hazards ahead of a point", () => {
   });
 
   test("are as the build measures them from there", () => {
-    for (const [x, y] of [[0, 60], [5, 150], [-12, 20]] as const) {
+    for (const [x, y] of [
+      [0, 60],
+      [5, 150],
+      [-12, 20],
+    ] as const) {
       const built = measureFrom(measured, at(x, y)).hazards;
       const ahead = hazardsAhead(plane, at(x, y));
       expect(ahead.length).toBeGreaterThan(1);
@@ -55,7 +59,10 @@ describe("hazards ahead of a point", () => {
     expect(hazardsFromTee(data, data.tees[0]!).map(({ id }) => id)).toEqual(["gully", "pot"]);
     expect(hazardsFromTee(data, data.tees[1]!).map(({ id }) => id)).toEqual(["gully", "pot", "burn"]);
     const forward = data.tees[1]!;
-    const [pot, burn] = ["pot", "burn"].map((wanted) => forward.hazards.find(({ id }) => id === wanted)!) as [HazardData, HazardData];
+    const [pot, burn] = ["pot", "burn"].map((wanted) => forward.hazards.find(({ id }) => id === wanted)!) as [
+      HazardData,
+      HazardData,
+    ];
     const crowded: TeeData = { ...forward, hazards: [pot, pot, pot, pot, burn] };
     const shown = hazardsFromTee(data, crowded).map(({ id }) => id);
     expect(shown).toHaveLength(3);

@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { courseCamera, holeCamera, metresPerPixel, RELIEF_PITCH_DEGREES, zoomFor, type Camera } from "../../src/islands/map/camera.ts";
+import {
+  courseCamera,
+  holeCamera,
+  metresPerPixel,
+  RELIEF_PITCH_DEGREES,
+  zoomFor,
+  type Camera,
+} from "../../src/islands/map/camera.ts";
 import type { LonLat } from "../../src/contract/map-data.ts";
 import { courseData } from "../../src/site/files/course-data.ts";
 import { holeData } from "../../src/site/files/hole-data.ts";
@@ -24,7 +31,11 @@ describe("scale", () => {
   });
 });
 
-const views = [{ width: 358, height: 560, top: 56 }, { width: 1200, height: 640, top: 0 }, { width: 200, height: 900, top: 56 }];
+const views = [
+  { width: 358, height: 560, top: 56 },
+  { width: 1200, height: 640, top: 0 },
+  { width: 200, height: 900, top: 56 },
+];
 
 describe.each(views)("a hole in $width by $height", (view) => {
   const camera = holeCamera(data, view);
@@ -51,7 +62,10 @@ describe.each(views)("a hole in $width by $height", (view) => {
   test("fills the view one way or the other: no more ground than needed", () => {
     // From 24 m behind the tee at 0 to 40 m past the back edge at 415; 40 m to each side of the green.
     const scale = metresPerPixel(camera.zoom, camera.center[1]);
-    expect(Math.max((415 + 24 + 40) / ((view.height - view.top) * scale), 80 / (view.width * scale))).toBeCloseTo(1, 2);
+    expect(Math.max((415 + 24 + 40) / ((view.height - view.top) * scale), 80 / (view.width * scale))).toBeCloseTo(
+      1,
+      2,
+    );
   });
 });
 
@@ -89,7 +103,10 @@ test("a course is shown north up, all of it", () => {
   const camera: Camera = courseCamera(course.bounds, course.origin, view);
   expect(camera.bearing).toBe(0);
   const [west, south, east, north] = course.bounds;
-  for (const corner of [[west, south], [east, north]] as const) {
+  for (const corner of [
+    [west, south],
+    [east, north],
+  ] as const) {
     const { x, y } = pixelOf(corner, camera, view);
     expect(Math.min(x, y - view.top, view.width - x, view.height - y)).toBeGreaterThan(0);
   }

@@ -2,8 +2,24 @@
 import { describe, expect, test } from "vitest";
 import { keyTurn, placeOf, RIM_METRES_PER_SECOND, turnedBy, windAt } from "../../src/islands/conditions-dial.ts";
 import { shotOf, writeShot } from "../../src/contract/values.ts";
-import { compassPoint, dayOf, limitsOf, METRES_PER_SECOND_PER_MPH, nearestDrive, readField, speedFrom, speedIn, todayOf, STATED_TEMPERATURE_CELSIUS } from "../../src/islands/conditions-model.ts";
-import { NO_CONDITIONS, readConditions, WEATHER_KEPT_MILLISECONDS, writeConditions } from "../../src/islands/conditions-store.ts";
+import {
+  compassPoint,
+  dayOf,
+  limitsOf,
+  METRES_PER_SECOND_PER_MPH,
+  nearestDrive,
+  readField,
+  speedFrom,
+  speedIn,
+  todayOf,
+  STATED_TEMPERATURE_CELSIUS,
+} from "../../src/islands/conditions-model.ts";
+import {
+  NO_CONDITIONS,
+  readConditions,
+  WEATHER_KEPT_MILLISECONDS,
+  writeConditions,
+} from "../../src/islands/conditions-store.ts";
 import { answeredParts } from "../../src/islands/conditions-today.ts";
 import { holeGround, STATED_TEMPERATURE_CELSIUS as BUILT_TEMPERATURE_CELSIUS } from "../../src/site/ground/figures.ts";
 import { shotNumbers } from "../../src/site/files/ground-data.ts";
@@ -21,7 +37,13 @@ describe("a field", () => {
   });
 
   test.each([
-    ["200", "speed", "metres"], ["-1", "speed", "yards"], ["361", "from", "yards"], ["-40", "temperature", "yards"], ["-200", "carry", "yards"], ["30", "carry", "metres"], ["900", "carry", "yards"],
+    ["200", "speed", "metres"],
+    ["-1", "speed", "yards"],
+    ["361", "from", "yards"],
+    ["-40", "temperature", "yards"],
+    ["-200", "carry", "yards"],
+    ["30", "carry", "metres"],
+    ["900", "carry", "yards"],
   ] as const)("refuses %s as %s in %s", (text, field, unit) => {
     expect(readField(text, field, unit)).toEqual({ ok: false, reason: "outside" });
   });
@@ -33,10 +55,14 @@ describe("a field", () => {
   test("never lets through what the flight model refuses", () => {
     for (const unit of ["yards", "metres"] as const) {
       for (const key of ["least", "most"] as const) {
-        const wind = { speedMetresPerSecond: speedFrom(limitsOf("speed", unit)[key], unit), fromDegrees: limitsOf("from", unit)[key] };
+        const wind = {
+          speedMetresPerSecond: speedFrom(limitsOf("speed", unit)[key], unit),
+          fromDegrees: limitsOf("from", unit)[key],
+        };
         const day = dayOf({ ...NO_CONDITIONS, wind, temperatureCelsius: limitsOf("temperature", unit)[key] }, 20);
         if (!day.ok) throw new Error(day.message);
-        // A tail wind or a head wind as strong as that may put the target out of reach; it must not be refused as input.
+        // A tail wind or a head wind as strong as that may put the target out of reach; it must not be refused as
+        // input.
         const answer = todayOf([150, 3, 40], day.day);
         if (!answer.ok) expect(["too-long", "too-short", "unreachable"]).toContain(answer.reason);
       }
@@ -59,7 +85,10 @@ describe("what is kept", () => {
   });
 
   test("weather is forgotten after twelve hours, the carry is not", () => {
-    expect(readConditions(writeConditions(kept, now)!, now + WEATHER_KEPT_MILLISECONDS)).toEqual({ ...NO_CONDITIONS, carryMetres: 190 });
+    expect(readConditions(writeConditions(kept, now)!, now + WEATHER_KEPT_MILLISECONDS)).toEqual({
+      ...NO_CONDITIONS,
+      carryMetres: 190,
+    });
   });
 
   test("weather from the future is not believed", () => {
@@ -70,7 +99,16 @@ describe("what is kept", () => {
     expect(writeConditions(NO_CONDITIONS, now)).toBeUndefined();
   });
 
-  test.each([null, "", "{", "null", "7", "[]", '{"wind":{"speedMetresPerSecond":"6","fromDegrees":1},"at":1780304400000}', '{"wind":{"speedMetresPerSecond":-4,"fromDegrees":1},"at":1780304400000}'])("%s holds no wind", (text) => {
+  test.each([
+    null,
+    "",
+    "{",
+    "null",
+    "7",
+    "[]",
+    '{"wind":{"speedMetresPerSecond":"6","fromDegrees":1},"at":1780304400000}',
+    '{"wind":{"speedMetresPerSecond":-4,"fromDegrees":1},"at":1780304400000}',
+  ])("%s holds no wind", (text) => {
     expect(readConditions(text, 1780304400001).wind).toBeUndefined();
   });
 });
@@ -84,7 +122,12 @@ describe("the dial", () => {
   });
 
   test("gives a mark back the place it was dragged to", () => {
-    for (const [x, y] of [[0.3, 0.4], [-0.6, 0.1], [0, -1], [-0.2, -0.2]] as const) {
+    for (const [x, y] of [
+      [0.3, 0.4],
+      [-0.6, 0.1],
+      [0, -1],
+      [-0.2, -0.2],
+    ] as const) {
       const [backX, backY] = placeOf(windAt(x, y, 287), 287);
       expect(backX).toBeCloseTo(x, 9);
       expect(backY).toBeCloseTo(y, 9);
@@ -125,7 +168,10 @@ describe("the day", () => {
   test("a head wind plays longer, a tail wind shorter, a wind from the left moves the ball right", () => {
     const { shot } = rows.find(({ shot: { purpose } }) => purpose === "green-middle")!;
     const from = (degrees: number) => {
-      const day = dayOf({ ...NO_CONDITIONS, wind: { speedMetresPerSecond: 6, fromDegrees: shot.bearingDegrees + degrees } }, 20);
+      const day = dayOf(
+        { ...NO_CONDITIONS, wind: { speedMetresPerSecond: 6, fromDegrees: shot.bearingDegrees + degrees } },
+        20,
+      );
       if (!day.ok) throw new Error(day.message);
       const answer = todayOf(shotNumbers(shot), day.day);
       if (!answer.ok) throw new Error(answer.message);
@@ -149,9 +195,27 @@ describe("the day", () => {
   });
 
   test("is written as a figure with its spread and drift, or in words", () => {
-    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 1.1, driftMetres: -9.2, indication: false }, "yards", script)).toEqual({ figure: "175", notes: ["±2", "10 left"] });
-    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 0.01, driftMetres: 0.4, indication: false }, "metres", script)).toEqual({ figure: "160", notes: ["±1"] });
-    expect(answeredParts({ ok: true, lengthMetres: 160.02, plusMinusMetres: 9, driftMetres: 0, indication: true }, "metres", script).notes).toEqual(["±9", script.indication]);
+    expect(
+      answeredParts(
+        { ok: true, lengthMetres: 160.02, plusMinusMetres: 1.1, driftMetres: -9.2, indication: false },
+        "yards",
+        script,
+      ),
+    ).toEqual({ figure: "175", notes: ["±2", "10 left"] });
+    expect(
+      answeredParts(
+        { ok: true, lengthMetres: 160.02, plusMinusMetres: 0.01, driftMetres: 0.4, indication: false },
+        "metres",
+        script,
+      ),
+    ).toEqual({ figure: "160", notes: ["±1"] });
+    expect(
+      answeredParts(
+        { ok: true, lengthMetres: 160.02, plusMinusMetres: 9, driftMetres: 0, indication: true },
+        "metres",
+        script,
+      ).notes,
+    ).toEqual(["±9", script.indication]);
     for (const reason of ["too-long", "too-short", "unreachable", "not-a-number"] as const) {
       const { figure, notes } = answeredParts({ ok: false, reason, message: "x" }, "yards", script);
       expect(figure).toBe("–");
@@ -170,5 +234,13 @@ test("a carry takes the nearest drive worked out", () => {
 });
 
 test("a bearing has a word, either side of north", () => {
-  expect([0, 22, 23, 180, 338, 359, -90].map((degrees) => compassPoint(degrees))).toEqual(["n", "n", "ne", "s", "n", "n", "w"]);
+  expect([0, 22, 23, 180, 338, 359, -90].map((degrees) => compassPoint(degrees))).toEqual([
+    "n",
+    "n",
+    "ne",
+    "s",
+    "n",
+    "n",
+    "w",
+  ]);
 });

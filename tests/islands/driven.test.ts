@@ -28,16 +28,23 @@ const groundOf = (surface: (east: number, north: number) => number) => {
   return { measured, hole: measured.holes[0]!, data: groundData(measured, measured.holes[0]!, "yards", english) };
 };
 const level = groundOf(surfaces.level);
-const fromTee = (levelYards: number) => ({ fromMetres: 0, levelMetres: levelYards * YARD, driverMetres: levelYards * YARD });
+const fromTee = (levelYards: number) => ({
+  fromMetres: 0,
+  levelMetres: levelYards * YARD,
+  driverMetres: levelYards * YARD,
+});
 
 describe("a drive", () => {
   test("in still air at sea level on level ground is what the golfer says it is", () => {
-    for (const yards of [60, 110, 200, 320]) expect(drivenMetres(level.data, "back", fromTee(yards), dayIn(0, 0))).toBeCloseTo(yards * YARD, 1);
+    for (const yards of [60, 110, 200, 320])
+      expect(drivenMetres(level.data, "back", fromTee(yards), dayIn(0, 0))).toBeCloseTo(yards * YARD, 1);
   });
 
   test("of 200 yards into 20 mph comes down well short, as the flight model has it", () => {
     const day = dayIn(20 * 0.44704, 0);
-    const today = carryToday({ levelCarryMetres: 200 * YARD, riseMetres: 0, bearingDegrees: 0 }, day, { driverMetres: 200 * YARD });
+    const today = carryToday({ levelCarryMetres: 200 * YARD, riseMetres: 0, bearingDegrees: 0 }, day, {
+      driverMetres: 200 * YARD,
+    });
     if (!today.ok) throw new Error(today.message);
     const metres = drivenMetres(level.data, "back", fromTee(200), day);
     expect(metres).toBeCloseTo(today.carry.metres, 0);
@@ -53,7 +60,9 @@ describe("a drive", () => {
           const metres = drivenMetres(data, "back", fromTee(yards), day);
           // From the height model itself, not from the table the page has.
           const riseMetres = landingAt(hole, hole.tees[0]!, metres, measured.ground)!.riseMetres!;
-          const today = carryToday({ levelCarryMetres: yards * YARD, riseMetres, bearingDegrees: 0 }, day, { driverMetres: yards * YARD });
+          const today = carryToday({ levelCarryMetres: yards * YARD, riseMetres, bearingDegrees: 0 }, day, {
+            driverMetres: yards * YARD,
+          });
           if (!today.ok) throw new Error(today.message);
           expect(Math.abs(today.carry.metres - metres)).toBeLessThan(1);
         }
@@ -64,7 +73,9 @@ describe("a drive", () => {
   test("is shorter uphill, into the wind and in the cold, longer down and with it", () => {
     const still = drivenMetres(level.data, "back", fromTee(200), dayIn(0, 0));
     expect(drivenMetres(groundOf(surfaces.rising).data, "back", fromTee(200), dayIn(0, 0))).toBeLessThan(still - 3);
-    expect(drivenMetres(groundOf(surfaces.falling).data, "back", fromTee(200), dayIn(0, 0))).toBeGreaterThan(still + 3);
+    expect(drivenMetres(groundOf(surfaces.falling).data, "back", fromTee(200), dayIn(0, 0))).toBeGreaterThan(
+      still + 3,
+    );
     expect(drivenMetres(level.data, "back", fromTee(200), dayIn(6, 0))).toBeLessThan(still - 8);
     expect(drivenMetres(level.data, "back", fromTee(200), dayIn(6, 180))).toBeGreaterThan(still + 5);
     expect(drivenMetres(level.data, "back", fromTee(200), dayIn(0, 0, 2))).toBeLessThan(still - 1);
@@ -79,7 +90,9 @@ describe("a drive", () => {
     const { data } = groundOf(surfaces.falling);
     const day = dayIn(5, 0);
     const after = drivenMetres(data, "back", { fromMetres: 150, levelMetres: 120, driverMetres: 183 }, day);
-    const today = carryToday({ levelCarryMetres: 120, riseMetres: -after / 20, bearingDegrees: 0 }, day, { driverMetres: 183 });
+    const today = carryToday({ levelCarryMetres: 120, riseMetres: -after / 20, bearingDegrees: 0 }, day, {
+      driverMetres: 183,
+    });
     if (!today.ok) throw new Error(today.message);
     expect(after).toBeCloseTo(today.carry.metres, 0);
   });
@@ -87,7 +100,14 @@ describe("a drive", () => {
 
 describe("drivers shorter than 120 and longer than 320 yards", () => {
   test("have landing ground of their own, and are said to be unmeasured", () => {
-    for (const [yards, unmeasured] of [[60, true], [90, true], [119, true], [120, false], [320, false], [330, true]] as const) {
+    for (const [yards, unmeasured] of [
+      [60, true],
+      [90, true],
+      [119, true],
+      [120, false],
+      [320, false],
+      [330, true],
+    ] as const) {
       expect(isUnmeasuredDriver(yards * YARD)).toBe(unmeasured);
       const metres = drivenMetres(level.data, "back", fromTee(yards), dayIn(0, 0));
       const { own, metres: told } = driveOf(level.data, "back", metres)!;

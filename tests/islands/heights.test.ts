@@ -10,7 +10,13 @@ const Z = 16;
 const FIRST = { z: Z, x: 31130, y: 20300 };
 const [west, , , north] = tileBounds(FIRST);
 const [, south, east] = tileBounds({ z: Z, x: FIRST.x + 1, y: FIRST.y + 1 });
-const ground: HeightTiles = { tiles: "/g/{z}/{x}/{y}.webp", encoding: "terrarium", minimumZoom: 12, maximumZoom: Z, bounds: [west, south, east, north] };
+const ground: HeightTiles = {
+  tiles: "/g/{z}/{x}/{y}.webp",
+  encoding: "terrarium",
+  minimumZoom: 12,
+  maximumZoom: Z,
+  bounds: [west, south, east, north],
+};
 
 /** A plane in pixels from the first tile's corner: what lies between pixel middles is then known exactly. */
 const height = (px: number, py: number): number => 20 + px * 0.03 - py * 0.05;
@@ -22,7 +28,9 @@ const pixelsOf = async (address: string): Promise<Uint8ClampedArray | undefined>
   const pixels = new Uint8ClampedArray(TILE_PIXELS * TILE_PIXELS * 4);
   for (let row = 0; row < TILE_PIXELS; row++) {
     for (let column = 0; column < TILE_PIXELS; column++) {
-      const colour = encodeTerrarium(height((x - FIRST.x) * TILE_PIXELS + column + 0.5, (y - FIRST.y) * TILE_PIXELS + row + 0.5));
+      const colour = encodeTerrarium(
+        height((x - FIRST.x) * TILE_PIXELS + column + 0.5, (y - FIRST.y) * TILE_PIXELS + row + 0.5),
+      );
       pixels.set([...colour, 255], 4 * (row * TILE_PIXELS + column));
     }
   }
@@ -34,7 +42,13 @@ const at = (px: number, py: number): LonLat => {
 };
 
 describe("heights from tiles", () => {
-  test.each([[100.5, 30.5], [100.9, 30.1], [255.9, 128.2], [256.3, 255.8], [301.7, 400.4]])("at %d, %d pixels are the ground's, across tile edges too", async (px, py) => {
+  test.each([
+    [100.5, 30.5],
+    [100.9, 30.1],
+    [255.9, 128.2],
+    [256.3, 255.8],
+    [301.7, 400.4],
+  ])("at %d, %d pixels are the ground's, across tile edges too", async (px, py) => {
     const found = (await heightsOf(ground, pixelsOf).at(at(px, py)))!;
     const [x, y] = pixelOn(FIRST, at(px, py));
     // The encoding takes the step below.

@@ -1,7 +1,13 @@
 /** The live map of a hole without a map: how it stands after any events, and what it then shows. */
 import { describe, expect, test } from "vitest";
 import type { LonLat } from "../../src/contract/map-data.ts";
-import { isFollowing, nextHole, openingState, type HoleEvent, type HoleState } from "../../src/islands/map/hole-state.ts";
+import {
+  isFollowing,
+  nextHole,
+  openingState,
+  type HoleEvent,
+  type HoleState,
+} from "../../src/islands/map/hole-state.ts";
 import { holeView } from "../../src/islands/map/hole-view.ts";
 import { tapMeasure } from "../../src/islands/map/measure-tap.ts";
 import { MOST_SHOTS } from "../../src/islands/map/shots.ts";
@@ -21,19 +27,43 @@ const at = (x: number, y: number): LonLat => {
   const [longitude, latitude] = FRAME.toPosition([x, y]);
   return [longitude, latitude];
 };
-const whereAt = (x: number, y: number, accuracyMetres: number) => whereabouts({ position: at(x, y), accuracyMetres }, data.courseBounds, FRAME);
+const whereAt = (x: number, y: number, accuracyMetres: number) =>
+  whereabouts({ position: at(x, y), accuracyMetres }, data.courseBounds, FRAME);
 
 function anyEvent({ below, pick, chance }: Random): HoleEvent {
   const place = (): [number, number] => [below(120) - 60, below(430)];
   return pick<() => HoleEvent>([
     () => ({ kind: "chosen", position: at(...place()) }),
     () => ({ kind: "chosen", position: at(0, 400) }),
-    () => ({ kind: pick(["tap-cleared", "laying-pressed", "shot-undone", "shots-cleared", "place-pressed", "place-agreed", "place-refused", "plain-pressed", "all-figures"] as const) }),
+    () => ({
+      kind: pick([
+        "tap-cleared",
+        "laying-pressed",
+        "shot-undone",
+        "shots-cleared",
+        "place-pressed",
+        "place-agreed",
+        "place-refused",
+        "plain-pressed",
+        "all-figures",
+      ] as const),
+    }),
     () => ({ kind: pick(["laying-pressed", "place-pressed", "place-agreed"] as const) }),
-    () => ({ kind: "place-found", where: chance(0.3) ? whereAt(9_000, 0, 20) : whereAt(...place(), chance(0.2) ? 300 : 8), at: below(100_000) }),
+    () => ({
+      kind: "place-found",
+      where: chance(0.3) ? whereAt(9_000, 0, 20) : whereAt(...place(), chance(0.2) ? 300 : 8),
+      at: below(100_000),
+    }),
     () => ({ kind: "place-lost", fault: pick(["denied", "unavailable", "unsupported"] as const) }),
     () => ({ kind: "plain-turned", plain: chance(0.5) }),
-    () => ({ kind: "golfer", golfer: { tee: pick(["back", "forward", "unheard-of", undefined]), units: pick(["yards", "metres"] as const), third: pick(["front", "middle", "back"] as const) } }),
+    () => ({
+      kind: "golfer",
+      golfer: {
+        tee: pick(["back", "forward", "unheard-of", undefined]),
+        units: pick(["yards", "metres"] as const),
+        third: pick(["front", "middle", "back"] as const),
+      },
+    }),
   ])();
 }
 
@@ -57,13 +87,19 @@ describe("after any events", () => {
       expect(after.shots.length).toBeLessThanOrEqual(MOST_SHOTS);
       if (after.shots === before.shots) return;
       expect(["chosen", "shot-undone", "shots-cleared"]).toContain(event.kind);
-      if (event.kind === "chosen") expect([before.laying, after.shots.length, after.shots.at(-1)]).toEqual([true, before.shots.length + 1, event.position]);
+      if (event.kind === "chosen")
+        expect([before.laying, after.shots.length, after.shots.at(-1)]).toEqual([
+          true,
+          before.shots.length + 1,
+          event.position,
+        ]);
     });
   });
 
   test("the device is followed only after the golfer has agreed, until they let go", () => {
     walk((before, event, after) => {
-      if (isFollowing(after) && !isFollowing(before)) expect([before.place.kind, event.kind]).toEqual(["explaining", "place-agreed"]);
+      if (isFollowing(after) && !isFollowing(before))
+        expect([before.place.kind, event.kind]).toEqual(["explaining", "place-agreed"]);
       if (event.kind === "place-pressed" && before.place.kind !== "off") expect(after.place.kind).toBe("off");
       if (event.kind === "place-found" && !isFollowing(before)) expect(after).toBe(before);
     });
@@ -71,7 +107,13 @@ describe("after any events", () => {
 
   test("plain figures come by themselves at most once, on the course, and never after somebody took them away on the map", () => {
     walk((before, event, after) => {
-      if (after.plain === before.plain || event.kind === "plain-pressed" || event.kind === "plain-turned" || event.kind === "all-figures") return;
+      if (
+        after.plain === before.plain ||
+        event.kind === "plain-pressed" ||
+        event.kind === "plain-turned" ||
+        event.kind === "all-figures"
+      )
+        return;
       expect(event.kind).toBe("place-found");
       expect([before.considered, after.considered, after.plain, after.turnedPlain]).toEqual([false, true, true, true]);
       expect(after.place.kind === "found" && after.place.where.state).toBe("on-course");

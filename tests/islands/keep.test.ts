@@ -1,7 +1,14 @@
 /** What is kept of an edition on a device: exactly what the edition lists, whole or not at all. */
 import { createHash } from "node:crypto";
 import { afterEach, describe, expect, test, vi } from "vitest";
-import { addressIn, isStamped, stampedWith, UNSTAMPED, type Edition, type EditionFile } from "../../src/contract/edition.ts";
+import {
+  addressIn,
+  isStamped,
+  stampedWith,
+  UNSTAMPED,
+  type Edition,
+  type EditionFile,
+} from "../../src/contract/edition.ts";
 import { edition as editionName, editionBytes } from "../../src/contract/attributes.ts";
 import { fetchEdition, fetchFile, fetchWhole, KeepFailure } from "../../src/islands/keep/fetching.ts";
 import { keyOf, shelf as openShelf } from "../../src/islands/keep/shelf.ts";
@@ -17,7 +24,8 @@ interface Published {
   readonly files: ReadonlyMap<string, Uint8Array>;
 }
 
-const page = (text: string): string => `<html ${editionName}="${UNSTAMPED.edition}" ${editionBytes}="${UNSTAMPED.bytes}"><main>${text}</main>`;
+const page = (text: string): string =>
+  `<html ${editionName}="${UNSTAMPED.edition}" ${editionBytes}="${UNSTAMPED.bytes}"><main>${text}</main>`;
 
 /** Publishes texts by path; pages carry the edition's name, as the build writes them. */
 function publish(texts: Readonly<Record<string, string>>): Published {
@@ -28,13 +36,20 @@ function publish(texts: Readonly<Record<string, string>>): Published {
   for (const [path, text] of Object.entries(texts)) {
     const named = isStamped(text) ? stampedWith(text, id, bytes) : text;
     files.set(path, Buffer.from(named));
-    list[path] = { bytes: Buffer.byteLength(named), sha256: sha256(named), ...(isStamped(text) ? { unstamped: sha256(text) } : {}) };
+    list[path] = {
+      bytes: Buffer.byteLength(named),
+      sha256: sha256(named),
+      ...(isStamped(text) ? { unstamped: sha256(text) } : {}),
+    };
   }
   return { list: { edition: id, bytes, files: list }, files };
 }
 
 /** The network: a published guide, what is wrong with it, and what was asked of it. */
-function network({ list, files }: Published, spoil: (path: string, bytes: Uint8Array) => Response | Uint8Array | Error = (_, bytes) => bytes): string[] {
+function network(
+  { list, files }: Published,
+  spoil: (path: string, bytes: Uint8Array) => Response | Uint8Array | Error = (_, bytes) => bytes,
+): string[] {
   const asked: string[] = [];
   vi.stubGlobal("fetch", (address: string) => {
     const path = addressIn(address, SCOPE) ?? "";
@@ -45,19 +60,41 @@ function network({ list, files }: Published, spoil: (path: string, bytes: Uint8A
     if (bytes === undefined) return Promise.resolve(new Response("Not here", { status: 404 }));
     const answer = spoil(file, bytes);
     if (answer instanceof Error) return Promise.reject(answer);
-    return Promise.resolve(answer instanceof Response ? answer : new Response(Buffer.from(answer), { headers: { "Content-Type": "text/plain" } }));
+    return Promise.resolve(
+      answer instanceof Response
+        ? answer
+        : new Response(Buffer.from(answer), { headers: { "Content-Type": "text/plain" } }),
+    );
   });
   return asked;
 }
 afterEach(() => vi.unstubAllGlobals());
 
-const FIRST = publish({ "index.html": page("cover"), "tarvay/1/index.html": page("one"), "tarvay/2/index.html": page("two"), "a/düne 1.jpg": "picture", "b.css": "style", "c.js": "script" });
+const FIRST = publish({
+  "index.html": page("cover"),
+  "tarvay/1/index.html": page("one"),
+  "tarvay/2/index.html": page("two"),
+  "a/düne 1.jpg": "picture",
+  "b.css": "style",
+  "c.js": "script",
+});
 /** One page and one other file say something else. */
-const SECOND = publish({ "index.html": page("cover"), "tarvay/1/index.html": page("one"), "tarvay/2/index.html": page("two, changed"), "a/düne 1.jpg": "picture", "b.css": "another style", "c.js": "script" });
+const SECOND = publish({
+  "index.html": page("cover"),
+  "tarvay/1/index.html": page("one"),
+  "tarvay/2/index.html": page("two, changed"),
+  "a/düne 1.jpg": "picture",
+  "b.css": "another style",
+  "c.js": "script",
+});
 
 const nothing = (): void => undefined;
 const never = (): boolean => false;
-const faultOf = (work: Promise<unknown>): Promise<string> => work.then(() => "none", (error: unknown) => (error instanceof KeepFailure ? error.fault : String(error)));
+const faultOf = (work: Promise<unknown>): Promise<string> =>
+  work.then(
+    () => "none",
+    (error: unknown) => (error instanceof KeepFailure ? error.fault : String(error)),
+  );
 
 async function whatIsKept(shelf: ReturnType<typeof openShelf>, { list }: Published): Promise<Record<string, string>> {
   const cache = await shelf.open(list.edition);
@@ -68,7 +105,8 @@ async function whatIsKept(shelf: ReturnType<typeof openShelf>, { list }: Publish
   }
   return kept;
 }
-const hashesOf = ({ list }: Published): Record<string, string> => Object.fromEntries(Object.entries(list.files).map(([path, file]) => [path, file.sha256]));
+const hashesOf = ({ list }: Published): Record<string, string> =>
+  Object.fromEntries(Object.entries(list.files).map(([path, file]) => [path, file.sha256]));
 
 describe("an edition fetched", () => {
   test("is kept whole, file by file as listed, and told of as it comes", async () => {
@@ -91,20 +129,26 @@ describe("an edition fetched", () => {
       for (let i = 0; i < 20; i++) {
         let other: Uint8Array = damaged(FIRST.files.get(path)!, random);
         // One in four keeps its length: only the hash tells.
-        if (i % 4 === 0) other = FIRST.files.get(path)!.map((byte, at, all) => (at === i % all.length ? byte ^ 1 : byte));
+        if (i % 4 === 0)
+          other = FIRST.files.get(path)!.map((byte, at, all) => (at === i % all.length ? byte ^ 1 : byte));
         if (Buffer.from(other).equals(FIRST.files.get(path)!)) continue;
         const shelf = openShelf(SCOPE, memoryCaches());
         network(FIRST, (asked, bytes) => (asked === path ? other : bytes));
         expect(await faultOf(fetchWhole(shelf, FIRST.list, nothing, never)), path).toBe("changed");
         expect(await shelf.list(FIRST.list.edition)).toBeUndefined();
         expect(Object.keys(await whatIsKept(shelf, FIRST))).not.toContain(path);
-        expect(await faultOf(fetchFile(SCOPE, path.replace(/(^|\/)index\.html$/, "$1"), FIRST.list.files[path]!))).toBe("changed");
+        expect(
+          await faultOf(fetchFile(SCOPE, path.replace(/(^|\/)index\.html$/, "$1"), FIRST.list.files[path]!)),
+        ).toBe("changed");
       }
     }
   });
 
   test.each([
-    ["a server's error, though its page has the right bytes", (bytes: Uint8Array) => new Response(Buffer.from(bytes), { status: 503 })],
+    [
+      "a server's error, though its page has the right bytes",
+      (bytes: Uint8Array) => new Response(Buffer.from(bytes), { status: 503 }),
+    ],
     ["no network", () => new TypeError("no network")],
   ])("fails by the network for %s, and goes on from there", async (_, broken) => {
     const shelf = openShelf(SCOPE, memoryCaches());
@@ -143,7 +187,13 @@ describe("an edition fetched", () => {
     expect(await whatIsKept(shelf, FIRST)).toEqual(hashesOf(FIRST));
   });
 
-  test.each([["a host's error page", new Response("<p>Sorry")], ["a list with a hash that is none", Response.json({ ...FIRST.list, files: { "a.js": { bytes: 1, sha256: "f" } } })]])("whose list is %s is refused", async (_, response) => {
+  test.each([
+    ["a host's error page", new Response("<p>Sorry")],
+    [
+      "a list with a hash that is none",
+      Response.json({ ...FIRST.list, files: { "a.js": { bytes: 1, sha256: "f" } } }),
+    ],
+  ])("whose list is %s is refused", async (_, response) => {
     vi.stubGlobal("fetch", () => Promise.resolve(response.clone()));
     expect(await faultOf(fetchEdition(SCOPE))).toBe("changed");
   });
@@ -207,12 +257,21 @@ describe("the shelf", () => {
       const coming = random.chance(0.5) ? random.pick(ids) : undefined;
       await shelf.setCurrent(current);
       if (coming !== undefined) await shelf.setComing(coming);
-      const pins = Array.from({ length: random.below(4) }, (_, i) => ({ client: `page-${i}`, id: random.pick(ids), open: random.chance(0.5) }));
+      const pins = Array.from({ length: random.below(4) }, (_, i) => ({
+        client: `page-${i}`,
+        id: random.pick(ids),
+        open: random.chance(0.5),
+      }));
       for (const { client, id } of pins) await shelf.pin(client, id);
       const spared = new Set(random.chance(0.4) ? [random.pick(ids)] : []);
       await shelf.tidy(new Set(pins.filter(({ open }) => open).map(({ client }) => client)), spared);
 
-      const needed = new Set([current, ...(coming === undefined ? [] : [coming]), ...spared, ...pins.filter(({ open }) => open).map(({ id }) => id)]);
+      const needed = new Set([
+        current,
+        ...(coming === undefined ? [] : [coming]),
+        ...spared,
+        ...pins.filter(({ open }) => open).map(({ id }) => id),
+      ]);
       const left: string[] = [];
       for (const id of ids) if ((await shelf.list(id)) !== undefined) left.push(id);
       expect(left).toEqual(ids.filter((id) => needed.has(id)));

@@ -8,7 +8,7 @@ import { ownLanding } from "../../src/islands/map/own-landing.ts";
 import { readOut } from "../../src/islands/map/read-out.ts";
 import { openingOut, shotsOut } from "../../src/islands/map/read-out-more.ts";
 import { shotChain } from "../../src/islands/map/shots.ts";
-import { thirdPoint,thirdMetres } from "../../src/measure/third.ts";
+import { thirdPoint, thirdMetres } from "../../src/measure/third.ts";
 import { FRAME } from "../support/flat-course.ts";
 import { sample } from "./sample.ts";
 import { ENGLISH } from "./speech.ts";
@@ -24,13 +24,19 @@ const at = (x: number, y: number): LonLat => {
 
 // The sample's green runs from 385 to 415 m: its front third's middle is 390, its back third's 410.
 describe("a reading", () => {
-  test.each([["front", 190], ["middle", 200], ["back", 210]] as const)("goes on to the %s: figure, leg and drawing", (third, metres) => {
+  test.each([
+    ["front", 190],
+    ["middle", 200],
+    ["back", 210],
+  ] as const)("goes on to the %s: figure, leg and drawing", (third, metres) => {
     const reading = measure.read(at(0, 200), tee.id, third);
     expect(reading.toHoleMetres).toBeCloseTo(metres, 1);
     expect(FRAME.toPlane(reading.legs[2])[1]).toBeCloseTo(200 + metres, 1);
     expect(reading.toFrontMetres).toBeCloseTo(185, 1);
     expect(reading.toBackMetres).toBeCloseTo(215, 1);
-    expect(readingDrawing(reading, (length) => length.toFixed(0)).map(({ properties }) => properties?.["leg"])).toContain(String(metres));
+    expect(
+      readingDrawing(reading, (length) => length.toFixed(0)).map(({ properties }) => properties?.["leg"]),
+    ).toContain(String(metres));
   });
 
   test("agrees with the glance: the page's own figure from the tee", () => {
@@ -43,15 +49,36 @@ describe("a reading", () => {
 
   test("shows the third in the middle's place, marked as the one that counts, under the name the settings give it", () => {
     const shown = (third: "front" | "middle" | "back") =>
-      readOut(measure.read(at(0, 200), tee.id, third), "metres", ENGLISH).figures.slice(1).map(({ label, value, counts }) => [label, value, counts]);
-    expect(shown("front")).toEqual([["Front", "185", undefined], ["Front third", "190", true], ["Back", "215", undefined]]);
-    expect(shown("middle")).toEqual([["Front", "185", undefined], ["Middle", "200", true], ["Back", "215", undefined]]);
-    expect(shown("back")).toEqual([["Front", "185", undefined], ["Back third", "210", true], ["Back", "215", undefined]]);
+      readOut(measure.read(at(0, 200), tee.id, third), "metres", ENGLISH)
+        .figures.slice(1)
+        .map(({ label, value, counts }) => [label, value, counts]);
+    expect(shown("front")).toEqual([
+      ["Front", "185", undefined],
+      ["Front third", "190", true],
+      ["Back", "215", undefined],
+    ]);
+    expect(shown("middle")).toEqual([
+      ["Front", "185", undefined],
+      ["Middle", "200", true],
+      ["Back", "215", undefined],
+    ]);
+    expect(shown("back")).toEqual([
+      ["Front", "185", undefined],
+      ["Back third", "210", true],
+      ["Back", "215", undefined],
+    ]);
   });
 
   test("says it, and how the leg there plays under its own figure", () => {
-    const leg = (lengthMetres: number) => ({ riseMetres: 0, plays: { lengthMetres, plusMinusMetres: 1, driftMetres: 0, indication: false } });
-    const { figures, lines, spoken } = readOut(measure.read(at(0, 200), tee.id, "back"), "metres", ENGLISH, { legs: [leg(200), leg(212)], wind: false, temperatureCelsius: 15 });
+    const leg = (lengthMetres: number) => ({
+      riseMetres: 0,
+      plays: { lengthMetres, plusMinusMetres: 1, driftMetres: 0, indication: false },
+    });
+    const { figures, lines, spoken } = readOut(measure.read(at(0, 200), tee.id, "back"), "metres", ENGLISH, {
+      legs: [leg(200), leg(212)],
+      wind: false,
+      temperatureCelsius: 15,
+    });
     expect(figures.map(({ note }) => note)).toEqual(["plays 200 ±1", undefined, "plays 212 ±1", undefined]);
     expect(lines.at(-1)).toContain("On to the back third: level, plays 212 ±1.");
     expect(spoken).toContain("hole in the back third 210 metres, 230 yards;");
@@ -68,7 +95,9 @@ describe("a reading", () => {
 test("the golfer's shots leave what is left to the third", () => {
   const chain = shotChain(plane, tee, "front", [at(0, 190)]);
   expect(chain.left!.metres).toBeCloseTo(200, 1);
-  expect(shotsOut({ chain, tee, third: "front", under: undefined, full: false }, "metres", ENGLISH).spoken).toContain("left to the front third of the green.");
+  expect(shotsOut({ chain, tee, third: "front", under: undefined, full: false }, "metres", ENGLISH).spoken).toContain(
+    "left to the front third of the green.",
+  );
 });
 
 test("the golfer's drive leaves what is left to the third; as long as the way there it lands nowhere", () => {
@@ -76,12 +105,16 @@ test("the golfer's drive leaves what is left to the third; as long as the way th
   expect(ownLanding(plane, tee, "front", 200)!.leavesMetres).toBeCloseTo(190, 1);
   expect(ownLanding(plane, tee, "front", 392)).toBeUndefined();
   expect(ownLanding(plane, tee, "middle", 392)!.leavesMetres).toBeCloseTo(8, 1);
-  expect(openingOut([], ownLanding(plane, tee, "back", 200), "back", "metres", ENGLISH).lines[1]).toMatch(/210\u00a0m left to the back third\.$/);
+  expect(openingOut([], ownLanding(plane, tee, "back", 200), "back", "metres", ENGLISH).lines[1]).toMatch(
+    /210\u00a0m left to the back third\.$/,
+  );
 });
 
 test("the green bears one mark for it, and none while nobody has said where the hole is", () => {
   const marks = (cut: LonLat | undefined) =>
-    playDrawing(data, { tee, cut, ahead: [], own: undefined }, String, ENGLISH.say).features.filter(({ properties }) => properties?.["cut"] === true);
+    playDrawing(data, { tee, cut, ahead: [], own: undefined }, String, ENGLISH.say).features.filter(
+      ({ properties }) => properties?.["cut"] === true,
+    );
   expect(marks(undefined)).toEqual([]);
   expect(marks(at(0, 390)).map(({ geometry }) => geometry)).toEqual([{ type: "Point", coordinates: at(0, 390) }]);
 });

@@ -51,7 +51,12 @@ describe("a tapped point", () => {
   });
 
   test("anywhere agrees with the build measuring from there", () => {
-    for (const [x, y] of [[40, 60], [-30, 250], [12, 330], [-80, 420]] as const) {
+    for (const [x, y] of [
+      [40, 60],
+      [-30, 250],
+      [12, 330],
+      [-80, 420],
+    ] as const) {
       const built = measureFrom(measured, measured.frame.toPlane(at(x, y))).green;
       const reading = measure.read(at(x, y), "back", "middle");
       expect(reading.toFrontMetres).toBeCloseTo(built.frontMetres, CENTIMETRES);
@@ -95,6 +100,9 @@ describe("a tapped point", () => {
 });
 
 test("a hole without a green is refused", () => {
-  const features = { ...data.features, features: data.features.features.filter(({ properties }) => properties.kind !== "green") };
+  const features = {
+    ...data.features,
+    features: data.features.features.filter(({ properties }) => properties.kind !== "green"),
+  };
   expect(() => tapMeasure({ ...data, features })).toThrow("Hole 7 has no green to measure to.");
 });

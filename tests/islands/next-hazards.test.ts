@@ -9,13 +9,31 @@ import { words } from "../../src/site/language/words.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 
-const course_ = measureCourse(course([hole([
-  lineFeature("line", "line-of-play", [[0, 0], [0, 240], [180, 420]]),
-  pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
-  areaFeature("green", "green", box(166, 406, 194, 434)),
-  areaFeature("pond", "water", [[-30, 300], [90, 270], [110, 300], [-20, 330]], { name: "The Pond" }),
-  areaFeature("pot", "bunker", box(120, 330, 128, 338), { name: "Pot" }),
-])]));
+const course_ = measureCourse(
+  course([
+    hole([
+      lineFeature("line", "line-of-play", [
+        [0, 0],
+        [0, 240],
+        [180, 420],
+      ]),
+      pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
+      areaFeature("green", "green", box(166, 406, 194, 434)),
+      areaFeature(
+        "pond",
+        "water",
+        [
+          [-30, 300],
+          [90, 270],
+          [110, 300],
+          [-20, 330],
+        ],
+        { name: "The Pond" },
+      ),
+      areaFeature("pot", "bunker", box(120, 330, 128, 338), { name: "Pot" }),
+    ]),
+  ]),
+);
 const measured = course_.holes[0]!;
 const tee = measured.tees[0]!;
 const data = groundData(course_, measured, "yards", words("en"));

@@ -19,7 +19,10 @@ describe("the day it is", () => {
   });
   test("does not slip on the nights clocks change", () => {
     process.env["TZ"] = "Europe/London";
-    expect([dayOf(new Date("2026-03-29T00:30:00Z")), dayOf(new Date("2026-10-25T23:30:00Z"))]).toEqual(["2026-03-29", "2026-10-25"]);
+    expect([dayOf(new Date("2026-03-29T00:30:00Z")), dayOf(new Date("2026-10-25T23:30:00Z"))]).toEqual([
+      "2026-03-29",
+      "2026-10-25",
+    ]);
   });
 });
 
@@ -35,12 +38,19 @@ test.each([
 });
 
 test("without a first day it holds at once, to the end of its last", () => {
-  expect(["1999-01-01", "2027-02-28", "2027-03-01"].map((day) => holdsOn(day, undefined, "2027-02-28"))).toEqual([true, true, false]);
+  expect(["1999-01-01", "2027-02-28", "2027-03-01"].map((day) => holdsOn(day, undefined, "2027-02-28"))).toEqual([
+    true,
+    true,
+    false,
+  ]);
 });
 
 describe("a list in a page", () => {
   const list = () => {
-    const notice = (written: Record<string, string>): NoticeElement => ({ getAttribute: (name) => written[name] ?? null, hidden: false });
+    const notice = (written: Record<string, string>): NoticeElement => ({
+      getAttribute: (name) => written[name] ?? null,
+      hidden: false,
+    });
     const notices = [
       notice(dataset({ noticeFrom: "2026-11-01", noticeUntil: "2027-02-28" })),
       notice(dataset({ noticeUntil: "2026-11-30" })),

@@ -16,7 +16,10 @@ describe("how it stands", () => {
       for (let i = 0; i < 40; i++) {
         const turn = below(state.turn + 2);
         const event: OpeningEvent<string, string> = pick([
-          { kind: "asked" }, { kind: "closed" }, { kind: "arrived", turn, thing: `thing ${turn}` }, { kind: "failed", turn, reason: `reason ${turn}` },
+          { kind: "asked" },
+          { kind: "closed" },
+          { kind: "arrived", turn, thing: `thing ${turn}` },
+          { kind: "failed", turn, reason: `reason ${turn}` },
         ] as const);
         const before: State = state;
         state = next(before, event);
@@ -24,7 +27,8 @@ describe("how it stands", () => {
         if (state.kind === "failed") expect(state.reason).toBe(`reason ${state.turn}`);
         expect(state.turn - before.turn).toBe(event.kind === "asked" && !isOn(before) ? 1 : 0);
         if (event.kind === "closed") expect(state.kind).not.toMatch(/loading|ready/);
-        if ((event.kind === "arrived" || event.kind === "failed") && event.turn !== before.turn) expect(state).toBe(before);
+        if ((event.kind === "arrived" || event.kind === "failed") && event.turn !== before.turn)
+          expect(state).toBe(before);
       }
     }
   });
@@ -62,8 +66,13 @@ describe("opening and closing", () => {
       for (let i = 0; i < 30; i++) {
         const load = loads.length === 0 ? undefined : pick(loads);
         pick([
-          () => one.open(), () => one.open(), () => one.close(),
-          () => load?.answer("it"), () => load?.refuse("gone"), () => load?.fail("lost"), () => load?.close(),
+          () => one.open(),
+          () => one.open(),
+          () => one.close(),
+          () => load?.answer("it"),
+          () => load?.refuse("gone"),
+          () => load?.fail("lost"),
+          () => load?.close(),
         ] as const)();
         await settle();
         const last = shown.at(-1) ?? "closed";

@@ -33,7 +33,19 @@ describe("kept lengths", () => {
     expect(readLengths(writeLengths(own)!)).toEqual(own);
   });
 
-  test.each(["", "{", "7", "null", "[]", "{\"hybrid\":\"far\"}", "{\"hybrid\":-4}", "{\"hybrid\":900}", "{\"hybrid\":null}", "{\"putter\":100}", "{\"driver\":200}"])("nothing is made of %s", (text) => {
+  test.each([
+    "",
+    "{",
+    "7",
+    "null",
+    "[]",
+    '{"hybrid":"far"}',
+    '{"hybrid":-4}',
+    '{"hybrid":900}',
+    '{"hybrid":null}',
+    '{"putter":100}',
+    '{"driver":200}',
+  ])("nothing is made of %s", (text) => {
     expect(readLengths(text)).toEqual({});
   });
 
@@ -78,19 +90,41 @@ describe("a drive between two lengths worked out", () => {
 
 /** Answers on a hole seen from its first tee. */
 function answers(from: Partial<FromTee>, rungs: readonly KnownRung[], day = calm): readonly ShotAnswer[] {
-  return ownShots({ from: { ahead: [], marker: [0, 0], line: [[0, 0], [0, 400]], ...from }, drive: undefined, third: "middle" }, rungs, day);
+  return ownShots(
+    {
+      from: {
+        ahead: [],
+        marker: [0, 0],
+        line: [
+          [0, 0],
+          [0, 400],
+        ],
+        ...from,
+      },
+      drive: undefined,
+      third: "middle",
+    },
+    rungs,
+    day,
+  );
 }
 const rungs = knownRungs(ladderOf(200, {}));
 const carryOf = (id: string): number => rungs.find((rung) => rung.id === id)!.carryMetres;
 const straight = (metres: number): ShotNumbers => [metres, 0, 0];
 
 describe("a hazard to carry", () => {
-  const over = (reach: number, past: number) => ({ ahead: [{ name: "Burn", reach: straight(reach), past: straight(past), across: true }] });
-  const first = (from: Partial<FromTee>, day = calm): ShotAnswer | undefined => answers(from, rungs, day).find(({ kind }) => kind === "carry");
+  const over = (reach: number, past: number) => ({
+    ahead: [{ name: "Burn", reach: straight(reach), past: straight(past), across: true }],
+  });
+  const first = (from: Partial<FromTee>, day = calm): ShotAnswer | undefined =>
+    answers(from, rungs, day).find(({ kind }) => kind === "carry");
 
   test("is carried by the shortest shot that does, on the level in still air by its plain length", () => {
     // Still air at sea level and 15 °C is the air a level carry is stated in.
-    expect(first(over(100, carryOf("mid-iron") - 1))).toMatchObject({ by: { id: "mid-iron" }, spareMetres: expect.closeTo(1, 0) });
+    expect(first(over(100, carryOf("mid-iron") - 1))).toMatchObject({
+      by: { id: "mid-iron" },
+      spareMetres: expect.closeTo(1, 0),
+    });
     expect(first(over(100, carryOf("mid-iron") + 1))).toMatchObject({ by: { id: "long-iron" } });
   });
 
@@ -112,8 +146,14 @@ describe("a hazard to carry", () => {
 });
 
 describe("the shot that stays short", () => {
-  const beside = (name: string, reach: number, past?: number) => ({ name, reach: straight(reach), ...(past === undefined ? {} : { past: straight(past) }), across: false });
-  const short = (ahead: FromTee["ahead"]): ShotAnswer | undefined => answers({ ahead }, rungs).find(({ kind }) => kind === "short");
+  const beside = (name: string, reach: number, past?: number) => ({
+    name,
+    reach: straight(reach),
+    ...(past === undefined ? {} : { past: straight(past) }),
+    across: false,
+  });
+  const short = (ahead: FromTee["ahead"]): ShotAnswer | undefined =>
+    answers({ ahead }, rungs).find(({ kind }) => kind === "short");
 
   test("leaves out what the longest shot flies over, and ends with its run before the hazard", () => {
     const answer = short([beside("Near", 100, 120), beside("Pot", 195, 215)]);
@@ -145,27 +185,61 @@ describe("the shot that stays short", () => {
 });
 
 describe("the shot to the green", () => {
-  const green = (front: number, middle: number, back: number): Partial<FromTee> => ({ green: [straight(front), straight(middle), straight(back)] });
+  const green = (front: number, middle: number, back: number): Partial<FromTee> => ({
+    green: [straight(front), straight(middle), straight(back)],
+  });
 
   test("is the nearest, with how far off it comes down", () => {
     const middle = carryOf("hybrid") - 4;
     expect(answers(green(middle - 15, middle, middle + 15), rungs)).toEqual([
-      { kind: "green", driveMetres: undefined, distanceMetres: middle, by: rungs.find(({ id }) => id === "hybrid"), pastMetres: expect.closeTo(4, 0) },
+      {
+        kind: "green",
+        driveMetres: undefined,
+        distanceMetres: middle,
+        by: rungs.find(({ id }) => id === "hybrid"),
+        pastMetres: expect.closeTo(4, 0),
+      },
     ]);
   });
 
   test("plays longer uphill and follows the third the hole is cut in", () => {
-    const up: Partial<FromTee> = { green: [[120, 12, 0], [130, 12, 0], [150, 12, 0]] };
+    const up: Partial<FromTee> = {
+      green: [
+        [120, 12, 0],
+        [130, 12, 0],
+        [150, 12, 0],
+      ],
+    };
     const [to] = answers(up, rungs);
     expect(to).toMatchObject({ kind: "green", distanceMetres: 130 });
     if (to?.kind !== "green") throw new Error("It can be reached.");
     expect(to.pastMetres).toBeLessThan(to.by.carryMetres - 130 - 8);
-    const back = ownShots({ from: { ahead: [], marker: [0, 0], line: [[0, 0], [0, 140]], ...up }, drive: undefined, third: "back" }, rungs, calm);
+    const back = ownShots(
+      {
+        from: {
+          ahead: [],
+          marker: [0, 0],
+          line: [
+            [0, 0],
+            [0, 140],
+          ],
+          ...up,
+        },
+        drive: undefined,
+        third: "back",
+      },
+      rungs,
+      calm,
+    );
     expect(back[0]).toMatchObject({ distanceMetres: expect.closeTo(145, 9) });
   });
 
   test("out of reach leaves the rest, and nearer than the shortest full shot is said so", () => {
-    expect(answers(green(235, 250, 265), rungs)[0]).toMatchObject({ kind: "beyond", by: { id: "driver" }, leavesMetres: expect.closeTo(50, 0) });
+    expect(answers(green(235, 250, 265), rungs)[0]).toMatchObject({
+      kind: "beyond",
+      by: { id: "driver" },
+      leavesMetres: expect.closeTo(50, 0),
+    });
     expect(answers(green(35, 45, 55), rungs)[0]).toMatchObject({ kind: "part", by: { id: "sand-wedge" } });
   });
 
@@ -173,28 +247,50 @@ describe("the shot to the green", () => {
     const measured = hilly(PAR_FOUR, level);
     const data = groundData(measured, measured.holes[0]!, "yards", english);
     const known = knownRungs(ladderOf(200, {}));
-    const told = ownShots({ from: data.from["back"]!, drive: driveOf(data, "back", 200), third: "middle" }, known, calm);
-    expect(told.find(({ kind }) => kind === "green" || kind === "beyond")).toMatchObject({ driveMetres: 200, by: { id: "fairway-wood" }, kind: "beyond" });
+    const told = ownShots(
+      { from: data.from["back"]!, drive: driveOf(data, "back", 200), third: "middle" },
+      known,
+      calm,
+    );
+    expect(told.find(({ kind }) => kind === "green" || kind === "beyond")).toMatchObject({
+      driveMetres: 200,
+      by: { id: "fairway-wood" },
+      kind: "beyond",
+    });
     // Out of reach too, what is asked is the third's, not the middle's.
     const drive = driveOf(data, "back", 200)!;
     const [front, middle, back] = drive.own.green!.map(([metres]) => metres) as [number, number, number];
-    const beyond = (third: "front" | "middle" | "back") => ownShots({ from: data.from["back"]!, drive, third }, knownRungs(ladderOf(140, {})), calm).find(({ kind }) => kind === "beyond") as BeyondAnswer;
+    const beyond = (third: "front" | "middle" | "back") =>
+      ownShots({ from: data.from["back"]!, drive, third }, knownRungs(ladderOf(140, {})), calm).find(
+        ({ kind }) => kind === "beyond",
+      ) as BeyondAnswer;
     expect(beyond("middle").distanceMetres).toBeCloseTo(drive.own.leavesMetres, 1);
-    expect(beyond("front").distanceMetres - beyond("middle").distanceMetres).toBeCloseTo(front + (back - front) / 6 - middle, 1);
-    expect(beyond("back").distanceMetres - beyond("middle").distanceMetres).toBeCloseTo(back - (back - front) / 6 - middle, 1);
+    expect(beyond("front").distanceMetres - beyond("middle").distanceMetres).toBeCloseTo(
+      front + (back - front) / 6 - middle,
+      1,
+    );
+    expect(beyond("back").distanceMetres - beyond("middle").distanceMetres).toBeCloseTo(
+      back - (back - front) / 6 - middle,
+      1,
+    );
     expect(beyond("back").leavesMetres).toBeGreaterThan(beyond("front").leavesMetres + 5);
   });
 });
 
 test("no length gives no answer", () => {
-  expect(answers({ ahead: [{ name: "Burn", reach: straight(100), past: straight(120), across: true }] }, [])).toEqual([]);
+  expect(answers({ ahead: [{ name: "Burn", reach: straight(100), past: straight(120), across: true }] }, [])).toEqual(
+    [],
+  );
 });
 
 describe("what a hole's data say of its tees", () => {
   test("hazards in order of reach, with what is across to be carried", () => {
     const measured = hilly(PAR_FOUR, level);
     const { ahead, green } = groundData(measured, measured.holes[0]!, "yards", english).from["back"]!;
-    expect(ahead.map(({ name, across }) => [name, across])).toEqual([["Burn", true], ["Pot", false]]);
+    expect(ahead.map(({ name, across }) => [name, across])).toEqual([
+      ["Burn", true],
+      ["Pot", false],
+    ]);
     expect(ahead[0]!.reach[0]).toBeCloseTo(140, 1);
     expect(ahead[0]!.past![0]).toBeGreaterThanOrEqual(150);
     expect(green).toBeUndefined();
@@ -205,7 +301,10 @@ describe("what a hole's data say of its tees", () => {
     const measured = hilly([...PAR_FOUR, behind], level);
     const hole = measured.holes[0]!;
     expect(hole.tees[0]!.hazards.some(({ id }) => id === "bank")).toBe(true);
-    expect(groundData(measured, hole, "yards", english).from["back"]!.ahead.map(({ name }) => name)).toEqual(["Burn", "Pot"]);
+    expect(groundData(measured, hole, "yards", english).from["back"]!.ahead.map(({ name }) => name)).toEqual([
+      "Burn",
+      "Pot",
+    ]);
   });
 
   test("of a hole reached in one, the green from the tee", () => {
@@ -219,7 +318,9 @@ describe("what a hole's data say of its tees", () => {
     const hill = hilly(PAR_FOUR, (_east, north) => north / 20);
     const hole = (measured: typeof flat) => groundData(measured, measured.holes[0]!, "yards", english);
     const [level, uphill] = [hole(flat).from["back"]!, hole(hill).from["back"]!];
-    expect(level.ahead.map(({ reach: [distance, rise] }) => [distance, rise])).toEqual(uphill.ahead.map(({ reach: [distance] }) => [distance, 0]));
+    expect(level.ahead.map(({ reach: [distance, rise] }) => [distance, rise])).toEqual(
+      uphill.ahead.map(({ reach: [distance] }) => [distance, 0]),
+    );
     expect(uphill.ahead[0]!.reach[1]).toBeCloseTo(7, 0);
     const partly = hilly(PAR_FOUR, (_east, north) => (north > 200 ? undefined : 0));
     expect(hole(partly).from["back"]!.ahead.map(({ name }) => name)).toEqual(["Burn"]);
@@ -235,11 +336,25 @@ describe("the drive on a plate", () => {
   test("is as far from the tee as it carries, at the sheet's scale", () => {
     const from = data.from["back"]!;
     const { path, left } = arcOnSheet({ from, corridorMetres: data.corridorMetres, carryMetres: 150 }, matrix)!;
-    const [x, y, radius, , , , , endX, endY] = path.match(/-?\d+(\.\d+)?/g)!.map(Number) as [number, number, number, number, number, number, number, number, number];
+    const [x, y, radius, , , , , endX, endY] = path.match(/-?\d+(\.\d+)?/g)!.map(Number) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
     const tee = [2 * from.marker[0] + 50, -2 * from.marker[1] + 900] as const;
     expect(radius).toBe(300);
     expect([x, y]).toEqual(left.map((value) => Number(value.toFixed(1))));
-    for (const [px, py] of [[x, y], [endX, endY]] as const) expect(Math.hypot(px - tee[0], py - tee[1])).toBeCloseTo(300, 0);
+    for (const [px, py] of [
+      [x, y],
+      [endX, endY],
+    ] as const)
+      expect(Math.hypot(px - tee[0], py - tee[1])).toBeCloseTo(300, 0);
     // Straight up the sheet: the corridor's edges stand as far to either side.
     expect(tee[0] - x).toBeCloseTo(2 * data.corridorMetres, -0.5);
     expect(endX - tee[0]).toBeCloseTo(2 * data.corridorMetres, -0.5);

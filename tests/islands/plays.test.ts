@@ -22,7 +22,11 @@ describe("how the legs of a reading play", () => {
   });
 
   test("in the golfer's wind and temperature they are the flight code's own", () => {
-    const conditions = { wind: { speedMetresPerSecond: 7, fromDegrees: 60 }, temperatureCelsius: 8, carryMetres: undefined };
+    const conditions = {
+      wind: { speedMetresPerSecond: 7, fromDegrees: 60 },
+      temperatureCelsius: 8,
+      carryMetres: undefined,
+    };
     const [leg] = playsOf([stop(0, 0, 12), stop(90, 120, 9)], conditions)!.legs;
     const air = airFrom({ heightMetres: 12, temperatureCelsius: 8 });
     if (!air.ok) throw new Error(air.message);

@@ -12,7 +12,8 @@ const at = (x: number, y: number): LonLat => {
   const [longitude, latitude] = FRAME.toPosition([x, y]);
   return [longitude, latitude];
 };
-const say = (x: number, y: number, units: "yards" | "metres") => readOut(measure.read(at(x, y), "back", "middle"), units, ENGLISH);
+const say = (x: number, y: number, units: "yards" | "metres") =>
+  readOut(measure.read(at(x, y), "back", "middle"), units, ENGLISH);
 
 describe("a reading in words", () => {
   test("shows whole figures in the golfer's unit", () => {
@@ -35,8 +36,12 @@ describe("a reading in words", () => {
   });
 
   test("names a hazard with reach and carry", () => {
-    expect(say(0, 90, "metres").lines[0]).toMatch(/^The Gully \(penalty area, red\): from the tee 80\u00a0m to reach, \d+\u00a0m to carry\.$/);
-    expect(say(0, 90, "metres").spoken).toMatch(/The Gully \(penalty area, red\): from the tee 80 metres, 87 yards to reach/);
+    expect(say(0, 90, "metres").lines[0]).toMatch(
+      /^The Gully \(penalty area, red\): from the tee 80\u00a0m to reach, \d+\u00a0m to carry\.$/,
+    );
+    expect(say(0, 90, "metres").spoken).toMatch(
+      /The Gully \(penalty area, red\): from the tee 80 metres, 87 yards to reach/,
+    );
   });
 
   test("a hazard without a name is called what it is", () => {

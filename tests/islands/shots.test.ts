@@ -44,7 +44,8 @@ describe("kept on the device", () => {
 
   test("nothing is kept as nothing, and what is not ours is no shot", () => {
     expect(writeShots([])).toBeUndefined();
-    for (const text of [null, "", "{", "{}", "[1,2]", '[["a",2]]', "[[1,2,3]]", "[[1,null]]", "[[0,91]]"]) expect(readShots(text), String(text)).toEqual([]);
+    for (const text of [null, "", "{", "{}", "[1,2]", '[["a",2]]', "[[1,2,3]]", "[[1,null]]", "[[0,91]]"])
+      expect(readShots(text), String(text)).toEqual([]);
     expect(readShots(JSON.stringify(Array.from({ length: 40 }, () => [1, 2])))).toHaveLength(MOST_SHOTS);
   });
 

@@ -8,7 +8,12 @@ import { islandWordsOf, readIslandWords, type IslandWords } from "../../src/word
 export const writtenWords = (language: string): CompiledGroup & { readonly locale: string } =>
   JSON.parse(JSON.stringify(islandWordsOf(words(language)))) as CompiledGroup & { readonly locale: string };
 
-export const speechOf = ({ liveMap, units, thirds, locale }: IslandWords): Speech => ({ say: liveMap, units, thirds, locale });
+export const speechOf = ({ liveMap, units, thirds, locale }: IslandWords): Speech => ({
+  say: liveMap,
+  units,
+  thirds,
+  locale,
+});
 
 export const speechIn = (language: string): Speech => speechOf(readIslandWords(writtenWords(language)));
 
@@ -24,10 +29,23 @@ function turnedMessage(message: unknown): unknown {
     if (!Array.isArray(node)) return turnedMessage(node);
     const [name, kind, cases] = node as [string, number | undefined, Readonly<Record<string, unknown>> | undefined];
     if (kind === undefined) return [name];
-    return [name, kind, cases && Object.fromEntries(Object.entries(cases).map(([one, inner]) => [one, turnedMessage(inner)]))];
+    return [
+      name,
+      kind,
+      cases && Object.fromEntries(Object.entries(cases).map(([one, inner]) => [one, turnedMessage(inner)])),
+    ];
   });
 }
 
 /** Words in a language of which no letter is English; numbers are written as they were. */
-export const foreign = (group: CompiledGroup): CompiledGroup => Object.fromEntries(Object.entries(group).map(([name, value]) =>
-  [name, name === "locale" ? value : typeof value === "string" || Array.isArray(value) ? turnedMessage(value) : foreign(value)])) as CompiledGroup;
+export const foreign = (group: CompiledGroup): CompiledGroup =>
+  Object.fromEntries(
+    Object.entries(group).map(([name, value]) => [
+      name,
+      name === "locale"
+        ? value
+        : typeof value === "string" || Array.isArray(value)
+          ? turnedMessage(value)
+          : foreign(value),
+    ]),
+  ) as CompiledGroup;

@@ -13,7 +13,8 @@ const at = (x: number, y: number): LonLat => {
   const [longitude, latitude] = FRAME.toPosition([x, y]);
   return [longitude, latitude];
 };
-const where = (x: number, y: number, accuracyMetres: number) => whereabouts({ position: at(x, y), accuracyMetres }, data.courseBounds, FRAME);
+const where = (x: number, y: number, accuracyMetres: number) =>
+  whereabouts({ position: at(x, y), accuracyMetres }, data.courseBounds, FRAME);
 
 describe("a position on the course", () => {
   test("is told apart by how well it is known: fifty metres are the limit", () => {
@@ -46,7 +47,11 @@ describe("a position off the course", () => {
     const far = whereabouts({ position: [-9, 0], accuracyMetres: 10 }, data.courseBounds, FRAME);
     expect(far.beyondMetres / 1000).toBeGreaterThan(6250);
     expect(far.beyondMetres / 1000).toBeLessThan(6310);
-    expect(Number.isFinite(whereabouts({ position: [171, -56], accuracyMetres: 10 }, data.courseBounds, FRAME).beyondMetres)).toBe(true);
+    expect(
+      Number.isFinite(
+        whereabouts({ position: [171, -56], accuracyMetres: 10 }, data.courseBounds, FRAME).beyondMetres,
+      ),
+    ).toBe(true);
   });
 });
 
@@ -57,7 +62,8 @@ test("the circle of accuracy is closed and as wide as it says", () => {
 });
 
 test("a golfer far off, or known to within a country, is not drawn", () => {
-  const drawn = (x: number, y: number, accuracyMetres: number) => meDrawing(where(x, y, accuracyMetres), undefined, holePlane(data), String);
+  const drawn = (x: number, y: number, accuracyMetres: number) =>
+    meDrawing(where(x, y, accuracyMetres), undefined, holePlane(data), String);
   expect(drawn(0, 100, 8).map(({ geometry }) => geometry.type)).toEqual(["Polygon", "Point"]);
   expect(drawn(0, 30_000, 8)).toEqual([]);
   expect(drawn(0, 100, 150_000)).toEqual([]);

@@ -25,7 +25,13 @@ const SPEECH = speechOf(readIslandWords({ ...foreign(writtenWords("en")), locale
 const built = holeData(sample().holes[0]!, "yards");
 const data: HoleData = {
   ...built,
-  features: { ...built.features, features: built.features.features.map(({ properties: { name, ...others }, ...feature }) => ({ ...feature, properties: { ...others, ...(name !== undefined && { name: "Юю" }) } })) },
+  features: {
+    ...built.features,
+    features: built.features.features.map(({ properties: { name, ...others }, ...feature }) => ({
+      ...feature,
+      properties: { ...others, ...(name !== undefined && { name: "Юю" }) },
+    })),
+  },
   tees: built.tees.map((tee) => ({ ...tee, name: "Щщ" })),
 };
 const measure = tapMeasure(data);
@@ -44,13 +50,35 @@ const PLACES = [at(0, 200), at(0, 90), at(11, 203), at(50, 120), at(30, 480), at
 
 describe("in a language with other letters, nothing is left of ours", () => {
   test.each(CASES)("in what a reading says: %s third, %s", (third, unit) => {
-    const leg = (riseMetres: number, driftMetres: number) => ({ riseMetres, plays: { lengthMetres: 150, plusMinusMetres: 1, driftMetres, indication: true } });
-    const plays = [[6, -4], [-6, 4], [0, 0]].flatMap(([rise, drift]) => [true, false].map((wind) => ({ legs: [leg(rise!, drift!), leg(-rise!, -drift!)], wind, temperatureCelsius: -2 })));
+    const leg = (riseMetres: number, driftMetres: number) => ({
+      riseMetres,
+      plays: { lengthMetres: 150, plusMinusMetres: 1, driftMetres, indication: true },
+    });
+    const plays = [
+      [6, -4],
+      [-6, 4],
+      [0, 0],
+    ].flatMap(([rise, drift]) =>
+      [true, false].map((wind) => ({
+        legs: [leg(rise!, drift!), leg(-rise!, -drift!)],
+        wind,
+        temperatureCelsius: -2,
+      })),
+    );
     for (const place of PLACES) {
       for (const me of [undefined, at(0, 20)]) {
         for (const played of [undefined, ...plays]) {
-          const { figures, lines, unit: symbol, spoken } = readOut(measure.read(place, tee.id, third, me), unit, SPEECH, played);
-          expect([...figures.flatMap(({ label, value, note = "" }) => [label, value, note]), ...lines, symbol, spoken].join("\n")).not.toMatch(LATIN);
+          const {
+            figures,
+            lines,
+            unit: symbol,
+            spoken,
+          } = readOut(measure.read(place, tee.id, third, me), unit, SPEECH, played);
+          expect(
+            [...figures.flatMap(({ label, value, note = "" }) => [label, value, note]), ...lines, symbol, spoken].join(
+              "\n",
+            ),
+          ).not.toMatch(LATIN);
         }
       }
     }
@@ -58,22 +86,57 @@ describe("in a language with other letters, nothing is left of ours", () => {
 
   test.each(CASES)("as the map opens, of own shots, of where the golfer is: %s third, %s", (third, unit) => {
     const outs = [
-      ...[100, 200].map((drive) => openingOut(hazardsFromTee(data, tee), ownLanding(measure.plane, tee, third, drive), third, unit, SPEECH)),
+      ...[100, 200].map((drive) =>
+        openingOut(hazardsFromTee(data, tee), ownLanding(measure.plane, tee, third, drive), third, unit, SPEECH),
+      ),
       ...[[], [at(0, 190)], [at(0, 190), at(0, 400)]].map((places) =>
-        shotsOut({ chain: shotChain(measure.plane, tee, third, places), tee, third, under: "Юю", full: places.length > 1 }, unit, SPEECH)),
-      ...[[0, 200, 9], [3, 404, 5], [0, 200, 90], [0, 1480, 10], [0, 9480, 10]].map(([x, y, accuracyMetres]) => {
+        shotsOut(
+          { chain: shotChain(measure.plane, tee, third, places), tee, third, under: "Юю", full: places.length > 1 },
+          unit,
+          SPEECH,
+        ),
+      ),
+      ...[
+        [0, 200, 9],
+        [3, 404, 5],
+        [0, 200, 90],
+        [0, 1480, 10],
+        [0, 9480, 10],
+      ].map(([x, y, accuracyMetres]) => {
         const where = whereabouts({ position: at(x!, y!), accuracyMetres: accuracyMetres! }, data.courseBounds, FRAME);
-        return meOut(where, where.state === "on-course" ? measure.read(where.position, tee.id, third, where.position) : undefined, true, unit, SPEECH);
+        return meOut(
+          where,
+          where.state === "on-course" ? measure.read(where.position, tee.id, third, where.position) : undefined,
+          true,
+          unit,
+          SPEECH,
+        );
       }),
     ];
     expect(outs.every(({ spoken }) => spoken !== "")).toBe(true);
-    expect(outs.flatMap(({ figures, lines, unit: symbol, spoken }) => [...figures.flatMap(({ label, value }) => [label, value]), ...lines, symbol, spoken]).join("\n")).not.toMatch(LATIN);
+    expect(
+      outs
+        .flatMap(({ figures, lines, unit: symbol, spoken }) => [
+          ...figures.flatMap(({ label, value }) => [label, value]),
+          ...lines,
+          symbol,
+          spoken,
+        ])
+        .join("\n"),
+    ).not.toMatch(LATIN);
   });
 
   test("in what is drawn on the map", () => {
     const own = ownLanding(measure.plane, tee, "middle", 100);
-    const { features } = playDrawing(data, { tee, cut: undefined, ahead: hazardsFromTee(data, tee), own }, figuresIn("yards", SPEECH), SPEECH.say);
-    const texts = features.flatMap(({ properties }) => [properties?.["figure"], properties?.["ownLabel"]]).filter((text) => text !== undefined);
+    const { features } = playDrawing(
+      data,
+      { tee, cut: undefined, ahead: hazardsFromTee(data, tee), own },
+      figuresIn("yards", SPEECH),
+      SPEECH.say,
+    );
+    const texts = features
+      .flatMap(({ properties }) => [properties?.["figure"], properties?.["ownLabel"]])
+      .filter((text) => text !== undefined);
     expect(texts.length).toBeGreaterThan(2);
     expect(texts.join("\n")).not.toMatch(LATIN);
   });
@@ -97,11 +160,20 @@ test("a kind after a name is worded for its place, not lower-cased", () => {
 });
 
 describe("the source of islands", () => {
-  const sources = globSync("src/islands/**/*.ts").map((file) =>
-    [file, readFileSync(file, "utf8").replaceAll(/\/\*[^]*?\*\//g, "").replaceAll(/^\s*\/\/.*$/gm, "")] as const);
+  const sources = globSync("src/islands/**/*.ts").map(
+    (file) =>
+      [
+        file,
+        readFileSync(file, "utf8")
+          .replaceAll(/\/\*[^]*?\*\//g, "")
+          .replaceAll(/^\s*\/\/.*$/gm, ""),
+      ] as const,
+  );
 
   test("takes no catalogue along", () => {
-    const taken = sources.flatMap(([file, text]) => (/from "[./]*\/site\/|from "[./]*\/words\/(?!speak|island-words|words|compiled)/.test(text) ? [file] : []));
+    const taken = sources.flatMap(([file, text]) =>
+      /from "[./]*\/site\/|from "[./]*\/words\/(?!speak|island-words|words|compiled)/.test(text) ? [file] : [],
+    );
     expect(sources.length).toBeGreaterThan(50);
     expect(taken).toEqual([]);
   });
@@ -109,11 +181,16 @@ describe("the source of islands", () => {
   test("holds no sentence but in errors and the console", () => {
     const sentence = /^[A-Z][a-z’']+ [a-z’']|[a-z’']{2,} [a-z’']+ [a-z’']{2,}/;
     const found = sources.flatMap(([file, text]) =>
-      text.split("\n").filter((line) => !/Error\(|console\.|^import /.test(line)).flatMap((line) =>
-        [...line.matchAll(/"([^"\n]*)"|`([^`\n]*)`/g)].flatMap(([, plain, template]) => {
-          const words = (plain ?? template ?? "").replaceAll(/\$\{[^}]*\}/g, "");
-          return sentence.test(words) ? [`${file}: ${words}`] : [];
-        })));
+      text
+        .split("\n")
+        .filter((line) => !/Error\(|console\.|^import /.test(line))
+        .flatMap((line) =>
+          [...line.matchAll(/"([^"\n]*)"|`([^`\n]*)`/g)].flatMap(([, plain, template]) => {
+            const words = (plain ?? template ?? "").replaceAll(/\$\{[^}]*\}/g, "");
+            return sentence.test(words) ? [`${file}: ${words}`] : [];
+          }),
+        ),
+    );
     expect(found).toEqual([]);
   });
 });

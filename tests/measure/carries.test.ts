@@ -40,8 +40,11 @@ describe("every point of a stretch in the corridor lies between reach and far di
     const bends = measured.map(({ tees }) => tees[0]!.bends);
     expect(new Set(bends.map(({ length }) => length))).toEqual(new Set([0, 1, 2, 3]));
     expect(Math.max(...bends.flat().map(({ angleDegrees }) => angleDegrees))).toBeGreaterThan(80);
-    const longitudes = measured.map(({ placed }) => placed.get("line")!.feature.geometry)
-      .map((geometry) => (geometry.type === "LineString" ? geometry.coordinates.map(([longitude]) => longitude!) : []));
+    const longitudes = measured
+      .map(({ placed }) => placed.get("line")!.feature.geometry)
+      .map((geometry) =>
+        geometry.type === "LineString" ? geometry.coordinates.map(([longitude]) => longitude!) : [],
+      );
     // Across 180 degrees: both signs on one hole.
     expect(longitudes.some((all) => Math.min(...all) < -179 && Math.max(...all) > 179)).toBe(true);
   });
@@ -51,11 +54,16 @@ describe("every point of a stretch in the corridor lies between reach and far di
       const { course: random, sorts } = randomHole(seed);
       const ditches = Object.keys(sorts).filter((id) => sorts[id] === "ditch without width");
       if (ditches.length === 0) continue;
-      const wide = { ...random, holes: random.holes.map((one) => ({
-        ...one,
-        features: one.features.map((f) => (ditches.includes(f.id) ? { ...f, widthMetres: 0.001 } : f)),
-      })) };
-      const [thin, broad] = [random, wide].map((of) => measureCourse(of).holes[0]!.tees[0]!.hazards.filter(({ id }) => ditches.includes(id)));
+      const wide = {
+        ...random,
+        holes: random.holes.map((one) => ({
+          ...one,
+          features: one.features.map((f) => (ditches.includes(f.id) ? { ...f, widthMetres: 0.001 } : f)),
+        })),
+      };
+      const [thin, broad] = [random, wide].map((of) =>
+        measureCourse(of).holes[0]!.tees[0]!.hazards.filter(({ id }) => ditches.includes(id)),
+      );
       expect(thin!.length).toBe(broad!.length);
       for (const one of thin!) {
         const other = broad!.find(({ id, stretch }) => id === one.id && stretch === one.stretch)!;
@@ -69,25 +77,43 @@ describe("every point of a stretch in the corridor lies between reach and far di
 const measured = (features: readonly Feature[]): MeasuredHole => measureCourse(course([hole(features)])).holes[0]!;
 
 /** A straight hole north, the green's middle at `length`, tees at 0 and at `forward`. */
-const straight = (length: number, extra: readonly Feature[], forward = 50): MeasuredHole => measured([
-  lineFeature("line", "line-of-play", [[0, 0], [0, length]]),
-  pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
-  pointFeature("tee-forward", "tee-marker", [0, forward], { tee: "forward" }),
-  areaFeature("green", "green", box(-12, length - 14, 12, length + 14)),
-  ...extra,
-]);
+const straight = (length: number, extra: readonly Feature[], forward = 50): MeasuredHole =>
+  measured([
+    lineFeature("line", "line-of-play", [
+      [0, 0],
+      [0, length],
+    ]),
+    pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
+    pointFeature("tee-forward", "tee-marker", [0, forward], { tee: "forward" }),
+    areaFeature("green", "green", box(-12, length - 14, 12, length + 14)),
+    ...extra,
+  ]);
 
 const tee = (of: MeasuredHole, id = "back"): TeeFigures => of.tees.find((one) => one.tee.id === id)!;
 const hazards = (of: MeasuredHole, id: string, from = "back"): HazardFigures[] =>
-  tee(of, from).hazards.filter((one) => one.id === id).sort((a, b) => a.stretch - b.stretch);
+  tee(of, from)
+    .hazards.filter((one) => one.id === id)
+    .sort((a, b) => a.stretch - b.stretch);
 
 /** An area with holes in it. */
 const ringed = (id: string, kind: Feature["kind"], ...rings: (readonly Point[])[]): Feature => ({
-  id, kind, name: undefined, tee: undefined, widthMetres: undefined, heightMetres: undefined, tags: {}, place,
-  geometry: { type: "Polygon", coordinates: rings.map((ring) => [...ring, ring[0]!].map((p) => {
-    const [longitude, latitude] = FRAME.toPosition(p);
-    return [longitude, latitude];
-  })) },
+  id,
+  kind,
+  name: undefined,
+  tee: undefined,
+  widthMetres: undefined,
+  heightMetres: undefined,
+  tags: {},
+  place,
+  geometry: {
+    type: "Polygon",
+    coordinates: rings.map((ring) =>
+      [...ring, ring[0]!].map((p) => {
+        const [longitude, latitude] = FRAME.toPosition(p);
+        return [longitude, latitude];
+      }),
+    ),
+  },
 });
 
 describe("what can be carried", () => {
@@ -110,7 +136,14 @@ describe("what can be carried", () => {
   });
 
   test("a peninsula green, dry behind, is reached over the water in front of it", () => {
-    const bay: Point[] = [[-60, 100], [60, 100], [60, 190], [18, 190], [18, 130], [-60, 130]];
+    const bay: Point[] = [
+      [-60, 100],
+      [60, 100],
+      [60, 190],
+      [18, 190],
+      [18, 130],
+      [-60, 130],
+    ];
     const of = straight(150, [areaFeature("bay", "water", bay)]);
     const [water] = hazards(of, "bay");
     expect(water!.noCarry).toBe("around-green");
@@ -135,13 +168,24 @@ describe("what can be carried", () => {
 
   test("out of bounds is never carried, beside, across or behind", () => {
     const of = straight(300, [
-      lineFeature("fence", "out-of-bounds", [[-60, 320], [60, 320]]),
+      lineFeature("fence", "out-of-bounds", [
+        [-60, 320],
+        [60, 320],
+      ]),
       areaFeature("field", "out-of-bounds", box(15, 100, 80, 150)),
-      lineFeature("road", "out-of-bounds", [[-60, 200], [60, 210]]),
+      lineFeature("road", "out-of-bounds", [
+        [-60, 200],
+        [60, 210],
+      ]),
     ]);
     for (const id of ["fence", "field", "road"]) {
       const [boundary] = hazards(of, id);
-      expect(boundary).toMatchObject({ carryMetres: undefined, carryOnLineMetres: undefined, noCarry: "boundary", dryLand: [] });
+      expect(boundary).toMatchObject({
+        carryMetres: undefined,
+        carryOnLineMetres: undefined,
+        noCarry: "boundary",
+        dryLand: [],
+      });
       expect(carriedOver(boundary!)).toBeUndefined();
     }
     expect(hazards(of, "fence")[0]!.position).toBe("beyond");
@@ -156,7 +200,11 @@ describe("what can be carried", () => {
   test("what lies past the bend is carried by the straight distance to its furthest part", () => {
     // 200 m north, then east; a burn across the second leg from 236 to 250 m of straight distance and more.
     const of = measured([
-      lineFeature("line", "line-of-play", [[0, 0], [0, 200], [200, 200]]),
+      lineFeature("line", "line-of-play", [
+        [0, 0],
+        [0, 200],
+        [200, 200],
+      ]),
       pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
       areaFeature("green", "green", box(188, 188, 212, 212)),
       areaFeature("burn", "penalty-area-red", box(100, 120, 110, 280)),
@@ -167,11 +215,24 @@ describe("what can be carried", () => {
 });
 
 describe("a burn met twice", () => {
-  const burn = lineFeature("burn", "penalty-area-red", [[-80, 120], [80, 120], [80, 240], [-80, 240]], { widthMetres: 4 });
+  const burn = lineFeature(
+    "burn",
+    "penalty-area-red",
+    [
+      [-80, 120],
+      [80, 120],
+      [80, 240],
+      [-80, 240],
+    ],
+    { widthMetres: 4 },
+  );
 
   test("keeps its crossings apart for every tee set, also one beyond the first", () => {
     const of = straight(380, [burn], 160);
-    expect(hazards(of, "burn").map(({ stretch, stretches }) => [stretch, stretches])).toEqual([[1, 2], [2, 2]]);
+    expect(hazards(of, "burn").map(({ stretch, stretches }) => [stretch, stretches])).toEqual([
+      [1, 2],
+      [2, 2],
+    ]);
     const [only, ...none] = hazards(of, "burn", "forward");
     expect(none).toEqual([]);
     expect(only).toMatchObject({ stretch: 2, stretches: 2 });
@@ -183,7 +244,9 @@ describe("a burn met twice", () => {
       const of = measureCourse(randomHole(seed).course).holes[0]!;
       for (const from of of.tees) {
         for (const id of new Set(from.hazards.map((one) => one.id))) {
-          const own = from.hazards.filter((one) => one.id === id && one.inCorridor).sort((a, b) => a.stationMetres[0] - b.stationMetres[0]);
+          const own = from.hazards
+            .filter((one) => one.id === id && one.inCorridor)
+            .sort((a, b) => a.stationMetres[0] - b.stationMetres[0]);
           const numbers = own.map(({ stretch }) => stretch);
           expect(numbers).toEqual([...new Set(numbers)].sort((a, b) => a - b));
           for (const { stretch, stretches } of own) expect(stretch).toBeLessThanOrEqual(stretches);
@@ -196,20 +259,34 @@ describe("a burn met twice", () => {
     for (let seed = 1; seed <= 120; seed++) {
       const { tees } = measureCourse(randomHole(seed).course).holes[0]!;
       if (tees.length < 2) continue;
-      const toPlay = (from: TeeFigures, one: HazardFigures): readonly [number, number] =>
-        [from.lengthMetres - one.stationMetres[1], from.lengthMetres - one.stationMetres[0]];
+      const toPlay = (from: TeeFigures, one: HazardFigures): readonly [number, number] => [
+        from.lengthMetres - one.stationMetres[1],
+        from.lengthMetres - one.stationMetres[0],
+      ];
       for (const one of tees[0]!.hazards.filter(({ inCorridor }) => inCorridor)) {
         const [low, high] = toPlay(tees[0]!, one);
-        const same = tees[1]!.hazards.filter((other) => other.id === one.id && other.inCorridor && (() => {
-          const [a, b] = toPlay(tees[1]!, other);
-          return a < high && low < b;
-        })());
+        const same = tees[1]!.hazards.filter(
+          (other) =>
+            other.id === one.id &&
+            other.inCorridor &&
+            (() => {
+              const [a, b] = toPlay(tees[1]!, other);
+              return a < high && low < b;
+            })(),
+        );
         // Where the corridors differ so much that one sees in two what the other sees in one, order decides.
-        const others = tees[0]!.hazards.filter((other) => other !== one && other.id === one.id && other.inCorridor && same.some((met) => {
-          const [[a, b], [c, d]] = [toPlay(tees[0]!, other), toPlay(tees[1]!, met)];
-          return a < d && c < b;
-        }));
-        if (same.length === 1 && others.length === 0) expect([seed, one.id, same[0]!.stretch]).toEqual([seed, one.id, one.stretch]);
+        const others = tees[0]!.hazards.filter(
+          (other) =>
+            other !== one &&
+            other.id === one.id &&
+            other.inCorridor &&
+            same.some((met) => {
+              const [[a, b], [c, d]] = [toPlay(tees[0]!, other), toPlay(tees[1]!, met)];
+              return a < d && c < b;
+            }),
+        );
+        if (same.length === 1 && others.length === 0)
+          expect([seed, one.id, same[0]!.stretch]).toEqual([seed, one.id, one.stretch]);
       }
     }
   });
@@ -218,7 +295,11 @@ describe("a burn met twice", () => {
 describe("what is left", () => {
   test("runs along the line of play from the far side, round the bend too", () => {
     const of = measured([
-      lineFeature("line", "line-of-play", [[0, 0], [0, 200], [200, 200]]),
+      lineFeature("line", "line-of-play", [
+        [0, 0],
+        [0, 200],
+        [200, 200],
+      ]),
       pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
       areaFeature("green", "green", box(188, 188, 212, 212)),
       areaFeature("ditch", "penalty-area-red", box(-60, 90, 60, 100)),

@@ -21,13 +21,19 @@ function dogleg(turn: number, more: readonly Feature[]): MeasuredCourse {
   const bend: Point = [0, 220];
   const angle = (turn * Math.PI) / 180;
   const green: Point = [170 * Math.sin(angle), 220 + 170 * Math.cos(angle)];
-  return measureCourse(course([hole([
-    lineFeature("line", "line-of-play", [[0, 0], bend, green]),
-    pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
-    areaFeature("green", "green", box(green[0] - 10, green[1] - 10, green[0] + 10, green[1] + 10)),
-    areaFeature("gorse", "scrub", box(Math.min(12, green[0]), 120, Math.max(-12, green[0]), 130), { name: "Whins" }),
-    ...more,
-  ])]));
+  return measureCourse(
+    course([
+      hole([
+        lineFeature("line", "line-of-play", [[0, 0], bend, green]),
+        pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
+        areaFeature("green", "green", box(green[0] - 10, green[1] - 10, green[0] + 10, green[1] + 10)),
+        areaFeature("gorse", "scrub", box(Math.min(12, green[0]), 120, Math.max(-12, green[0]), 130), {
+          name: "Whins",
+        }),
+        ...more,
+      ]),
+    ]),
+  );
 }
 
 const cornerOf = (measured: MeasuredCourse) => {
@@ -48,7 +54,14 @@ function someGround(random: () => number, turn: number): Ring {
   const share = 0.35 + 0.3 * random();
   const middle: Point = [target[0] * share, target[1] * share];
   const [half, deep, by] = [10 + 25 * random(), 5 + 25 * random(), Math.PI * random()];
-  return ([[-half, -deep], [half, -deep], [half, deep], [-half, deep]] as const).map(([x, y]): Point => [
+  return (
+    [
+      [-half, -deep],
+      [half, -deep],
+      [half, deep],
+      [-half, deep],
+    ] as const
+  ).map(([x, y]): Point => [
     middle[0] + x * Math.cos(by) - y * Math.sin(by),
     middle[1] + x * Math.sin(by) + y * Math.cos(by),
   ]);
@@ -76,7 +89,8 @@ describe("a corner line over a boundary", () => {
       const { marker } = measured.holes[0]!.tees[0]!;
       const area = measured.holes[0]!.placed.get("field")!.shape;
       const inside = (metres: number): boolean =>
-        area.type === "areas" && area.areas.some((one: Area) => contains(one, along(marker, directionTo(marker, corner.target), metres)));
+        area.type === "areas" &&
+        area.areas.some((one: Area) => contains(one, along(marker, directionTo(marker, corner.target), metres)));
       expect(corner.outOfBounds).toHaveLength(1);
       const { outMetres, backMetres = NaN } = corner.outOfBounds[0]!;
       expect([-0.001, 0.001].map((by) => inside(outMetres + by))).toEqual([false, true]);
@@ -110,14 +124,26 @@ describe("a corner line over a boundary", () => {
   test("that meets a boundary line once is out and not back", () => {
     const target = endOf(60);
     const [x, y] = [target[0] / 2, target[1] / 2];
-    const [stay, ...more] = cornerOf(dogleg(60, [lineFeature("stub", "out-of-bounds", [[x - 15, y + 6], [x + 15, y - 6]])])).outOfBounds;
+    const [stay, ...more] = cornerOf(
+      dogleg(60, [
+        lineFeature("stub", "out-of-bounds", [
+          [x - 15, y + 6],
+          [x + 15, y - 6],
+        ]),
+      ]),
+    ).outOfBounds;
     expect(more).toEqual([]);
     expect(stay!.outMetres).toBeCloseTo(Math.hypot(x, y), 0);
     expect(stay!.backMetres).toBeUndefined();
   });
 
   test("leaves a corner with no boundary over it as it is", () => {
-    const away: Ring = [[-200, 0], [-180, 0], [-180, 300], [-200, 300]];
+    const away: Ring = [
+      [-200, 0],
+      [-180, 0],
+      [-180, 300],
+      [-200, 300],
+    ];
     const plain = cornerOf(dogleg(60, []));
     const beside = cornerOf(dogleg(60, [field(away)]));
     expect(beside.outOfBounds).toEqual([]);
@@ -144,7 +170,8 @@ describe("a corner line over a boundary", () => {
             expect(told).toContain("18.2");
             expect(told).toContain(String(wholeIn(outMetres, unit, "down")));
             expect(told).toContain(String(wholeIn(backMetres, unit, "up")));
-            for (const offered of [say.reachableNone, say.caution, say.saves({ length: "" }).slice(0, 6)]) expect(told).not.toContain(offered);
+            for (const offered of [say.reachableNone, say.caution, say.saves({ length: "" }).slice(0, 6)])
+              expect(told).not.toContain(offered);
           }
         }
       }

@@ -15,7 +15,10 @@ import type { Point } from "../../src/geo/position.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";
 
 const STRAIGHT = [
-  lineFeature("line", "line-of-play", [[0, 0], [0, 398]]),
+  lineFeature("line", "line-of-play", [
+    [0, 0],
+    [0, 398],
+  ]),
   pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
   areaFeature("green", "green", box(-10, 385, 10, 415)),
   areaFeature("fairway", "fairway", box(-12, 150, 18, 380)),
@@ -27,7 +30,9 @@ const measured = (features: readonly Feature[], par = 4): MeasuredHole =>
 /** Ground given in metres from the back tee, whatever the course's frame is. */
 function ground(of: MeasuredHole, surface: (east: number, north: number) => number): HeightGrid {
   const [x0, y0] = of.tees[0]!.marker;
-  return gridOf({ west: x0 - 200, east: x0 + 300, south: y0 - 100, north: y0 + 500 }, 2, ([x, y]: Point) => surface(x - x0, y - y0));
+  return gridOf({ west: x0 - 200, east: x0 + 300, south: y0 - 100, north: y0 + 500 }, 2, ([x, y]: Point) =>
+    surface(x - x0, y - y0),
+  );
 }
 
 const tee = (of: MeasuredHole): TeeFigures => of.tees[0]!;
@@ -37,7 +42,10 @@ describe("landing ground", () => {
     ...STRAIGHT,
     areaFeature("trap", "bunker", box(20, 225, 28, 240)),
     areaFeature("gorse", "scrub", box(-60, 100, -30, 300)),
-    lineFeature("wall", "wall", [[26, 0], [26, 400]]),
+    lineFeature("wall", "wall", [
+      [26, 0],
+      [26, 400],
+    ]),
   ]);
 
   test("first trouble to each side, wherever it is a hazard, gorse or a wall", () => {
@@ -59,7 +67,12 @@ describe("landing ground", () => {
   });
 
   test("without a height model nothing is said of lie or sight", () => {
-    expect(landingAt(withTrouble, tee(withTrouble), 230)).toMatchObject({ lie: undefined, seenFromTee: undefined, seesGreen: undefined, riseMetres: undefined });
+    expect(landingAt(withTrouble, tee(withTrouble), 230)).toMatchObject({
+      lie: undefined,
+      seenFromTee: undefined,
+      seesGreen: undefined,
+      riseMetres: undefined,
+    });
   });
 
   test("the lie is the slope as the player stands", () => {
@@ -81,8 +94,22 @@ describe("landing ground", () => {
   test("trees hide what lies behind them when their height is stated", () => {
     const wood = { ...areaFeature("wood", "wood", box(-30, 100, 30, 140)), heightMetres: 9 };
     const wooded = measured([...STRAIGHT, wood]);
-    expect(landingAt(wooded, tee(wooded), 230, ground(wooded, () => 10))!.seenFromTee).toBe(false);
-    expect(landingAt(withTrouble, tee(withTrouble), 230, ground(withTrouble, () => 10))!.seenFromTee).toBe(true);
+    expect(
+      landingAt(
+        wooded,
+        tee(wooded),
+        230,
+        ground(wooded, () => 10),
+      )!.seenFromTee,
+    ).toBe(false);
+    expect(
+      landingAt(
+        withTrouble,
+        tee(withTrouble),
+        230,
+        ground(withTrouble, () => 10),
+      )!.seenFromTee,
+    ).toBe(true);
   });
 });
 
@@ -100,7 +127,11 @@ describe("sight from the tee", () => {
 describe("green lie", () => {
   test("tilt is told along the approach", () => {
     const of = measured(STRAIGHT);
-    const lie = greenLie(of, tee(of), ground(of, (east, north) => 30 + 0.04 * north + 0.01 * east))!;
+    const lie = greenLie(
+      of,
+      tee(of),
+      ground(of, (east, north) => 30 + 0.04 * north + 0.01 * east),
+    )!;
     expect(lie.met.awayPercent).toBeCloseTo(4, 2);
     expect(lie.met.rightPercent).toBeCloseTo(1, 2);
     expect(lie.below!.side).toBe("short");
@@ -109,14 +140,24 @@ describe("green lie", () => {
 
   test("unknown ground has no lie", () => {
     const of = measured(STRAIGHT);
-    expect(greenLie(of, tee(of), gridOf({ west: 5000, east: 5100, south: 0, north: 100 }, 5, () => 3))).toBeUndefined();
+    expect(
+      greenLie(
+        of,
+        tee(of),
+        gridOf({ west: 5000, east: 5100, south: 0, north: 100 }, 5, () => 3),
+      ),
+    ).toBeUndefined();
   });
 });
 
 describe("corner line", () => {
   // 220 north, then 160 east: gorse inside the corner.
   const dogleg = measured([
-    lineFeature("line", "line-of-play", [[0, 0], [0, 220], [160, 220]]),
+    lineFeature("line", "line-of-play", [
+      [0, 0],
+      [0, 220],
+      [160, 220],
+    ]),
     pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
     areaFeature("green", "green", box(148, 212, 172, 228)),
     areaFeature("gorse", "scrub", box(10, 120, 100, 190)),
@@ -136,7 +177,11 @@ describe("corner line", () => {
 
   test("the top of what stands there is measured from the tee", () => {
     const tall = measured(dogleg.hole.features.map((one) => (one.id === "gorse" ? { ...one, heightMetres: 2 } : one)));
-    const [corner] = cornerLines(tall, tee(tall), ground(tall, (_east, north) => 10 + north / 100));
+    const [corner] = cornerLines(
+      tall,
+      tee(tall),
+      ground(tall, (_east, north) => 10 + north / 100),
+    );
     const middleNorth = (120 + 190) / 2;
     expect(corner!.obstacles[0]!.topMetres).toBeCloseTo(2 + middleNorth / 100, 1);
   });
@@ -163,7 +208,12 @@ describe("reference players", () => {
     const ids = REFERENCE_PLAYERS.map((player) => teeSetFor(rated, player)!.id);
     expect(ids).toEqual(["back", "back", "forward", "forward"]);
     const unrated = course([], { tees: TEE_SETS.map((set) => ({ ...set, ratings: [] })), defaultTee: "forward" });
-    expect(REFERENCE_PLAYERS.map((player) => teeSetFor(unrated, player)!.id)).toEqual(["forward", "forward", "forward", "forward"]);
+    expect(REFERENCE_PLAYERS.map((player) => teeSetFor(unrated, player)!.id)).toEqual([
+      "forward",
+      "forward",
+      "forward",
+      "forward",
+    ]);
   });
 });
 
@@ -174,7 +224,10 @@ describe("shots and their effective length", () => {
 
   const parThree = measured(
     [
-      lineFeature("line", "line-of-play", [[0, 0], [0, 148]]),
+      lineFeature("line", "line-of-play", [
+        [0, 0],
+        [0, 148],
+      ]),
       pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
       areaFeature("green", "green", box(-10, 140, 10, 160)),
       areaFeature("gully", "penalty-area-red", box(-60, 60, 60, 100)),
@@ -183,7 +236,12 @@ describe("shots and their effective length", () => {
   );
 
   test("a par three is asked for its carries and its green, from the tee", () => {
-    const shots = shotsOf(parThree, tee(parThree), ground(parThree, () => 10), 200);
+    const shots = shotsOf(
+      parThree,
+      tee(parThree),
+      ground(parThree, () => 10),
+      200,
+    );
     expect(shots.map(({ purpose, feature, driveMetres }) => [purpose, feature, driveMetres])).toEqual([
       ["carry", "gully", 0],
       ["green-front", undefined, 0],
@@ -194,7 +252,12 @@ describe("shots and their effective length", () => {
 
   test("a par four is asked for its green after a drive", () => {
     const of = measured(STRAIGHT);
-    const shots = shotsOf(of, tee(of), ground(of, () => 10), 230);
+    const shots = shotsOf(
+      of,
+      tee(of),
+      ground(of, () => 10),
+      230,
+    );
     expect(shots.map(({ purpose }) => purpose)).toEqual(["green-front", "green-middle", "green-back"]);
     expect(shots[1]!.distanceMetres).toBeCloseTo(170, 2);
     expect(shots[1]!.driveMetres).toBe(230);
@@ -202,7 +265,9 @@ describe("shots and their effective length", () => {
 
   test("level in standard air plays its length; uphill plays longer, about the rise (common practice, no source)", () => {
     const middle = (surface: (east: number, north: number) => number): number => {
-      const shot = shotsOf(parThree, tee(parThree), ground(parThree, surface), 200).find(({ purpose }) => purpose === "green-middle")!;
+      const shot = shotsOf(parThree, tee(parThree), ground(parThree, surface), 200).find(
+        ({ purpose }) => purpose === "green-middle",
+      )!;
       const effective = effectiveOf(shot, still);
       if (!effective.ok) throw new Error(effective.message);
       return effective.lengthMetres;

@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { courseHandicap, playingHandicap, roundHalfUp, strokesOn, strokesReceived, writtenHandicap } from "../../src/measure/handicap.ts";
+import {
+  courseHandicap,
+  playingHandicap,
+  roundHalfUp,
+  strokesOn,
+  strokesReceived,
+  writtenHandicap,
+} from "../../src/measure/handicap.ts";
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 /** Stroke indexes of an invented course, odd out and even in. */
@@ -22,7 +29,8 @@ describe("course handicap", () => {
   });
 
   test("on a course of neutral slope rated at its par the handicap is the index, a plus player's too", () => {
-    for (const index of [-3.4, 0, 0.1, 17.6, 54]) expect(courseHandicap(index, { courseRating: 71, slopeRating: 113, par: 71 })).toBeCloseTo(index, 12);
+    for (const index of [-3.4, 0, 0.1, 17.6, 54])
+      expect(courseHandicap(index, { courseRating: 71, slopeRating: 113, par: 71 })).toBeCloseTo(index, 12);
   });
 
   test("what is no number is refused", () => {
@@ -31,7 +39,15 @@ describe("course handicap", () => {
 });
 
 describe("rounding, halves upwards (published: Rules of Handicapping, 6.1 and 6.2)", () => {
-  test.each([[0.5, 1], [4.5, 5], [4.4999, 4], [12.5, 13], [-0.5, 0], [-1.6, -2], [-2.4, -2]])("%f is %i", (value, expected) => expect(roundHalfUp(value)).toBe(expected));
+  test.each([
+    [0.5, 1],
+    [4.5, 5],
+    [4.4999, 4],
+    [12.5, 13],
+    [-0.5, 0],
+    [-1.6, -2],
+    [-2.4, -2],
+  ])("%f is %i", (value, expected) => expect(roundHalfUp(value)).toBe(expected));
 
   test("a plus player's half goes towards none (from memory)", () => expect(roundHalfUp(-1.5)).toBe(-1));
 
@@ -62,14 +78,17 @@ describe("strokes received (published: Rules of Handicapping, Appendix E)", () =
     INDEXES.forEach((index, i) => expect(received[i], `index ${index}`).toBe(index <= 14 ? 1 : 0));
   });
 
-  test.each([0, 1, 9, 17, 18, 19, 27, 36, 37, 54])("%i strokes are given out to the last one, index 1 counting again as 19, 37 and 55", (handicap) => {
-    const received = strokesReceived(handicap, INDEXES);
-    expect(sum(received)).toBe(handicap);
-    INDEXES.forEach((index, i) => {
-      const counts = [index, index + 18, index + 36, index + 54].filter((turn) => turn <= handicap).length;
-      expect(received[i], `index ${index}`).toBe(counts);
-    });
-  });
+  test.each([0, 1, 9, 17, 18, 19, 27, 36, 37, 54])(
+    "%i strokes are given out to the last one, index 1 counting again as 19, 37 and 55",
+    (handicap) => {
+      const received = strokesReceived(handicap, INDEXES);
+      expect(sum(received)).toBe(handicap);
+      INDEXES.forEach((index, i) => {
+        const counts = [index, index + 18, index + 36, index + 54].filter((turn) => turn <= handicap).length;
+        expect(received[i], `index ${index}`).toBe(counts);
+      });
+    },
+  );
 
   test("a plus player gives back from the highest index (18 holes: from memory)", () => {
     const received = strokesReceived(-2, INDEXES);
@@ -99,4 +118,5 @@ describe("strokes received (published: Rules of Handicapping, Appendix E)", () =
   });
 });
 
-test("handicaps as players write them", () => expect([14, 0, -0, -2].map(writtenHandicap)).toEqual(["14", "0", "0", "+2"]));
+test("handicaps as players write them", () =>
+  expect([14, 0, -0, -2].map(writtenHandicap)).toEqual(["14", "0", "0", "+2"]));

@@ -12,7 +12,15 @@ import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../su
 /** A straight hole due north: back tee at 0, forward tee at 50, green from 385 to 415, 20 wide. */
 function straight(extra: readonly Feature[] = []): MeasuredHole {
   return measured([
-    lineFeature("line", "line-of-play", [[0, 0], [0, 398]], { heights: [10, 18.5] }),
+    lineFeature(
+      "line",
+      "line-of-play",
+      [
+        [0, 0],
+        [0, 398],
+      ],
+      { heights: [10, 18.5] },
+    ),
     pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back", height: 10 }),
     pointFeature("tee-forward", "tee-marker", [2, 50], { tee: "forward", height: 12 }),
     areaFeature("green", "green", box(-10, 385, 10, 415)),
@@ -24,7 +32,11 @@ function straight(extra: readonly Feature[] = []): MeasuredHole {
 /** A dogleg right: 220 north, then 160 east to a green centred on (160, 220). */
 function dogleg(extra: readonly Feature[] = []): MeasuredHole {
   return measured([
-    lineFeature("line", "line-of-play", [[0, 0], [0, 220], [160, 220]]),
+    lineFeature("line", "line-of-play", [
+      [0, 0],
+      [0, 220],
+      [160, 220],
+    ]),
     pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
     pointFeature("tee-forward", "tee-marker", [0, 40], { tee: "forward" }),
     areaFeature("green", "green", box(148, 212, 172, 228)),
@@ -33,7 +45,8 @@ function dogleg(extra: readonly Feature[] = []): MeasuredHole {
 }
 
 const measured = (features: readonly Feature[]): MeasuredHole => measureCourse(course([hole(features)])).holes[0]!;
-const from = (measuredHole: MeasuredHole, tee: string): TeeFigures => measuredHole.tees.find((one) => one.tee.id === tee)!;
+const from = (measuredHole: MeasuredHole, tee: string): TeeFigures =>
+  measuredHole.tees.find((one) => one.tee.id === tee)!;
 const hazard = (measuredHole: MeasuredHole, id: string, tee = "back", stretch = 1): HazardFigures =>
   from(measuredHole, tee).hazards.find((one) => one.id === id && one.stretch === stretch)!;
 
@@ -50,7 +63,11 @@ describe("length", () => {
 
   test("a turning point behind a forward tee is not played round", () => {
     const short = measured([
-      lineFeature("line", "line-of-play", [[0, 0], [0, 220], [160, 220]]),
+      lineFeature("line", "line-of-play", [
+        [0, 0],
+        [0, 220],
+        [160, 220],
+      ]),
       pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
       pointFeature("tee-forward", "tee-marker", [20, 225], { tee: "forward" }),
       areaFeature("green", "green", box(148, 212, 172, 228)),
@@ -104,9 +121,21 @@ describe("green", () => {
 
   test("a horseshoe green is measured where it is green", () => {
     const horseshoe = measured([
-      lineFeature("line", "line-of-play", [[0, 0], [0, 150]]),
+      lineFeature("line", "line-of-play", [
+        [0, 0],
+        [0, 150],
+      ]),
       pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
-      areaFeature("green", "green", [[-15, 140], [15, 140], [15, 170], [9, 170], [9, 146], [-9, 146], [-9, 170], [-15, 170]]),
+      areaFeature("green", "green", [
+        [-15, 140],
+        [15, 140],
+        [15, 170],
+        [9, 170],
+        [9, 146],
+        [-9, 146],
+        [-9, 170],
+        [-15, 170],
+      ]),
     ]);
     const { green } = from(horseshoe, "back");
     expect(green.depthMetres).toBeGreaterThan(4);
@@ -117,7 +146,14 @@ describe("green", () => {
 describe("reach and carry", () => {
   test("a pond across the line: near edge in the corridor, far crossing of the corridor, far crossing on the line", () => {
     // A diagonal pond: on the line from 160 to 180, at the corridor's right edge from 172.5 to 192.5.
-    const pond = straight([areaFeature("pond", "water", [[-60, 130], [60, 190], [60, 210], [-60, 150]])]);
+    const pond = straight([
+      areaFeature("pond", "water", [
+        [-60, 130],
+        [60, 190],
+        [60, 210],
+        [-60, 150],
+      ]),
+    ]);
     const figures = hazard(pond, "pond");
     expect(figures.position).toBe("across");
     expect(figures.carryOnLineMetres).toBeCloseTo(180, 1);
@@ -165,7 +201,17 @@ describe("reach and carry", () => {
   });
 
   test("a burn that crosses twice has two stretches, in order of play", () => {
-    const burn = lineFeature("burn", "penalty-area-red", [[-80, 250], [80, 250], [80, 330], [-80, 330]], { widthMetres: 4 });
+    const burn = lineFeature(
+      "burn",
+      "penalty-area-red",
+      [
+        [-80, 250],
+        [80, 250],
+        [80, 330],
+        [-80, 330],
+      ],
+      { widthMetres: 4 },
+    );
     const crossed = straight([burn]);
     const [first, second] = [hazard(crossed, "burn"), hazard(crossed, "burn", "back", 2)];
     expect(first.stretches).toBe(2);
@@ -190,7 +236,12 @@ describe("reach and carry", () => {
   });
 
   test("a boundary line beside the hole is on its side", () => {
-    const wall = straight([lineFeature("wall", "out-of-bounds", [[-20, -30], [-22, 420]])]);
+    const wall = straight([
+      lineFeature("wall", "out-of-bounds", [
+        [-20, -30],
+        [-22, 420],
+      ]),
+    ]);
     expect(hazard(wall, "wall").position).toBe("left");
   });
 
@@ -200,14 +251,24 @@ describe("reach and carry", () => {
 
   test("shared features far from the hole are left out, near ones count", () => {
     const features = straight().hole.features;
-    const shared = [areaFeature("lake", "water", box(900, 0, 950, 400)), areaFeature("sea", "water", box(15, 0, 90, 400))];
-    const ids = measureCourse(course([hole(features)], { features: shared })).holes[0]!.tees[0]!.hazards.map(({ id }) => id);
+    const shared = [
+      areaFeature("lake", "water", box(900, 0, 950, 400)),
+      areaFeature("sea", "water", box(15, 0, 90, 400)),
+    ];
+    const ids = measureCourse(course([hole(features)], { features: shared })).holes[0]!.tees[0]!.hazards.map(
+      ({ id }) => id,
+    );
     expect(ids).toEqual(["sea"]);
   });
 
   test("a shared boundary that lies wholly behind the tee is no trouble of this hole's", () => {
     const features = straight().hole.features;
-    const shared = [lineFeature("road", "out-of-bounds", [[-200, -30], [200, -30]])];
+    const shared = [
+      lineFeature("road", "out-of-bounds", [
+        [-200, -30],
+        [200, -30],
+      ]),
+    ];
     expect(measureCourse(course([hole(features)], { features: shared })).holes[0]!.tees[0]!.hazards).toEqual([]);
   });
 

@@ -2,7 +2,14 @@
 import { describe, expect, test } from "vitest";
 import { LONGEST_CARRY_METRES, SHORTEST_CARRY_METRES } from "../../src/flight/family.ts";
 import { metresFromYards } from "../../src/geo/units.ts";
-import { knownRungs, ladderOf, longestAfter, outOfOrder, RUNG_IDS, SHARE_OF_DRIVER } from "../../src/measure/ladder.ts";
+import {
+  knownRungs,
+  ladderOf,
+  longestAfter,
+  outOfOrder,
+  RUNG_IDS,
+  SHARE_OF_DRIVER,
+} from "../../src/measure/ladder.ts";
 import { REFERENCE_PLAYERS } from "../../src/measure/players.ts";
 
 const at = (ladder: ReturnType<typeof ladderOf>, id: string) => ladder.find((rung) => rung.id === id)!;
@@ -11,7 +18,14 @@ describe("derived from the driver", () => {
   test("a driver of 269 yards gives the tour's own averages", () => {
     // Published, men's professional tour averages of carry (as reprinted in a golf magazine, 2013): yards.
     const ladder = ladderOf(metresFromYards(269), {});
-    const published = { hybrid: [225], "fairway-wood": [243, 230], "long-iron": [212, 203], "mid-iron": [194, 183, 172], "short-iron": [160, 148], "pitching-wedge": [136] };
+    const published = {
+      hybrid: [225],
+      "fairway-wood": [243, 230],
+      "long-iron": [212, 203],
+      "mid-iron": [194, 183, 172],
+      "short-iron": [160, 148],
+      "pitching-wedge": [136],
+    };
     for (const [id, yards] of Object.entries(published)) {
       const carry = at(ladder, id).carryMetres! / 0.9144;
       expect(carry).toBeGreaterThanOrEqual(Math.min(...yards) - 1e-9);
@@ -52,12 +66,21 @@ describe("given by hand", () => {
   test("stays when the driver changes, and says what the driver would give", () => {
     for (const driver of [undefined, 150, 200]) {
       const hybrid = at(ladderOf(driver, { hybrid: 141 }), "hybrid");
-      expect(hybrid).toEqual({ id: "hybrid", carryMetres: 141, own: true, derivedMetres: driver === undefined ? undefined : expect.closeTo((driver * 225) / 269, 9) });
+      expect(hybrid).toEqual({
+        id: "hybrid",
+        carryMetres: 141,
+        own: true,
+        derivedMetres: driver === undefined ? undefined : expect.closeTo((driver * 225) / 269, 9),
+      });
     }
   });
 
   test("known rungs go by carry, not by club", () => {
-    expect(knownRungs(ladderOf(200, { "mid-iron": 190 })).slice(0, 3).map(({ id }) => id)).toEqual(["driver", "mid-iron", "fairway-wood"]);
+    expect(
+      knownRungs(ladderOf(200, { "mid-iron": 190 }))
+        .slice(0, 3)
+        .map(({ id }) => id),
+    ).toEqual(["driver", "mid-iron", "fairway-wood"]);
   });
 
   test("the longest stroke after the drive is not the driver, and may be one given by hand", () => {
@@ -68,8 +91,12 @@ describe("given by hand", () => {
 
   test("a shorter club that carries as far as a longer is told, beside the nearest such", () => {
     expect(outOfOrder(ladderOf(200, { hybrid: 180 }))).toEqual([{ longer: "fairway-wood", shorter: "hybrid" }]);
-    expect(outOfOrder(ladderOf(200, { "fairway-wood": 200 }))).toEqual([{ longer: "driver", shorter: "fairway-wood" }]);
-    expect(outOfOrder(ladderOf(undefined, { hybrid: 150, "sand-wedge": LONGEST_CARRY_METRES }))).toEqual([{ longer: "hybrid", shorter: "sand-wedge" }]);
+    expect(outOfOrder(ladderOf(200, { "fairway-wood": 200 }))).toEqual([
+      { longer: "driver", shorter: "fairway-wood" },
+    ]);
+    expect(outOfOrder(ladderOf(undefined, { hybrid: 150, "sand-wedge": LONGEST_CARRY_METRES }))).toEqual([
+      { longer: "hybrid", shorter: "sand-wedge" },
+    ]);
     // One rung too low: everything under it that carries further is told.
     expect(outOfOrder(ladderOf(200, { "long-iron": 120 })).map(({ shorter }) => shorter)).toEqual(["mid-iron"]);
   });

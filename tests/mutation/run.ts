@@ -17,13 +17,29 @@ const HERE = join(PROJECT, "tests/mutation");
 const KEPT = join(PROJECT, "node_modules/.cache/marram-mutation");
 
 interface Report {
-  readonly files: Readonly<Record<string, { readonly mutants: readonly { readonly status: string; readonly mutatorName: string; readonly location: { readonly start: { readonly line: number } }; readonly replacement?: string }[] }>>;
+  readonly files: Readonly<
+    Record<
+      string,
+      {
+        readonly mutants: readonly {
+          readonly status: string;
+          readonly mutatorName: string;
+          readonly location: { readonly start: { readonly line: number } };
+          readonly replacement?: string;
+        }[];
+      }
+    >
+  >;
 }
 
 /** The tool is held together by its own lock; vitest is ours, found further up. */
 function install(): void {
   if (existsSync(join(HERE, "node_modules/@stryker-mutator/vitest-runner"))) return;
-  const { status } = spawnSync("npm ci --legacy-peer-deps --ignore-scripts --loglevel=error", { cwd: HERE, stdio: "inherit", shell: true });
+  const { status } = spawnSync("npm ci --legacy-peer-deps --ignore-scripts --loglevel=error", {
+    cwd: HERE,
+    stdio: "inherit",
+    shell: true,
+  });
   if (status !== 0) throw new Error("The mutation tool could not be installed.");
 }
 
@@ -34,26 +50,44 @@ function mutate(part: string): Report {
   const report = join(KEPT, `${name}-report.json`);
   const settings = join(KEPT, `${name}.config.json`);
   mkdirSync(KEPT, { recursive: true });
-  writeFileSync(settings, JSON.stringify({
-    testRunner: "vitest",
-    plugins: ["@stryker-mutator/vitest-runner"],
-    vitest: { configFile: "tests/mutation/vitest.config.ts", related: false },
-    mutate: [part === folder ? `src/${folder}/**/*.ts` : `src/${part}.ts`],
-    // What is said is held by the tests of wording; here it is whether code is noticed.
-    mutator: { excludedMutations: ["StringLiteral"] },
-    coverageAnalysis: "perTest",
-    concurrency: 2,
-    incremental: true,
-    incrementalFile: join(KEPT, `${name}-incremental.json`),
-    reporters: ["json", "progress-append-only"],
-    jsonReporter: { fileName: report },
-    tempDirName: join(KEPT, "sandbox"),
-    ignorePatterns: ["*", "!src", "!src/**", "!tests", "!tests/**", "tests/mutation/node_modules", "!package.json", "!tsconfig.json"],
-    allowConsoleColors: false,
-  }));
-  const { status } = spawnSync(process.execPath, [join(HERE, "node_modules/@stryker-mutator/core/bin/stryker.js"), "run", settings], {
-    cwd: PROJECT, stdio: "inherit", env: { ...process.env, [FOLDER_VARIABLE]: folder },
-  });
+  writeFileSync(
+    settings,
+    JSON.stringify({
+      testRunner: "vitest",
+      plugins: ["@stryker-mutator/vitest-runner"],
+      vitest: { configFile: "tests/mutation/vitest.config.ts", related: false },
+      mutate: [part === folder ? `src/${folder}/**/*.ts` : `src/${part}.ts`],
+      // What is said is held by the tests of wording; here it is whether code is noticed.
+      mutator: { excludedMutations: ["StringLiteral"] },
+      coverageAnalysis: "perTest",
+      concurrency: 2,
+      incremental: true,
+      incrementalFile: join(KEPT, `${name}-incremental.json`),
+      reporters: ["json", "progress-append-only"],
+      jsonReporter: { fileName: report },
+      tempDirName: join(KEPT, "sandbox"),
+      ignorePatterns: [
+        "*",
+        "!src",
+        "!src/**",
+        "!tests",
+        "!tests/**",
+        "tests/mutation/node_modules",
+        "!package.json",
+        "!tsconfig.json",
+      ],
+      allowConsoleColors: false,
+    }),
+  );
+  const { status } = spawnSync(
+    process.execPath,
+    [join(HERE, "node_modules/@stryker-mutator/core/bin/stryker.js"), "run", settings],
+    {
+      cwd: PROJECT,
+      stdio: "inherit",
+      env: { ...process.env, [FOLDER_VARIABLE]: folder },
+    },
+  );
   if (status !== 0) throw new Error(`Mutating ${part} failed.`);
   return JSON.parse(readFileSync(report, "utf8")) as Report;
 }
@@ -66,17 +100,27 @@ install();
 const lines: string[] = [];
 let [allNoticed, all] = [0, 0];
 for (const part of parts) {
-  const mutants = Object.entries(mutate(part).files).flatMap(([file, { mutants: of }]) => of.map((mutant) => ({ file, ...mutant })));
+  const mutants = Object.entries(mutate(part).files).flatMap(([file, { mutants: of }]) =>
+    of.map((mutant) => ({ file, ...mutant })),
+  );
   const counted = mutants.filter(({ status }) => COUNTED.has(status));
   const noticed = counted.filter(({ status }) => NOTICED.has(status)).length;
-  for (const { file, status, mutatorName, location, replacement } of counted.filter((one) => !NOTICED.has(one.status))) {
-    console.log(`${file}:${location.start.line}: ${status}: ${mutatorName}: ${(replacement ?? "").replaceAll(/\s+/g, " ").slice(0, 100)}`);
+  for (const { file, status, mutatorName, location, replacement } of counted.filter(
+    (one) => !NOTICED.has(one.status),
+  )) {
+    console.log(
+      `${file}:${location.start.line}: ${status}: ${mutatorName}: ${(replacement ?? "").replaceAll(/\s+/g, " ").slice(0, 100)}`,
+    );
   }
-  lines.push(`${part.padEnd(24)} ${String(counted.length).padStart(6)} mutants ${String(noticed).padStart(6)} noticed ${((100 * noticed) / counted.length).toFixed(1).padStart(6)} %`);
+  lines.push(
+    `${part.padEnd(24)} ${String(counted.length).padStart(6)} mutants ${String(noticed).padStart(6)} noticed ${((100 * noticed) / counted.length).toFixed(1).padStart(6)} %`,
+  );
   [allNoticed, all] = [allNoticed + noticed, all + counted.length];
 }
 const score = (100 * allNoticed) / all;
-console.log(`\n${lines.join("\n")}\n${"all".padEnd(24)} ${String(all).padStart(6)} mutants ${String(allNoticed).padStart(6)} noticed ${score.toFixed(1).padStart(6)} %`);
+console.log(
+  `\n${lines.join("\n")}\n${"all".padEnd(24)} ${String(all).padStart(6)} mutants ${String(allNoticed).padStart(6)} noticed ${score.toFixed(1).padStart(6)} %`,
+);
 if (score < LEAST_SCORE) {
   console.error(`Less than ${LEAST_SCORE} % is noticed.`);
   process.exitCode = 1;

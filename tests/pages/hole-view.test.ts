@@ -1,7 +1,16 @@
 /** What a hole page says first: chosen from holes drawn in metres, so that each answer can be seen. */
 import { describe, expect, test } from "vitest";
 import { answer } from "../../src/tell/answer.ts";
-import { aimFrom, byTee, glance, hazardName, mustCarryMetres, nearbyCautions, perGender, troubleRows } from "../../src/components/hole-view.ts";
+import {
+  aimFrom,
+  byTee,
+  glance,
+  hazardName,
+  mustCarryMetres,
+  nearbyCautions,
+  perGender,
+  troubleRows,
+} from "../../src/components/hole-view.ts";
 import { defaultTee } from "../../src/measure/default-tee.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole, TeeFigures } from "../../src/measure/types.ts";
@@ -15,7 +24,10 @@ const english = words("en");
 /** Due north, 360 m from the back tee, 310 m from the forward one, with whatever else is given. */
 function measured(extra: readonly Feature[], tip = ""): MeasuredHole {
   const features = [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 360]]),
+    lineFeature("line", "line-of-play", [
+      [0, 0],
+      [0, 360],
+    ]),
     areaFeature("green", "green", box(-10, 350, 10, 370)),
     pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
     pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward" }),
@@ -31,9 +43,15 @@ const gully = (south: number, north: number, id = "gully"): Feature =>
 
 describe("the glance", () => {
   test("asks for the furthest carry first, and tells nearer trouble beside the line after it", () => {
-    const of = measured([gully(60, 80, "near"), gully(120, 150, "far"), areaFeature("pot", "bunker", box(6, 200, 12, 206))]);
+    const of = measured([
+      gully(60, 80, "near"),
+      gully(120, 150, "far"),
+      areaFeature("pot", "bunker", box(6, 200, 12, 206)),
+    ]);
     expect(glance(tee(of, "back")).map(({ ask, hazard }) => [ask, hazard.id])).toEqual([
-      ["carry", "far"], ["carry", "near"], ["reach", "pot"],
+      ["carry", "far"],
+      ["carry", "near"],
+      ["reach", "pot"],
     ]);
     const far = tee(of, "back").hazards.find(({ id }) => id === "far")!;
     expect(mustCarryMetres(tee(of, "back"))).toBe(far.carryMetres);
@@ -43,7 +61,9 @@ describe("the glance", () => {
   test("a hazard across the line beyond any tee shot is no carry of the tee shot, and is told as met later", () => {
     const of = measured([gully(300, 320)]);
     expect(mustCarryMetres(tee(of, "back"))).toBeUndefined();
-    expect(glance(tee(of, "back")).map(({ ask, hazard, metres }) => [ask, hazard.id, Math.round(metres)])).toEqual([["later", "gully", 300]]);
+    expect(glance(tee(of, "back")).map(({ ask, hazard, metres }) => [ask, hazard.id, Math.round(metres)])).toEqual([
+      ["later", "gully", 300],
+    ]);
   });
 
   test("what begins within a drive and cannot be carried is stayed short of", () => {
@@ -70,7 +90,11 @@ describe("the glance", () => {
 
   test("it has room for three", () => {
     const pots = [150, 170, 190, 210].map((at) => areaFeature(`pot-${at}`, "bunker", box(6, at, 10, at + 4)));
-    expect(glance(tee(measured(pots), "back")).map(({ hazard }) => hazard.id)).toEqual(["pot-150", "pot-170", "pot-190"]);
+    expect(glance(tee(measured(pots), "back")).map(({ hazard }) => hazard.id)).toEqual([
+      "pot-150",
+      "pot-170",
+      "pot-190",
+    ]);
   });
 });
 
@@ -79,7 +103,10 @@ describe("the aim", () => {
     pointFeature(id, "landmark", at, { tags: { man_made: "lighthouse" }, ...(name === undefined ? {} : { name }) });
 
   test("is what the tip says, though another mark stands nearer the line", () => {
-    const of = measured([mark("cairn", [0, 900], "the cairn"), mark("light", [100, 900], "the light")], "Aim at the :aim[light].");
+    const of = measured(
+      [mark("cairn", [0, 900], "the cairn"), mark("light", [100, 900], "the light")],
+      "Aim at the :aim[light].",
+    );
     expect(aimFrom(of, tee(of, "back"), english)).toMatchObject({ name: "the light", where: "right" });
   });
 
@@ -94,8 +121,12 @@ describe("the aim", () => {
       const { degrees, where } = aimFrom(of, tee(of, "back"), english)!;
       const told = answer({ name: "aim", target: "a", options: {} }, of, { units: "yards", tee: "back" });
       const said = "meaning" in told ? told.meaning(english.tell) : "";
-      expect(said).toBe(where === "on" ? "the cairn stands on the line of play" : `the cairn stands ${Math.abs(degrees)}° ${where} of the line of play`);
-      expect(degrees).toBe(Math.round(Math.atan(east / 900) * 180 / Math.PI) + 0);
+      expect(said).toBe(
+        where === "on"
+          ? "the cairn stands on the line of play"
+          : `the cairn stands ${Math.abs(degrees)}° ${where} of the line of play`,
+      );
+      expect(degrees).toBe(Math.round((Math.atan(east / 900) * 180) / Math.PI) + 0);
     }
   });
 });
@@ -110,17 +141,31 @@ describe("trouble", () => {
   });
 
   test("a burn that comes twice has two rows and says which is which", () => {
-    const burn = lineFeature("burn", "penalty-area-yellow", [[-60, 150], [60, 150], [60, 250], [-60, 250]], { name: "Allan Burn", tags: { waterway: "stream" }, widthMetres: 3 });
+    const burn = lineFeature(
+      "burn",
+      "penalty-area-yellow",
+      [
+        [-60, 150],
+        [60, 150],
+        [60, 250],
+        [-60, 250],
+      ],
+      { name: "Allan Burn", tags: { waterway: "stream" }, widthMetres: 3 },
+    );
     const of = measured([burn]);
     expect(troubleRows(of, tee(of, "back")).map(({ hazard }) => hazardName(of, hazard, english))).toEqual([
-      "Allan Burn, first time", "Allan Burn, second time",
+      "Allan Burn, first time",
+      "Allan Burn, second time",
     ]);
   });
 
   test("what lies behind the tee has no row, and a boundary or a long shore no far side", () => {
     const of = measured([
       areaFeature("behind", "bunker", box(-4, -60, 4, -50)),
-      lineFeature("wall", "out-of-bounds", [[-40, 100], [-40, 300]]),
+      lineFeature("wall", "out-of-bounds", [
+        [-40, 100],
+        [-40, 300],
+      ]),
       areaFeature("sea", "penalty-area-red", box(30, -500, 900, 2000)),
       areaFeature("pot", "bunker", box(6, 200, 12, 206)),
     ]);
@@ -128,7 +173,10 @@ describe("trouble", () => {
     expect(rows.map(({ hazard }) => hazard.id).sort()).toEqual(["pot", "sea", "wall"]);
     for (const { hazard, reach, carry, leaves } of rows) {
       expect(Object.keys(reach), hazard.id).toContain("back");
-      expect([Object.keys(carry), Object.keys(leaves)].map(({ length }) => length), hazard.id).toEqual(hazard.id === "pot" ? [2, 2] : [0, 0]);
+      expect(
+        [Object.keys(carry), Object.keys(leaves)].map(({ length }) => length),
+        hazard.id,
+      ).toEqual(hazard.id === "pot" ? [2, 2] : [0, 0]);
     }
   });
 
@@ -141,12 +189,33 @@ describe("trouble", () => {
 describe("cautions", () => {
   test("name the ground a hole runs by, and only that", () => {
     expect(nearbyCautions(measured([]))).toEqual([]);
-    expect(nearbyCautions(measured([lineFeature("road", "road", [[40, -500], [40, 900]])]))).toEqual(["road"]);
-    expect(nearbyCautions(measured([lineFeature("road", "road", [[90, -500], [90, 900]])]))).toEqual([]);
+    expect(
+      nearbyCautions(
+        measured([
+          lineFeature("road", "road", [
+            [40, -500],
+            [40, 900],
+          ]),
+        ]),
+      ),
+    ).toEqual(["road"]);
+    expect(
+      nearbyCautions(
+        measured([
+          lineFeature("road", "road", [
+            [90, -500],
+            [90, 900],
+          ]),
+        ]),
+      ),
+    ).toEqual([]);
   });
 
   test("a cliff comes before water, and dry penalty areas are not water", () => {
-    const cliff = lineFeature("edge", "cliff", [[-30, 100], [-30, 200]]);
+    const cliff = lineFeature("edge", "cliff", [
+      [-30, 100],
+      [-30, 200],
+    ]);
     expect(nearbyCautions(measured([gully(100, 120), cliff]))).toEqual(["cliff", "water"]);
     const gorse = areaFeature("gorse", "penalty-area-red", box(20, 100, 40, 140), { tags: { natural: "scrub" } });
     expect(nearbyCautions(measured([gorse]))).toEqual([]);

@@ -4,7 +4,13 @@ import { focusClasses, photoSource } from "../../src/components/photo.ts";
 import type { PhotoVariant } from "../../src/site/pictures/photos.ts";
 
 const variants: PhotoVariant[] = [480, 960, 1000].flatMap((widthPixels) =>
-  (["avif", "webp", "jpg"] as const).map((format) => ({ name: `set-${widthPixels}.${format}`, widthPixels, heightPixels: widthPixels / 2, format })));
+  (["avif", "webp", "jpg"] as const).map((format) => ({
+    name: `set-${widthPixels}.${format}`,
+    widthPixels,
+    heightPixels: widthPixels / 2,
+    format,
+  })),
+);
 
 test("a picture offers every width of every format and reserves the largest one's room", () => {
   const source = photoSource(variants, (name) => `p/${name}`);

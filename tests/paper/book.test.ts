@@ -39,7 +39,12 @@ function pagesOf(): Map<number, number> {
   const text = poppler("pdftotext", ["-layout", file, "-"]).split("\f");
   for (const { hole } of course.holes) {
     // Its heading stands first on the page.
-    pages.set(hole.number, text.map((page) => page.trimStart().replace(/\s+/g, " ").slice(0, 90)).findIndex((head) => head.startsWith(`${hole.number} ${hole.name}`) && head.includes("Stroke index")) + 1);
+    pages.set(
+      hole.number,
+      text
+        .map((page) => page.trimStart().replace(/\s+/g, " ").slice(0, 90))
+        .findIndex((head) => head.startsWith(`${hole.number} ${hole.name}`) && head.includes("Stroke index")) + 1,
+    );
   }
   return pages;
 }
@@ -69,7 +74,7 @@ test("no page is larger than 4 1/4 by 7 inches (published: USGA, green-reading a
 });
 
 test("no green is drawn larger than 3/8 inch to 5 yards, by the page's own coordinates (published: same)", () => {
-  const limit = (3 / 8) * 72 / (5 * 0.9144); // points to a metre
+  const limit = ((3 / 8) * 72) / (5 * 0.9144); // points to a metre
   const pages = pagesOf();
   const printed: number[] = [];
   for (const measured of course.holes) {
@@ -83,7 +88,10 @@ test("no green is drawn larger than 3/8 inch to 5 yards, by the page's own coord
     // It is the measured green that was drawn, the same both ways: curves cut its corners by little.
     expect(Math.abs(drawn[0] / across / (drawn[1] / up) - 1), `hole ${measured.hole.number}`).toBeLessThan(0.1);
     const said = Number(/Green 1:([\d,]+)/.exec(textOf(file, page))?.[1]?.replace(",", ""));
-    expect(Math.abs(said / (1000 / (scale * MM_PER_POINT)) - 1), `hole ${measured.hole.number} says 1:${said}`).toBeLessThan(0.06);
+    expect(
+      Math.abs(said / (1000 / (scale * MM_PER_POINT)) - 1),
+      `hole ${measured.hole.number} says 1:${said}`,
+    ).toBeLessThan(0.06);
     printed.push(scale);
   }
   // Larger greens are drawn smaller: there is no one scale for all.
@@ -102,7 +110,7 @@ function groundExtent(measured: MeasuredHole): readonly [number, number] {
 }
 
 test("plates, too, stay below that scale", () => {
-  const limit = (3 / 8) * 72 / (5 * 0.9144);
+  const limit = ((3 / 8) * 72) / (5 * 0.9144);
   const pages = pagesOf();
   // The shortest hole has the largest scale.
   const shortest = [...course.holes].sort((a, b) => a.tees[0]!.lengthMetres - b.tees[0]!.lengthMetres)[0]!;
@@ -122,7 +130,8 @@ test("each hole opens on a left-hand page, one after the other", () => {
 const whole = (metres: number): string => String(Math.round(inUnit(metres, "yards")));
 
 describe("figures", () => {
-  const rowOf = (text: string, tee: TeeFigures): string[] => new RegExp(`^\\s*${tee.tee.name}\\s+(\\d.*)$`, "m").exec(text)?.[1]?.trim().split(/\s+/) ?? [];
+  const rowOf = (text: string, tee: TeeFigures): string[] =>
+    new RegExp(`^\\s*${tee.tee.name}\\s+(\\d.*)$`, "m").exec(text)?.[1]?.trim().split(/\s+/) ?? [];
 
   test("of every hole from every chosen tee are the measured ones, and of no other tee", () => {
     const pages = pagesOf();
@@ -163,8 +172,13 @@ test("it is tagged, titled, in its language, and has a bookmark for every hole",
   expect(info).not.toMatch(/CreationDate/);
   expect(await announced(file)).toEqual({ language: "en-GB", showsTitle: true, facing: "/TwoPageRight" });
   const titles = (await bookmarksOf(file)).map(({ title }) => title);
-  for (const { hole } of course.holes) expect(titles.filter((title) => title.includes(hole.name)), hole.name).toHaveLength(1);
-  for (const title of ["How to read this book", "Cautions", "Local rules", "Scorecard"]) expect(titles).toContain(title);
+  for (const { hole } of course.holes)
+    expect(
+      titles.filter((title) => title.includes(hole.name)),
+      hole.name,
+    ).toHaveLength(1);
+  for (const title of ["How to read this book", "Cautions", "Local rules", "Scorecard"])
+    expect(titles).toContain(title);
 });
 
 test("cautions, local rules and the note that all is invented are in it", () => {
@@ -176,7 +190,11 @@ test("cautions, local rules and the note that all is invented are in it", () => 
 });
 
 test("drawings are lines, not pictures: the only pictures are relief, in soft shades beneath", () => {
-  const rows = poppler("pdfimages", ["-list", file]).trim().split("\n").slice(2).map((row) => row.trim().split(/\s+/));
+  const rows = poppler("pdfimages", ["-list", file])
+    .trim()
+    .split("\n")
+    .slice(2)
+    .map((row) => row.trim().split(/\s+/));
   // One relief and its mask for the cover and each plate.
   expect(rows.length).toBe(2 * (1 + 18));
   for (const row of rows) expect(Number(row[3]), "width").toBeLessThan(700);

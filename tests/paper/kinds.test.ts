@@ -18,16 +18,19 @@ const MM = 72 / 25.4;
 let folder = "";
 let content = "";
 const out = (name: string): string => join(folder, name);
-const paper = (...args: readonly string[]): Promise<Ended> => run("src/commands/paper.ts", [...args, "--content", content]);
+const paper = (...args: readonly string[]): Promise<Ended> =>
+  run("src/commands/paper.ts", [...args, "--content", content]);
 
 const made = new Map<string, Promise<string>>();
 
 /** A PDF, made once for all tests that read it. */
 function make(kind: string, name: string, ...args: readonly string[]): Promise<string> {
-  const known = made.get(name) ?? paper(kind, "--out", out(name), ...args).then((ended) => {
-    expect({ code: ended.code, stderr: ended.stderr }).toEqual({ code: 0, stderr: "" });
-    return out(name);
-  });
+  const known =
+    made.get(name) ??
+    paper(kind, "--out", out(name), ...args).then((ended) => {
+      expect({ code: ended.code, stderr: ended.stderr }).toEqual({ code: 0, stderr: "" });
+      return out(name);
+    });
   made.set(name, known);
   return known;
 }
@@ -47,9 +50,13 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** Whether a page is grey all over. */
 async function isGrey(file: string, page: number): Promise<boolean> {
-  const { data, info } = await sharp(pictureOf(file, page, 50)).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  const { data, info } = await sharp(pictureOf(file, page, 50))
+    .removeAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
   for (let i = 0; i < data.length; i += info.channels) {
-    if (Math.max(data[i]!, data[i + 1]!, data[i + 2]!) - Math.min(data[i]!, data[i + 1]!, data[i + 2]!) > 6) return false;
+    if (Math.max(data[i]!, data[i + 1]!, data[i + 2]!) - Math.min(data[i]!, data[i + 1]!, data[i + 2]!) > 6)
+      return false;
   }
   return true;
 }
@@ -68,7 +75,7 @@ describe("the book", () => {
 
   test("a green too large for the page is drawn smaller than the limit asks", async () => {
     const file = await make("book", "book.pdf");
-    const limit = (3 / 8) * INCH / (5 * 0.9144);
+    const limit = ((3 / 8) * INCH) / (5 * 0.9144);
     const scales = [1, 2].map((hole) => {
       const page = 3 + 2 * hole;
       const [across] = extent(filledWith(vectorsOf(file, page), PALETTE.light.green)[0]!);
@@ -89,8 +96,15 @@ describe("the book", () => {
       expect(media[1] - bleed[1]).toBeCloseTo(2 * 7 * MM, 1);
     }
     // The cover's colour runs to the edge of the bleed and not past it.
-    const { data, info } = await sharp(pictureOf(file, 1, 144)).removeAlpha().raw().toBuffer({ resolveWithObject: true });
-    const at = (mm: number): number[] => [...data.subarray(((Math.round(info.height / 2) * info.width) + Math.round((mm * 144) / 25.4)) * info.channels).subarray(0, 3)];
+    const { data, info } = await sharp(pictureOf(file, 1, 144))
+      .removeAlpha()
+      .raw()
+      .toBuffer({ resolveWithObject: true });
+    const at = (mm: number): number[] => [
+      ...data
+        .subarray((Math.round(info.height / 2) * info.width + Math.round((mm * 144) / 25.4)) * info.channels)
+        .subarray(0, 3),
+    ];
     expect(at(7 - 0.8)).toEqual([255, 255, 255]);
     expect(at(7 + 0.8)).not.toEqual([255, 255, 255]);
     // A crop mark at the upper left, upright, in line with the cut.
@@ -102,24 +116,31 @@ describe("the book", () => {
     expect(dark(7 + 25.4 / 8 + 3, 4.5)).toBe(false);
   });
 
-  test.each([["letter", [11 * INCH, 8.5 * INCH]]] as const)("as a booklet on %s: two pages to a side, each sheet's outer pages first", async (sheet, [width, height]) => {
-    const single = await make("book", "book.pdf");
-    const file = await make("book", `booklet-${sheet}.pdf`, "--booklet", sheet);
-    const pages = boxesOf(single).length;
-    const sides = boxesOf(file);
-    expect(pages % 4).toBe(0);
-    expect(sides).toHaveLength(pages / 2);
-    for (const { MediaBox, TrimBox } of sides) {
-      expect(sizeOf(MediaBox)[0]).toBeCloseTo(width, 1);
-      expect(sizeOf(MediaBox)[1]).toBeCloseTo(height, 1);
-      expect(sizeOf(TrimBox).map(Math.round)).toEqual([612, 504]);
-    }
-    // Each half of a side holds the page that belongs there, told by the words on it.
-    const words = (pdf: string, page: number, box: readonly string[] = []): string => poppler("pdftotext", ["-f", `${page}`, "-l", `${page}`, ...box, pdf, "-"]).replace(/\s+/g, " ").trim();
-    const half = (side: number, x: number): string => words(file, side, ["-x", `${x}`, "-y", "0", "-W", `${Math.round(width / 2)}`, "-H", `${Math.ceil(height)}`]);
-    expect([half(1, 0), half(1, Math.round(width / 2))]).toEqual([words(single, pages), words(single, 1)]);
-    expect([half(2, 0), half(2, Math.round(width / 2))]).toEqual([words(single, 2), words(single, pages - 1)]);
-  });
+  test.each([["letter", [11 * INCH, 8.5 * INCH]]] as const)(
+    "as a booklet on %s: two pages to a side, each sheet's outer pages first",
+    async (sheet, [width, height]) => {
+      const single = await make("book", "book.pdf");
+      const file = await make("book", `booklet-${sheet}.pdf`, "--booklet", sheet);
+      const pages = boxesOf(single).length;
+      const sides = boxesOf(file);
+      expect(pages % 4).toBe(0);
+      expect(sides).toHaveLength(pages / 2);
+      for (const { MediaBox, TrimBox } of sides) {
+        expect(sizeOf(MediaBox)[0]).toBeCloseTo(width, 1);
+        expect(sizeOf(MediaBox)[1]).toBeCloseTo(height, 1);
+        expect(sizeOf(TrimBox).map(Math.round)).toEqual([612, 504]);
+      }
+      // Each half of a side holds the page that belongs there, told by the words on it.
+      const words = (pdf: string, page: number, box: readonly string[] = []): string =>
+        poppler("pdftotext", ["-f", `${page}`, "-l", `${page}`, ...box, pdf, "-"])
+          .replace(/\s+/g, " ")
+          .trim();
+      const half = (side: number, x: number): string =>
+        words(file, side, ["-x", `${x}`, "-y", "0", "-W", `${Math.round(width / 2)}`, "-H", `${Math.ceil(height)}`]);
+      expect([half(1, 0), half(1, Math.round(width / 2))]).toEqual([words(single, pages), words(single, 1)]);
+      expect([half(2, 0), half(2, Math.round(width / 2))]).toEqual([words(single, 2), words(single, pages - 1)]);
+    },
+  );
 
   test("in metres from one tee", async () => {
     const text = textOf(await make("book", "metres.pdf", "--unit", "metres", "--tees", "red"), 5);
@@ -180,9 +201,15 @@ describe("tee signs", () => {
     expect(pages).toHaveLength(3);
     for (const { MediaBox } of pages) expect(sizeOf(MediaBox).map((n) => Math.round(n / MM))).toEqual([297, 420]);
     for (let page = 1; page <= 3; page++) {
-      // A telephone's camera of 12 megapixels sees some 2.8 m across at 2 m: 1.4 pixels to a millimetre (from memory: 70 degrees, 4,032 pixels).
-      const { data, info } = await sharp(pictureOf(file, page, 1.4 * 25.4)).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
-      expect(jsQR(new Uint8ClampedArray(data), info.width, info.height)?.data).toBe(`https://links.example.org/guide/course-1/${page}/`);
+      // A telephone's camera of 12 megapixels sees some 2.8 m across at 2 m: 1.4 pixels to a millimetre (from memory:
+      // 70 degrees, 4,032 pixels).
+      const { data, info } = await sharp(pictureOf(file, page, 1.4 * 25.4))
+        .ensureAlpha()
+        .raw()
+        .toBuffer({ resolveWithObject: true });
+      expect(jsQR(new Uint8ClampedArray(data), info.width, info.height)?.data).toBe(
+        `https://links.example.org/guide/course-1/${page}/`,
+      );
     }
     const titles = (await bookmarksOf(file)).map(({ title }) => title);
     expect(titles).toHaveLength(3);
@@ -202,24 +229,37 @@ describe("tee signs", () => {
   });
 
   test("stand in the club's colours", async () => {
-    const svg = vectorsOf(await make("signs", "signs.pdf", "--site", "https://links.example.org", "--base", "/guide/"), 1);
-    for (const colour of ["#f4f4f0", "#b3261e"]) expect(filledWith(svg, colour).some((points) => extent(points)[0] > 90 * MM), colour).toBe(true);
+    const svg = vectorsOf(
+      await make("signs", "signs.pdf", "--site", "https://links.example.org", "--base", "/guide/"),
+      1,
+    );
+    for (const colour of ["#f4f4f0", "#b3261e"])
+      expect(
+        filledWith(svg, colour).some((points) => extent(points)[0] > 90 * MM),
+        colour,
+      ).toBe(true);
   });
 });
 
 describe("what cannot be done is told, with what to write", () => {
   test.each([
-    [[], 'What is to be printed? Write book, card or signs first: npm run paper -- book --out book.pdf.'],
+    [[], "What is to be printed? Write book, card or signs first: npm run paper -- book --out book.pdf."],
     [["poster", "--out", "x.pdf"], '"poster" cannot be printed. Write book, card or signs first'],
     [["book"], "--out is missing: where is the PDF to go? Write --out book.pdf."],
     [["book", "--out", "book.txt"], "Write --out book.txt.pdf."],
-    [["book", "--out", "x.pdf", "--tees", "blue"], "there is no tee set blue. Choose from white, red. Write --tees white,red."],
+    [
+      ["book", "--out", "x.pdf", "--tees", "blue"],
+      "there is no tee set blue. Choose from white, red. Write --tees white,red.",
+    ],
     [["book", "--out", "x.pdf", "--unit", "feet"], "Write --unit metres."],
     [["book", "--out", "x.pdf", "--language", "xx"], "Write --language en."],
     [["book", "--out", "x.pdf", "--course", "dunes"], "Write --course course-1."],
     [["book", "--out", "x.pdf", "--booklet", "a2"], "expected a4, letter. Write --booklet a4."],
     [["book", "--out", "x.pdf", "--site", "https://a.example"], "--site is for signs, not for book. Leave it out."],
-    [["card", "--out", "x.pdf", "--course-handicap", "many"], "Write --course-handicap 14 or --course-handicap 14,+2."],
+    [
+      ["card", "--out", "x.pdf", "--course-handicap", "many"],
+      "Write --course-handicap 14 or --course-handicap 14,+2.",
+    ],
     [["card", "--out", "x.pdf", "--course-handicap", "1,2,3,4,5"], "a card has rows for 4"],
     [["card", "--out", "x.pdf", "--allowance", "95"], "Write --course-handicap 14."],
     [["signs", "--out", "x.pdf"], "--site is missing: which address are the codes to lead to?"],

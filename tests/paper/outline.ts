@@ -13,7 +13,8 @@ export async function bookmarksOf(file: string): Promise<Bookmark[]> {
   const walk = (start: unknown, depth: number): void => {
     for (let at = start; at instanceof PDFDict; at = at.lookup(PDFName.of("Next"))) {
       const title = at.lookup(PDFName.of("Title"));
-      if (title instanceof PDFString || title instanceof PDFHexString) found.push({ depth, title: title.decodeText() });
+      if (title instanceof PDFString || title instanceof PDFHexString)
+        found.push({ depth, title: title.decodeText() });
       walk(at.lookup(PDFName.of("First")), depth + 1);
     }
   };
@@ -23,7 +24,9 @@ export async function bookmarksOf(file: string): Promise<Bookmark[]> {
 }
 
 /** The document's language, and whether its title is shown. */
-export async function announced(file: string): Promise<{ language: string; showsTitle: boolean; facing: string | undefined }> {
+export async function announced(
+  file: string,
+): Promise<{ language: string; showsTitle: boolean; facing: string | undefined }> {
   const { catalog } = await PDFDocument.load(await readFile(file), { updateMetadata: false });
   const language = catalog.lookup(PDFName.of("Lang"));
   const preferences = catalog.lookup(PDFName.of("ViewerPreferences"));

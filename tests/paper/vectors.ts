@@ -8,7 +8,11 @@ const STEPS = 24;
 function along(d: string): Point[] {
   const points: Point[] = [];
   for (const [, command, rest] of d.matchAll(/([MLCZ])([^MLCZ]*)/g)) {
-    const n = rest!.trim().split(/[\s,]+/).filter(Boolean).map(Number);
+    const n = rest!
+      .trim()
+      .split(/[\s,]+/)
+      .filter(Boolean)
+      .map(Number);
     if (command === "M" || command === "L") for (let i = 0; i + 1 < n.length; i += 2) points.push([n[i]!, n[i + 1]!]);
     if (command !== "C") continue;
     for (let i = 0; i + 5 < n.length; i += 6) {
@@ -31,10 +35,15 @@ function along(d: string): Point[] {
 export function filledWith(svg: string, hex: string): Point[][] {
   const wanted = [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16) / 2.55);
   return [...svg.matchAll(/<path [^>]*>/g)].flatMap(([path]) => {
-    const fill = /\bfill(?:=":?|:)\s*rgb\(([^)]*)\)/.exec(path)?.[1]?.split(",").map((part) => Number.parseFloat(part));
+    const fill = /\bfill(?:=":?|:)\s*rgb\(([^)]*)\)/
+      .exec(path)?.[1]
+      ?.split(",")
+      .map((part) => Number.parseFloat(part));
     const d = /\sd="([^"]*)"/.exec(path)?.[1];
     if (!d || !fill || fill.some((value, i) => Math.abs(value - wanted[i]!) > 0.2)) return [];
-    const [a, b, c, e, x, y] = (/transform="matrix\(([^)]*)\)"/.exec(path)?.[1]?.split(",").map(Number) ?? [1, 0, 0, 1, 0, 0]) as [number, number, number, number, number, number];
+    const [a, b, c, e, x, y] = (/transform="matrix\(([^)]*)\)"/.exec(path)?.[1]?.split(",").map(Number) ?? [
+      1, 0, 0, 1, 0, 0,
+    ]) as [number, number, number, number, number, number];
     return [along(d).map(([px, py]): Point => [a * px + c * py + x, b * px + e * py + y])];
   });
 }

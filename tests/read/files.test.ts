@@ -20,11 +20,23 @@ describe("a sound club", () => {
         language: "en",
         contact: { email: undefined },
         cautions: [],
-        courses: [{ id: "course-1", name: "Course 1", surveyed: "2026-05-14", defaultTee: "white", corridorMetres: 25, ground: undefined }],
+        courses: [
+          {
+            id: "course-1",
+            name: "Course 1",
+            surveyed: "2026-05-14",
+            defaultTee: "white",
+            corridorMetres: 25,
+            ground: undefined,
+          },
+        ],
       });
       const [course] = club!.courses;
       expect(course!.holes.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
-      expect(course!.tees.map(({ id, colour }) => [id, colour])).toEqual([["white", "#f4f4f0"], ["red", "#b3261e"]]);
+      expect(course!.tees.map(({ id, colour }) => [id, colour])).toEqual([
+        ["white", "#f4f4f0"],
+        ["red", "#b3261e"],
+      ]);
     });
   });
 
@@ -32,7 +44,13 @@ describe("a sound club", () => {
     await withClub(async (folder) => {
       const { club } = await readContent(folder);
       const first = club!.courses[0]!.holes[0]!;
-      expect(first).toMatchObject({ number: 1, name: "Hole 1", slug: "01-hole", par: { men: 4, women: 4 }, strokeIndex: { men: 1, women: 1 } });
+      expect(first).toMatchObject({
+        number: 1,
+        name: "Hole 1",
+        slug: "01-hole",
+        par: { men: 4, women: 4 },
+        strokeIndex: { men: 1, women: 1 },
+      });
       // The international yard is 0.9144 m (1959 agreement).
       expect(first.cardMetres).toEqual({ white: 361 * 0.9144, red: 328 * 0.9144 });
       expect(first.features.map(({ id, kind, tee, name }) => [id, kind, tee, name])).toEqual([
@@ -61,7 +79,10 @@ describe("a sound club", () => {
       ]);
       const { club, diagnostics } = await readContent(folder);
       expect(diagnostics).toEqual([]);
-      expect(club!.courses[0]!.holes[0]).toMatchObject({ par: { men: 4, women: 5 }, strokeIndex: { men: 1, women: 2 } });
+      expect(club!.courses[0]!.holes[0]).toMatchObject({
+        par: { men: 4, women: 5 },
+        strokeIndex: { men: 1, women: 2 },
+      });
     });
   });
 
@@ -69,7 +90,11 @@ describe("a sound club", () => {
     await withClub(async (folder) => {
       await writeClub(folder, { courses: 3, holes: 9 });
       const { club } = await readContent(folder);
-      expect(club!.courses.map(({ id, holes }) => [id, holes.length])).toEqual([["course-1", 9], ["course-2", 9], ["course-3", 9]]);
+      expect(club!.courses.map(({ id, holes }) => [id, holes.length])).toEqual([
+        ["course-1", 9],
+        ["course-2", 9],
+        ["course-3", 9],
+      ]);
     });
   });
 
@@ -102,7 +127,17 @@ describe("a sound club", () => {
   test("is not disturbed by what else lies about", async () => {
     await withClub(async (folder) => {
       const before = await readContent(folder);
-      for (const file of ["README.md", ".DS_Store", "course-1/README.md", "course-1/holes/README.md", "course-1/holes/.07-draft.md.swp", "course-1/holes/.DS_Store", "drafts/holes.txt", "pictures/a.jpg", "course-1/holes/notes.txt"]) {
+      for (const file of [
+        "README.md",
+        ".DS_Store",
+        "course-1/README.md",
+        "course-1/holes/README.md",
+        "course-1/holes/.07-draft.md.swp",
+        "course-1/holes/.DS_Store",
+        "drafts/holes.txt",
+        "pictures/a.jpg",
+        "course-1/holes/notes.txt",
+      ]) {
         await writeInto(folder, file, "anything");
       }
       expect(await readContent(folder)).toEqual(before);
@@ -111,11 +146,13 @@ describe("a sound club", () => {
 
   test("may write what only looks like HTML or a forbidden link", async () => {
     await withClub(async (folder) => {
-      await plant(folder, [{
-        file: hole(1),
-        from: "It is :carry",
-        to: "Write `<b>` or\n\n    <script>\n\nor 5 < 6 > 3 & so on, \\<i>, <https://example.org/>, <office@example.org>, [mail](mailto:office@example.org), [call](tel:+441632960000), [next](../2/), [here](#card), [a](https://example.org/?a=1&b=2). It is :carry",
-      }]);
+      await plant(folder, [
+        {
+          file: hole(1),
+          from: "It is :carry",
+          to: "Write `<b>` or\n\n    <script>\n\nor 5 < 6 > 3 & so on, \\<i>, <https://example.org/>, <office@example.org>, [mail](mailto:office@example.org), [call](tel:+441632960000), [next](../2/), [here](#card), [a](https://example.org/?a=1&b=2). It is :carry",
+        },
+      ]);
       expect((await readContent(folder)).diagnostics).toEqual([]);
     });
   });
@@ -138,11 +175,13 @@ describe("files that cannot be read", () => {
     });
 
   test("empty, or white space only", async () => {
-    expect(await lines(async (folder) => {
-      await writeInto(folder, hole(1), "");
-      await writeInto(folder, hole(2), " \n\n");
-      await writeInto(folder, "club.yaml", "");
-    })).toMatchInlineSnapshot(`
+    expect(
+      await lines(async (folder) => {
+        await writeInto(folder, hole(1), "");
+        await writeInto(folder, hole(2), " \n\n");
+        await writeInto(folder, "club.yaml", "");
+      }),
+    ).toMatchInlineSnapshot(`
       [
         "club.yaml:1:1: The file is empty.",
         "course-1/holes/01-hole.md:1:1: The file is empty.",
@@ -152,10 +191,12 @@ describe("files that cannot be read", () => {
   });
 
   test("without front matter, or with one that is never closed", async () => {
-    expect(await lines(async (folder) => {
-      await writeInto(folder, hole(1), "# Harbour Light\n\nAim left.\n");
-      await writeInto(folder, hole(2), "---\nhole: 2\nname: Two\n");
-    })).toMatchInlineSnapshot(`
+    expect(
+      await lines(async (folder) => {
+        await writeInto(folder, hole(1), "# Harbour Light\n\nAim left.\n");
+        await writeInto(folder, hole(2), "---\nhole: 2\nname: Two\n");
+      }),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/holes/01-hole.md:1:1: The file starts with "# Harbour Light": expected the line --- that opens the front matter. Write --- on the first line, the fields below it, and --- again before the tip.",
         "course-1/holes/02-hole.md:1:1: The front matter that opens here is never closed. Write --- on a line of its own after the last field, before the tip.",
@@ -172,13 +213,19 @@ describe("files that cannot be read", () => {
   });
 
   test("not UTF-8: the very character", async () => {
-    expect(await lines(async (folder) => {
-      // "é" in Latin-1, after a sound "é" in UTF-8 on the same line.
-      await writeInto(folder, hole(1), Buffer.concat([Buffer.from("---\nhole: 1\nname: Café "), Buffer.from([0xe9]), Buffer.from("\n---\n")]));
-      await writeInto(folder, hole(2), Buffer.from("\ufeff---\nhole: 2\n", "utf16le"));
-      await writeInto(folder, hole(3), "---\nhole: 3\nname: A\u0000B\n---\n");
-      await writeInto(folder, hole(4), "---\rhole: 4\r---\r");
-    })).toMatchInlineSnapshot(`
+    expect(
+      await lines(async (folder) => {
+        // "é" in Latin-1, after a sound "é" in UTF-8 on the same line.
+        await writeInto(
+          folder,
+          hole(1),
+          Buffer.concat([Buffer.from("---\nhole: 1\nname: Café "), Buffer.from([0xe9]), Buffer.from("\n---\n")]),
+        );
+        await writeInto(folder, hole(2), Buffer.from("\ufeff---\nhole: 2\n", "utf16le"));
+        await writeInto(folder, hole(3), "---\nhole: 3\nname: A\u0000B\n---\n");
+        await writeInto(folder, hole(4), "---\rhole: 4\r---\r");
+      }),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/holes/01-hole.md:3:12: This is not UTF-8 text. Save the file again with the encoding UTF-8.",
         "course-1/holes/02-hole.md:1:1: The file is in UTF-16: expected UTF-8. Save it again with the encoding UTF-8.",
@@ -189,10 +236,12 @@ describe("files that cannot be read", () => {
   });
 
   test("50 MB", async () => {
-    expect(await lines(async (folder) => {
-      await truncate(join(folder, hole(1)), 50_000_000);
-      await truncate(join(folder, "course-1/course.yaml"), LARGEST_TEXT_BYTES + 1);
-    })).toMatchInlineSnapshot(`
+    expect(
+      await lines(async (folder) => {
+        await truncate(join(folder, hole(1)), 50_000_000);
+        await truncate(join(folder, "course-1/course.yaml"), LARGEST_TEXT_BYTES + 1);
+      }),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/course.yaml:1:1: The file is 4.0 MB: expected at most 4.0 MB of text. Simplify its outlines to a vertex every metre or two, and keep pictures in photos/.",
         "course-1/holes/01-hole.md:1:1: The file is 50 MB: expected at most 4.0 MB of text. Simplify its outlines to a vertex every metre or two, and keep pictures in photos/.",
@@ -201,13 +250,15 @@ describe("files that cannot be read", () => {
   });
 
   test("links and folders", async () => {
-    expect(await lines(async (folder) => {
-      await rm(join(folder, hole(1)));
-      await symlink("/etc/hostname", join(folder, hole(1)));
-      await rm(join(folder, hole(2)));
-      await mkdir(join(folder, hole(2)));
-      await symlink(join(folder, "course-1"), join(folder, "course-2"));
-    })).toMatchInlineSnapshot(`
+    expect(
+      await lines(async (folder) => {
+        await rm(join(folder, hole(1)));
+        await symlink("/etc/hostname", join(folder, hole(1)));
+        await rm(join(folder, hole(2)));
+        await mkdir(join(folder, hole(2)));
+        await symlink(join(folder, "course-1"), join(folder, "course-2"));
+      }),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/holes/01-hole.md:1:1: The file is a link to another place, and content is only read from its own folder. Put the file itself here.",
         "course-1/holes/02-hole.md:1:1: A folder has this name: expected a text file. Rename the folder.",
@@ -217,11 +268,15 @@ describe("files that cannot be read", () => {
   });
 
   test.each(["holes", "photos", "ground"])("a folder %s that is a link out of the content", async (name) => {
-    expect(await lines(async (folder) => {
-      await rm(join(folder, "course-1", name), { recursive: true, force: true });
-      await mkdir(join(folder, "elsewhere"));
-      await symlink(join(folder, "elsewhere"), join(folder, "course-1", name));
-    })).toEqual([`course-1/course.yaml:1:1: The folder course-1/${name}/ is a link to another place, and content is only read from its own folder. Put the folder itself here.`]);
+    expect(
+      await lines(async (folder) => {
+        await rm(join(folder, "course-1", name), { recursive: true, force: true });
+        await mkdir(join(folder, "elsewhere"));
+        await symlink(join(folder, "elsewhere"), join(folder, "course-1", name));
+      }),
+    ).toEqual([
+      `course-1/course.yaml:1:1: The folder course-1/${name}/ is a link to another place, and content is only read from its own folder. Put the folder itself here.`,
+    ]);
   });
 
   test("a page whose name is not read is an error, so that no hole goes missing; notes beside the pages may stay", async () => {
@@ -247,16 +302,20 @@ describe("files that cannot be read", () => {
       await writeInto(folder, `second/${name}`, "name: Second");
       return linesOf((await readContent(folder)).diagnostics);
     });
-    expect(found[0]).toBe(`second/course.yaml:1:1: There is no course.yaml in second/: expected the course's name and tee sets in it. Rename ${name} to course.yaml.`);
+    expect(found[0]).toBe(
+      `second/course.yaml:1:1: There is no course.yaml in second/: expected the course's name and tee sets in it. Rename ${name} to course.yaml.`,
+    );
   });
 
   test("names that are not read", async () => {
-    expect(await lines(async (folder) => {
-      await writeInto(folder, "course-1/holes/10-extra.markdown", "---");
-      await writeInto(folder, "course-1/holes/11 Burn's Reach.md", "---");
-      await writeInto(folder, "course-1/holes/Skerry.md", "---");
-      await writeInto(folder, "course-1/holes/12.txt", "---");
-    })).toMatchInlineSnapshot(`
+    expect(
+      await lines(async (folder) => {
+        await writeInto(folder, "course-1/holes/10-extra.markdown", "---");
+        await writeInto(folder, "course-1/holes/11 Burn's Reach.md", "---");
+        await writeInto(folder, "course-1/holes/Skerry.md", "---");
+        await writeInto(folder, "course-1/holes/12.txt", "---");
+      }),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/holes/10-extra.markdown:1:1: The file is not read: a hole page is named with lower-case words joined by hyphens and ends in .md. Rename it to 10-extra.md.",
         "course-1/holes/11 Burn's Reach.md:1:1: The file is not read: a hole page is named with lower-case words joined by hyphens and ends in .md. Rename it to 11-burn-s-reach.md.",
@@ -280,7 +339,8 @@ describe("folders", () => {
         "club.yaml:1:1: There is no club.yaml in the content folder. Write club.yaml with at least name: and the club's name.",
       ]
     `);
-    expect(await linesFor(async (folder) => rename(join(folder, "club.yaml"), join(folder, "club.yml")))).toMatchInlineSnapshot(`
+    expect(await linesFor(async (folder) => rename(join(folder, "club.yaml"), join(folder, "club.yml"))))
+      .toMatchInlineSnapshot(`
       [
         "club.yaml:1:1: There is no club.yaml in the content folder. Rename club.yml to club.yaml.",
       ]
@@ -298,17 +358,23 @@ describe("folders", () => {
   });
 
   test("a course without course.yaml, without pages, or with a name that is no address", async () => {
-    expect(await linesFor(async (folder) => rename(join(folder, "course-1/course.yaml"), join(folder, "course-1/course.yml")))).toMatchInlineSnapshot(`
+    expect(
+      await linesFor(async (folder) =>
+        rename(join(folder, "course-1/course.yaml"), join(folder, "course-1/course.yml")),
+      ),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/course.yaml:1:1: There is no course.yaml in course-1/: expected the course's name and tee sets in it. Rename course.yml to course.yaml.",
       ]
     `);
-    expect(await linesFor(async (folder) => rm(join(folder, "course-1/holes"), { recursive: true }))).toMatchInlineSnapshot(`
+    expect(await linesFor(async (folder) => rm(join(folder, "course-1/holes"), { recursive: true })))
+      .toMatchInlineSnapshot(`
       [
         "course-1/course.yaml:1:1: The folder course-1/holes/ cannot be read: it is not there. Write a page for each hole, such as course-1/holes/01-name.md.",
       ]
     `);
-    expect(await linesFor(async (folder) => rename(join(folder, "course-1"), join(folder, "Die Düne")))).toMatchInlineSnapshot(`
+    expect(await linesFor(async (folder) => rename(join(folder, "course-1"), join(folder, "Die Düne"))))
+      .toMatchInlineSnapshot(`
       [
         "Die Düne/course.yaml:1:1: The course's folder is named "Die Düne", which is part of its address: expected lower-case words joined by hyphens. Rename it to die-dune.",
       ]
@@ -316,15 +382,21 @@ describe("folders", () => {
   });
 
   test("a hole that is missing, and one that is there twice", async () => {
-    expect(await linesFor(async (folder) => {
-      await rm(join(folder, hole(4)));
-      await rm(join(folder, hole(5)));
-    })).toMatchInlineSnapshot(`
+    expect(
+      await linesFor(async (folder) => {
+        await rm(join(folder, hole(4)));
+        await rm(join(folder, hole(5)));
+      }),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/course.yaml:1:1: Holes 4 and 5 of 9 are missing. Write holes/04-name.md and holes/05-name.md.",
       ]
     `);
-    expect(await linesFor(async (folder) => writeInto(folder, "course-1/holes/04-again.md", await readText(folder, hole(4))))).toMatchInlineSnapshot(`
+    expect(
+      await linesFor(async (folder) =>
+        writeInto(folder, "course-1/holes/04-again.md", await readText(folder, hole(4))),
+      ),
+    ).toMatchInlineSnapshot(`
       [
         "course-1/holes/04-hole.md:2:7: Hole 4 is already in course-1/holes/04-again.md. Write the number of this hole, or remove one of the files.",
       ]
@@ -339,15 +411,21 @@ describe("folders", () => {
       ]);
       await rm(join(folder, hole(9)));
       const { diagnostics } = await readContent(folder);
-      expect(diagnostics.map(({ rule, severity }) => [rule, severity])).toEqual([["hole-count", "warning"], ["stroke-index-range", "error"]]);
+      expect(diagnostics.map(({ rule, severity }) => [rule, severity])).toEqual([
+        ["hole-count", "warning"],
+        ["stroke-index-range", "error"],
+      ]);
     });
   });
 });
 
 describe("photos", () => {
   const JPEG = Buffer.from([0xff, 0xd8, 0xff, 0xd9]);
-  const photo = (file: string): { file: string; from: string; to: string } =>
-    ({ file: hole(1), from: "card:", to: `photos:\n  - { file: ${file}, alt: "From the tee" }\ncard:` });
+  const photo = (file: string): { file: string; from: string; to: string } => ({
+    file: hole(1),
+    from: "card:",
+    to: `photos:\n  - { file: ${file}, alt: "From the tee" }\ncard:`,
+  });
 
   test("are named from the content folder", async () => {
     await withClub(async (folder) => {
@@ -356,24 +434,57 @@ describe("photos", () => {
       const { club, diagnostics } = await readContent(folder);
       expect(diagnostics).toEqual([]);
       expect(club!.courses[0]!.holes[0]!.photos).toEqual([
-        { file: "course-1/photos/01/tee.jpg", alt: "From the tee", caption: undefined, credit: undefined, focus: undefined, taken: undefined, place: { file: hole(1), line: 7, column: 13 } },
+        {
+          file: "course-1/photos/01/tee.jpg",
+          alt: "From the tee",
+          caption: undefined,
+          credit: undefined,
+          focus: undefined,
+          taken: undefined,
+          place: { file: hole(1), line: 7, column: 13 },
+        },
       ]);
     });
   });
 
   test.each<[string, string, (folder: string) => Promise<void>, string]>([
-    ["another case", "Tee.jpg", (folder) => writeInto(folder, "course-1/photos/tee.jpg", JPEG), 'There is no "Tee.jpg" in course-1/photos/. Did you mean tee.jpg?'],
-    ["an empty file", "tee.jpg", (folder) => writeInto(folder, "course-1/photos/tee.jpg", ""), 'The photo "tee.jpg" is empty. Copy it again.'],
-    ["a folder", "tee.jpg", (folder) => writeInto(folder, "course-1/photos/tee.jpg/x", "x"), '"tee.jpg" is a folder: expected a photo.'],
-    ["a link", "tee.jpg", async (folder) => {
-      await mkdir(join(folder, "course-1/photos"));
-      await symlink(join(folder, "club.yaml"), join(folder, "course-1/photos/tee.jpg"));
-    }, '"tee.jpg" is a link to another place. Put the photo itself into course-1/photos/.'],
-    ["a folder that is a link", "deep/tee.jpg", async (folder) => {
-      await writeInto(folder, "elsewhere/tee.jpg", JPEG);
-      await mkdir(join(folder, "course-1/photos"));
-      await symlink(join(folder, "elsewhere"), join(folder, "course-1/photos/deep"));
-    }, '"deep/tee.jpg" is a link to another place. Put the photo itself into course-1/photos/.'],
+    [
+      "another case",
+      "Tee.jpg",
+      (folder) => writeInto(folder, "course-1/photos/tee.jpg", JPEG),
+      'There is no "Tee.jpg" in course-1/photos/. Did you mean tee.jpg?',
+    ],
+    [
+      "an empty file",
+      "tee.jpg",
+      (folder) => writeInto(folder, "course-1/photos/tee.jpg", ""),
+      'The photo "tee.jpg" is empty. Copy it again.',
+    ],
+    [
+      "a folder",
+      "tee.jpg",
+      (folder) => writeInto(folder, "course-1/photos/tee.jpg/x", "x"),
+      '"tee.jpg" is a folder: expected a photo.',
+    ],
+    [
+      "a link",
+      "tee.jpg",
+      async (folder) => {
+        await mkdir(join(folder, "course-1/photos"));
+        await symlink(join(folder, "club.yaml"), join(folder, "course-1/photos/tee.jpg"));
+      },
+      '"tee.jpg" is a link to another place. Put the photo itself into course-1/photos/.',
+    ],
+    [
+      "a folder that is a link",
+      "deep/tee.jpg",
+      async (folder) => {
+        await writeInto(folder, "elsewhere/tee.jpg", JPEG);
+        await mkdir(join(folder, "course-1/photos"));
+        await symlink(join(folder, "elsewhere"), join(folder, "course-1/photos/deep"));
+      },
+      '"deep/tee.jpg" is a link to another place. Put the photo itself into course-1/photos/.',
+    ],
   ])("%s is refused", async (_, name, change, message) => {
     await withClub(async (folder) => {
       await change(folder);
@@ -417,7 +528,10 @@ describe("one run", () => {
 describe("attacks", () => {
   test("aliases that multiply are refused at once", async () => {
     await withClub(async (folder) => {
-      const bomb = ["a: &a [x,x,x,x,x,x,x,x,x]", ...Array.from("bcdefghij", (c, i) => `${c}: &${c} [${Array(9).fill(`*${"abcdefghij"[i]}`).join(",")}]`)].join("\n");
+      const bomb = [
+        "a: &a [x,x,x,x,x,x,x,x,x]",
+        ...Array.from("bcdefghij", (c, i) => `${c}: &${c} [${Array(9).fill(`*${"abcdefghij"[i]}`).join(",")}]`),
+      ].join("\n");
       await writeInto(folder, "club.yaml", `${bomb}\nname: X\n`);
       expect(linesOf((await readContent(folder)).diagnostics)).toEqual([
         "club.yaml:1:1: Aliases (*name) multiply to more than 100 copies. Write the values out instead.",
@@ -437,7 +551,7 @@ describe("attacks", () => {
       await plant(folder, [
         { file: "club.yaml", from: "units: yards", to: "units: yards\n¶__proto__: { name: X }\n¶constructor: X" },
         { file: hole(1), from: "red: 328 }", to: "red: 328, ¶__proto__: 300, ¶toString: 200 }" },
-        { file: hole(2), from: '"golf":"bunker"', to: 'golf: ¶constructor' },
+        { file: hole(2), from: '"golf":"bunker"', to: "golf: ¶constructor" },
       ]).then(async (expected) => {
         expect(placesOf((await readContent(folder)).diagnostics)).toEqual(expected);
       });

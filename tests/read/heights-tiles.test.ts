@@ -11,7 +11,8 @@ import { positionOnTile, tileOf } from "../../src/terrain/web-mercator.ts";
 
 const frame = frameAt([-9, 56.5]);
 const ground = ([x, y]: Point): number => 25 + 0.01 * x + 9 * Math.sin(x / 60) * Math.cos(y / 45);
-const pond = (point: Point): number | undefined => (Math.hypot(point[0] - 100, point[1] - 80) < 20 ? undefined : ground(point));
+const pond = (point: Point): number | undefined =>
+  Math.hypot(point[0] - 100, point[1] - 80) < 20 ? undefined : ground(point);
 const grid = gridOf({ west: -300, south: -250, east: 300, north: 250 }, 2, pond);
 
 interface Decoded extends TerrainTile {
@@ -42,7 +43,13 @@ describe("terrainTiles", () => {
     expect(new Set(names).size).toBe(names.length);
     const { west, south, east, north } = boundsOf(grid);
     for (const z of [12, 13, 14, 15, 16]) {
-      for (const corner of [[west, south], [west, north], [east, south], [east, north], [0, 0]] as const) {
+      for (const corner of [
+        [west, south],
+        [west, north],
+        [east, south],
+        [east, north],
+        [0, 0],
+      ] as const) {
         const { x, y } = tileOf(frame.toPosition(corner), z);
         expect(names).toContain(`${z}/${x}/${y}`);
       }
@@ -73,7 +80,8 @@ describe("terrainTiles", () => {
       for (let y = 3; y < 256; y += 11) {
         for (let x = 3; x < 256; x += 11) {
           const point = frame.toPlane(positionOnTile(tile, [x + 0.5, y + 0.5]));
-          if (Math.abs(point[0]) > 280 || Math.abs(point[1]) > 230 || Math.hypot(point[0] - 100, point[1] - 80) < 30) continue;
+          if (Math.abs(point[0]) > 280 || Math.abs(point[1]) > 230 || Math.hypot(point[0] - 100, point[1] - 80) < 30)
+            continue;
           expect(Math.abs(tile.height(x, y) - ground(point))).toBeLessThan(0.15);
         }
       }

@@ -28,11 +28,23 @@ const [WEST, NORTH] = [499_900, Math.round(NORTHING) + 300];
 const STEP = 0.5;
 const [COLUMNS, ROWS] = [600, 800];
 /** Marks of 3 by 3 pixels, by their middle one. */
-const MARKS = [[120, 90], [310, 140], [480, 110], [150, 420], [300, 400], [455, 380], [130, 700], [290, 640], [470, 690]] as const;
+const MARKS = [
+  [120, 90],
+  [310, 140],
+  [480, 110],
+  [150, 420],
+  [300, 400],
+  [455, 380],
+  [130, 700],
+  [290, 640],
+  [470, 690],
+] as const;
 
 /** Dull green with red marks. */
 async function picture(columns = COLUMNS, rows = ROWS): Promise<Buffer> {
-  const red = await sharp({ create: { width: 3, height: 3, channels: 3, background: "#ff0000" } }).png().toBuffer();
+  const red = await sharp({ create: { width: 3, height: 3, channels: 3, background: "#ff0000" } })
+    .png()
+    .toBuffer();
   return sharp({ create: { width: columns, height: rows, channels: 3, background: "#406030" } })
     .composite(MARKS.map(([x, y]) => ({ input: red, left: x - 1, top: y - 1 })))
     .removeAlpha()
@@ -42,17 +54,41 @@ async function picture(columns = COLUMNS, rows = ROWS): Promise<Buffer> {
 
 /** By PROJ, from middles of pixels in the file's coordinates. */
 function positionsOf(srs: string, points: readonly (readonly [number, number])[]): [number, number][] {
-  const text = gdal("gdaltransform", ["-s_srs", srs, "-t_srs", "EPSG:4326"], `${points.map(([x, y]) => `${x} ${y}`).join("\n")}\n`);
-  return text.trim().split("\n").map((line) => line.split(" ").slice(0, 2).map(Number) as [number, number]);
+  const text = gdal(
+    "gdaltransform",
+    ["-s_srs", srs, "-t_srs", "EPSG:4326"],
+    `${points.map(([x, y]) => `${x} ${y}`).join("\n")}\n`,
+  );
+  return text
+    .trim()
+    .split("\n")
+    .map((line) => line.split(" ").slice(0, 2).map(Number) as [number, number]);
 }
-const MARK_POSITIONS = positionsOf(UTM, MARKS.map(([x, y]) => [WEST + (x + 0.5) * STEP, NORTH - (y + 0.5) * STEP]));
+const MARK_POSITIONS = positionsOf(
+  UTM,
+  MARKS.map(([x, y]) => [WEST + (x + 0.5) * STEP, NORTH - (y + 0.5) * STEP]),
+);
 
-async function geoTiff(name: string, srs: string | undefined, ullr: readonly number[], extra: readonly string[] = []): Promise<string> {
+async function geoTiff(
+  name: string,
+  srs: string | undefined,
+  ullr: readonly number[],
+  extra: readonly string[] = [],
+): Promise<string> {
   const png = join(folder, `${name}.png`);
   await writeFile(png, await picture());
   await mkdir(join(folder, "test/ground"), { recursive: true });
   const path = join(folder, "test/ground", name);
-  gdal("gdal_translate", ["-q", "-of", "GTiff", ...(srs === undefined ? [] : ["-a_srs", srs]), ...(ullr.length === 0 ? [] : ["-a_ullr", ...ullr.map(String)]), ...extra, png, path]);
+  gdal("gdal_translate", [
+    "-q",
+    "-of",
+    "GTiff",
+    ...(srs === undefined ? [] : ["-a_srs", srs]),
+    ...(ullr.length === 0 ? [] : ["-a_ullr", ...ullr.map(String)]),
+    ...extra,
+    png,
+    path,
+  ]);
   return `test/ground/${name}`;
 }
 const ULLR = [WEST, NORTH, WEST + COLUMNS * STEP, NORTH - ROWS * STEP];
@@ -61,12 +97,24 @@ const place = { file: "test/course.yaml", line: 9, column: 12 };
 /** A hole that lies over most of the picture. */
 const courseWith = (orthophoto: Partial<Orthophoto> & { file: string }): Course =>
   course(
-    [hole([lineFeature("line", "line-of-play", [[-60, -60], [140, 260]]), areaFeature("green", "green", box(120, 240, 150, 270))])],
+    [
+      hole([
+        lineFeature("line", "line-of-play", [
+          [-60, -60],
+          [140, 260],
+        ]),
+        areaFeature("green", "green", box(120, 240, 150, 270)),
+      ]),
+    ],
     { orthophoto: { crs: undefined, corners: undefined, place, ...orthophoto } },
   );
 
 /** The middle of what is red on a tile near a place, in the tile's pixels. */
-async function redNear(bytes: Uint8Array, [x, y]: readonly [number, number], reach: number): Promise<[number, number]> {
+async function redNear(
+  bytes: Uint8Array,
+  [x, y]: readonly [number, number],
+  reach: number,
+): Promise<[number, number]> {
   const { data, info } = await sharp(bytes).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
   let [sum, sumX, sumY] = [0, 0, 0];
   for (let j = Math.max(0, Math.floor(y - reach)); j < Math.min(info.height, y + reach); j++) {
@@ -103,12 +151,34 @@ describe("a known pixel lands within a pixel of its place", () => {
   });
 
   test("tiled and compressed by JPEG, as orthophotos come", async () => {
-    await marksAtTheirPlaces(courseWith({ file: await geoTiff("jpeg.tif", UTM, ULLR, ["-co", "TILED=YES", "-co", "COMPRESS=JPEG", "-co", "PHOTOMETRIC=YCBCR", "-co", "JPEG_QUALITY=95"]) }));
+    await marksAtTheirPlaces(
+      courseWith({
+        file: await geoTiff("jpeg.tif", UTM, ULLR, [
+          "-co",
+          "TILED=YES",
+          "-co",
+          "COMPRESS=JPEG",
+          "-co",
+          "PHOTOMETRIC=YCBCR",
+          "-co",
+          "JPEG_QUALITY=95",
+        ]),
+      }),
+    );
   });
 
   test("from one in geographic coordinates, made by GDAL's own warp", async () => {
     await geoTiff("source.tif", UTM, ULLR);
-    gdal("gdalwarp", ["-q", "-overwrite", "-t_srs", "EPSG:4326", "-r", "cubic", join(folder, "test/ground/source.tif"), join(folder, "test/ground/degrees.tif")]);
+    gdal("gdalwarp", [
+      "-q",
+      "-overwrite",
+      "-t_srs",
+      "EPSG:4326",
+      "-r",
+      "cubic",
+      join(folder, "test/ground/source.tif"),
+      join(folder, "test/ground/degrees.tif"),
+    ]);
     await marksAtTheirPlaces(courseWith({ file: "test/ground/degrees.tif" }));
   });
 
@@ -118,15 +188,34 @@ describe("a known pixel lands within a pixel of its place", () => {
 
   test("from a picture with its four corners", async () => {
     await writeInto(folder, "test/ground/air.png", await picture());
-    const corners = positionsOf(UTM, [[ULLR[0]!, ULLR[1]!], [ULLR[2]!, ULLR[1]!], [ULLR[2]!, ULLR[3]!], [ULLR[0]!, ULLR[3]!]]);
+    const corners = positionsOf(UTM, [
+      [ULLR[0]!, ULLR[1]!],
+      [ULLR[2]!, ULLR[1]!],
+      [ULLR[2]!, ULLR[3]!],
+      [ULLR[0]!, ULLR[3]!],
+    ]);
     await marksAtTheirPlaces(courseWith({ file: "test/ground/air.png", corners }));
   });
 
   test("from a picture turned a quarter, its corners in its own order", async () => {
-    await writeInto(folder, "test/ground/turned.png", await sharp(await picture()).rotate(90).png().toBuffer());
-    const [upperLeft, upperRight, lowerRight, lowerLeft] = positionsOf(UTM, [[ULLR[0]!, ULLR[1]!], [ULLR[2]!, ULLR[1]!], [ULLR[2]!, ULLR[3]!], [ULLR[0]!, ULLR[3]!]]);
+    await writeInto(
+      folder,
+      "test/ground/turned.png",
+      await sharp(await picture())
+        .rotate(90)
+        .png()
+        .toBuffer(),
+    );
+    const [upperLeft, upperRight, lowerRight, lowerLeft] = positionsOf(UTM, [
+      [ULLR[0]!, ULLR[1]!],
+      [ULLR[2]!, ULLR[1]!],
+      [ULLR[2]!, ULLR[3]!],
+      [ULLR[0]!, ULLR[3]!],
+    ]);
     // Turned clockwise, the old lower left is the new upper left.
-    await marksAtTheirPlaces(courseWith({ file: "test/ground/turned.png", corners: [lowerLeft!, upperLeft!, upperRight!, lowerRight!] }));
+    await marksAtTheirPlaces(
+      courseWith({ file: "test/ground/turned.png", corners: [lowerLeft!, upperLeft!, upperRight!, lowerRight!] }),
+    );
   });
 });
 
@@ -159,8 +248,19 @@ describe("tiles", () => {
     for (let i = 3; i < data.length; i += 4) opacities.add(data[i]! > 200 ? 255 : data[i]! < 50 ? 0 : 128);
     expect(opacities.has(0) && opacities.has(255)).toBe(true);
     const middle = tileOf([-9, 56.5005], 18);
-    const { data: [red, green, blue] } = await sharp((await photoTile(one, folder, middle))).resize(1, 1).removeAlpha().raw().toBuffer({ resolveWithObject: true });
-    for (const [got, wanted] of [[red, 0x40], [green, 0x60], [blue, 0x30]] as const) expect(Math.abs(got! - wanted)).toBeLessThan(12);
+    const {
+      data: [red, green, blue],
+    } = await sharp(await photoTile(one, folder, middle))
+      .resize(1, 1)
+      .removeAlpha()
+      .raw()
+      .toBuffer({ resolveWithObject: true });
+    for (const [got, wanted] of [
+      [red, 0x40],
+      [green, 0x60],
+      [blue, 0x30],
+    ] as const)
+      expect(Math.abs(got! - wanted)).toBeLessThan(12);
   });
 
   test("are the same bytes again, and not made again", async () => {
@@ -175,26 +275,48 @@ describe("tiles", () => {
   });
 
   test("declared nodata is clear", async () => {
-    const nodata = courseWith({ file: await geoTiff("nodata.tif", UTM, ULLR, ["-scale", "64", "64", "0", "0", "-ot", "Byte", "-a_nodata", "0"]) });
-    const { data } = await sharp((await photoTile(nodata, folder, tileOf([-9, 56.5005], 17)))).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+    const nodata = courseWith({
+      file: await geoTiff("nodata.tif", UTM, ULLR, ["-scale", "64", "64", "0", "0", "-ot", "Byte", "-a_nodata", "0"]),
+    });
+    const { data } = await sharp(await photoTile(nodata, folder, tileOf([-9, 56.5005], 17)))
+      .ensureAlpha()
+      .raw()
+      .toBuffer({ resolveWithObject: true });
     expect(data.filter((_, i) => i % 4 === 3).every((opacity) => opacity === 0)).toBe(true);
   });
 });
 
 describe("a photo that cannot be used", () => {
-  const told = async (one: Course): Promise<string> => provePhoto(one, folder).then(() => "used", (error: Error) => error.message);
+  const told = async (one: Course): Promise<string> =>
+    provePhoto(one, folder).then(
+      () => "used",
+      (error: Error) => error.message,
+    );
 
   test("is told in words", async () => {
     await writeInto(folder, "test/ground/bare.png", await picture());
     await writeInto(folder, "test/ground/text.tif", "not a picture");
-    const whole = await readFile(join(folder, await geoTiff("whole.tif", UTM, ULLR, ["-co", "COMPRESS=DEFLATE", "-co", "TILED=YES"])));
-    await writeInto(folder, "test/ground/cut.tif", Buffer.concat([whole.subarray(0, 600), Buffer.alloc(whole.length - 1200, 3), whole.subarray(-600)]));
-    const corners: [number, number][] = [[-8.5, 56.51], [-8.49, 56.51], [-8.49, 56.5], [-8.5, 56.5]];
+    const whole = await readFile(
+      join(folder, await geoTiff("whole.tif", UTM, ULLR, ["-co", "COMPRESS=DEFLATE", "-co", "TILED=YES"])),
+    );
+    await writeInto(
+      folder,
+      "test/ground/cut.tif",
+      Buffer.concat([whole.subarray(0, 600), Buffer.alloc(whole.length - 1200, 3), whole.subarray(-600)]),
+    );
+    const corners: [number, number][] = [
+      [-8.5, 56.51],
+      [-8.49, 56.51],
+      [-8.49, 56.5],
+      [-8.5, 56.5],
+    ];
     const cases: Course[] = [
       courseWith({ file: "test/ground/bare.png" }),
       courseWith({ file: "test/ground/text.tif" }),
       courseWith({ file: "test/ground/cut.tif" }),
-      courseWith({ file: await geoTiff("bands.tif", UTM, ULLR, ["-b", "1", "-b", "2", "-b", "3", "-b", "1", "-b", "2"]) }),
+      courseWith({
+        file: await geoTiff("bands.tif", UTM, ULLR, ["-b", "1", "-b", "2", "-b", "3", "-b", "1", "-b", "2"]),
+      }),
       courseWith({ file: await geoTiff("nowhere.tif", undefined, []) }),
       courseWith({ file: await geoTiff("unnamed.tif", undefined, ULLR) }),
       courseWith({ file: "test/ground/bare.png", corners }),
@@ -215,10 +337,14 @@ describe("a photo that cannot be used", () => {
   test("is a mistake where course.yaml names it, and the same run tells the others", async () => {
     await withClub(async (content) => {
       await writeInto(content, "course-1/ground/air.png", await picture());
-      const expected = await plant(content, [{ file: "course-1/course.yaml", from: "defaultTee:", to: "ground: { photo: ¶ground/air.png }\ndefaultTee:" }]);
+      const expected = await plant(content, [
+        { file: "course-1/course.yaml", from: "defaultTee:", to: "ground: { photo: ¶ground/air.png }\ndefaultTee:" },
+      ]);
       const { guide, diagnostics } = await loadGuide(content);
       expect(guide).toBeUndefined();
-      expect(diagnostics.map(({ file, line, column, rule }) => [`${file}:${line}:${column}`, rule])).toEqual([[expected[0], "photo-from-the-air"]]);
+      expect(diagnostics.map(({ file, line, column, rule }) => [`${file}:${line}:${column}`, rule])).toEqual([
+        [expected[0], "photo-from-the-air"],
+      ]);
     });
   });
 });

@@ -11,10 +11,12 @@ const frontMatter = (page: string): string => page.split("---\n")[1]!;
 function* pathsOf(value: unknown, path: (string | number)[] = []): Generator<(string | number)[]> {
   yield path;
   if (Array.isArray(value)) for (const [i, entry] of value.entries()) yield* pathsOf(entry, [...path, i]);
-  else if (value !== null && typeof value === "object") for (const [key, entry] of Object.entries(value)) yield* pathsOf(entry, [...path, key]);
+  else if (value !== null && typeof value === "object")
+    for (const [key, entry] of Object.entries(value)) yield* pathsOf(entry, [...path, key]);
 }
 
-const parse = (text: string, whole: boolean): YamlResult => parseYaml(new SourceText("x.md", text), 0, text.length, whole);
+const parse = (text: string, whole: boolean): YamlResult =>
+  parseYaml(new SourceText("x.md", text), 0, text.length, whole);
 
 function expectSame(text: string): void {
   const quick = parse(text, false);
@@ -26,12 +28,17 @@ function expectSame(text: string): void {
   expect(quick.yaml.value).toEqual(whole.yaml.value);
   for (const path of pathsOf(whole.yaml.value)) {
     for (const at of ["key", "value"] as const) {
-      expect({ path, at, place: quick.yaml.placeOf(path, at) }).toEqual({ path, at, place: whole.yaml.placeOf(path, at) });
+      expect({ path, at, place: quick.yaml.placeOf(path, at) }).toEqual({
+        path,
+        at,
+        place: whole.yaml.placeOf(path, at),
+      });
     }
   }
 }
 
-const feature = (coordinates: string): string => `features:\n  - { id: a, geometry: { type: LineString, coordinates: ${coordinates} } }\n  - id: b\n`;
+const feature = (coordinates: string): string =>
+  `features:\n  - { id: a, geometry: { type: LineString, coordinates: ${coordinates} } }\n  - id: b\n`;
 
 describe("the shortcut reads what the parser reads", () => {
   test.each<[string, string]>([

@@ -21,7 +21,11 @@ import { gdal, readBand, scratch, writeGrid } from "../support/gdal.ts";
 
 function maungaWhau(): HeightGrid {
   const path = new URL("../../node_modules/vega-datasets/data/volcano.json", import.meta.url);
-  const { width, height, values } = JSON.parse(readFileSync(path, "utf8")) as { width: number; height: number; values: number[] };
+  const { width, height, values } = JSON.parse(readFileSync(path, "utf8")) as {
+    width: number;
+    height: number;
+    values: number[];
+  };
   return heightGrid({
     columns: width,
     rows: height,
@@ -41,25 +45,35 @@ const dunes = gridOf({ west: 500_000, south: 6_000_000, east: 500_160, north: 6_
 const [folder, remove] = scratch();
 afterAll(remove);
 
-describe.each([["Maunga Whau", maungaWhau()], ["dunes", dunes]] as const)("%s against GDAL", (name, grid) => {
+describe.each([
+  ["Maunga Whau", maungaWhau()],
+  ["dunes", dunes],
+] as const)("%s against GDAL", (name, grid) => {
   const tiff = join(folder, `${name.replace(" ", "-")}.tif`);
   beforeAll(() => writeGrid(tiff, grid));
 
   /** Spread over the grid, off its lines. */
   const points: Point[] = Array.from({ length: 150 }, (_, k) => [
     grid.westMetres + ((k * 0.7548776662 + 0.013) % 1) * (grid.columns - 1) * grid.stepMetres,
-    grid.northMetres - ((k * 0.5698402910 + 0.017) % 1) * (grid.rows - 1) * grid.stepMetres,
+    grid.northMetres - ((k * 0.569840291 + 0.017) % 1) * (grid.rows - 1) * grid.stepMetres,
   ]);
 
   it("gives at each of the grid's own points what gdallocationinfo reads there", () => {
     const nodes = points.map(([x, y]) => nearestNode(grid, [x, y]));
-    const printed = gdal("gdallocationinfo", ["-valonly", "-geoloc", tiff], nodes.map(([x, y]) => `${x} ${y}`).join("\n"));
+    const printed = gdal(
+      "gdallocationinfo",
+      ["-valonly", "-geoloc", tiff],
+      nodes.map(([x, y]) => `${x} ${y}`).join("\n"),
+    );
     const theirs = printed.trim().split("\n").map(Number);
     expect(theirs).toHaveLength(nodes.length);
     nodes.forEach((node, k) => expect(heightAt(grid, node) ?? -9999).toBeCloseTo(theirs[k]!, 4));
   });
 
-  it.each([["bilinear", "bilinear"], ["bicubic", "cubic"]] as const)("samples %s between them as gdalwarp does, within 1 mm", (sampling, method) => {
+  it.each([
+    ["bilinear", "bilinear"],
+    ["bicubic", "cubic"],
+  ] as const)("samples %s between them as gdalwarp does, within 1 mm", (sampling, method) => {
     const [shiftX, shiftY] = [0.37 * grid.stepMetres, 0.21 * grid.stepMetres];
     const out = `${tiff}.${method}.tif`;
     const west = grid.westMetres + shiftX;
@@ -67,7 +81,12 @@ describe.each([["Maunga Whau", maungaWhau()], ["dunes", dunes]] as const)("%s ag
     const half = grid.stepMetres / 2;
     gdal("gdalwarp", [
       ...["-q", "-overwrite", "-et", "0", "-r", method, "-tr", `${grid.stepMetres}`, `${grid.stepMetres}`, "-te"],
-      ...[west - half, north - (grid.rows - 1) * grid.stepMetres - half, west + (grid.columns - 1) * grid.stepMetres + half, north + half].map(String),
+      ...[
+        west - half,
+        north - (grid.rows - 1) * grid.stepMetres - half,
+        west + (grid.columns - 1) * grid.stepMetres + half,
+        north + half,
+      ].map(String),
       ...[tiff, out],
     ]);
     const theirs = readBand(out);
@@ -104,7 +123,10 @@ describe.each([["Maunga Whau", maungaWhau()], ["dunes", dunes]] as const)("%s ag
     const theirs = readBand(out);
     for (let row = 1; row < grid.rows - 1; row += 3) {
       for (let column = 1; column < grid.columns - 1; column += 3) {
-        const slope = slopeAt(grid, [grid.westMetres + column * grid.stepMetres, grid.northMetres - row * grid.stepMetres]);
+        const slope = slopeAt(grid, [
+          grid.westMetres + column * grid.stepMetres,
+          grid.northMetres - row * grid.stepMetres,
+        ]);
         if (slope?.downhillDegrees === undefined) continue;
         const off = ((slope.downhillDegrees - theirs[row * grid.columns + column]! + 540) % 360) - 180;
         expect(Math.abs(off)).toBeLessThan(0.05);
@@ -115,30 +137,54 @@ describe.each([["Maunga Whau", maungaWhau()], ["dunes", dunes]] as const)("%s ag
   it.each([
     [315, 45, 1, ["-az", "315", "-alt", "45"]],
     [40, 25, 3, ["-az", "40", "-alt", "25", "-z", "3"]],
-  ])("has the relief of gdaldem with the lamp at %d, %d and heights times %d, within 1 of 255", (azimuth, altitude, exaggeration, lamp) => {
-    const out = `${tiff}.shade.tif`;
-    gdal("gdaldem", ["hillshade", "-q", ...lamp, tiff, out]);
-    const theirs = readBand(out);
-    const ours = hillshade(grid, { fromSheetDegrees: azimuth, altitudeDegrees: altitude, exaggeration });
-    let differing = 0;
-    ours.forEach((shade, i) => {
-      expect(Math.abs(shade - theirs[i]!)).toBeLessThanOrEqual(1);
-      if (shade !== theirs[i]) differing++;
-    });
-    // Both round; only ties may part.
-    expect(differing / ours.length).toBeLessThan(0.01);
-  });
+  ])(
+    "has the relief of gdaldem with the lamp at %d, %d and heights times %d, within 1 of 255",
+    (azimuth, altitude, exaggeration, lamp) => {
+      const out = `${tiff}.shade.tif`;
+      gdal("gdaldem", ["hillshade", "-q", ...lamp, tiff, out]);
+      const theirs = readBand(out);
+      const ours = hillshade(grid, { fromSheetDegrees: azimuth, altitudeDegrees: altitude, exaggeration });
+      let differing = 0;
+      ours.forEach((shade, i) => {
+        expect(Math.abs(shade - theirs[i]!)).toBeLessThanOrEqual(1);
+        if (shade !== theirs[i]) differing++;
+      });
+      // Both round; only ties may part.
+      expect(differing / ours.length).toBeLessThan(0.01);
+    },
+  );
 
   it("draws the contours of gdal_contour: the same lengths within 0.1 % and the same places within a thousandth of a step", () => {
     const interval = name === "dunes" ? 1 : 10;
     // Half levels: the matrix holds whole metres, and a level that is also a height is a matter of taste.
     const base = name === "dunes" ? 0.25 : 0.5;
     const out = `${tiff}.contours.json`;
-    gdal("gdal_contour", ["-q", "-f", "GeoJSON", "-lco", "COORDINATE_PRECISION=6", "-lco", "RFC7946=NO", "-a", "height", "-i", `${interval}`, "-off", `${base}`, tiff, out]);
+    gdal("gdal_contour", [
+      "-q",
+      "-f",
+      "GeoJSON",
+      "-lco",
+      "COORDINATE_PRECISION=6",
+      "-lco",
+      "RFC7946=NO",
+      "-a",
+      "height",
+      "-i",
+      `${interval}`,
+      "-off",
+      `${base}`,
+      tiff,
+      out,
+    ]);
     const theirs = inside(
-      (JSON.parse(readFileSync(out, "utf8")) as { features: { properties: { height: number }; geometry: { coordinates: Point[] } }[] }).features.map(
-        ({ properties, geometry }) => ({ heightMetres: properties.height, points: geometry.coordinates }),
-      ),
+      (
+        JSON.parse(readFileSync(out, "utf8")) as {
+          features: { properties: { height: number }; geometry: { coordinates: Point[] } }[];
+        }
+      ).features.map(({ properties, geometry }) => ({
+        heightMetres: properties.height,
+        points: geometry.coordinates,
+      })),
       grid,
     );
     const ours = inside(contoursOf(grid, { intervalMetres: interval, baseMetres: base }), grid);
@@ -165,7 +211,10 @@ type Segment = readonly [Point, Point];
  * The segments of each level that lie inside the outermost heights and away from unknown
  * ground: GDAL carries its lines half a step beyond the one and up to the other.
  */
-function inside(lines: readonly { heightMetres: number; points: readonly Point[] }[], grid: HeightGrid): Map<number, Segment[]> {
+function inside(
+  lines: readonly { heightMetres: number; points: readonly Point[] }[],
+  grid: HeightGrid,
+): Map<number, Segment[]> {
   const byLevel = new Map<number, Segment[]>();
   for (const { heightMetres, points } of lines) {
     points.slice(1).forEach((b, i) => {

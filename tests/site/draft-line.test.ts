@@ -10,21 +10,50 @@ import { courseKml } from "../../src/tell/export/kml.ts";
 import { plainCourse } from "../check/support.ts";
 
 const place = { file: "test/course.yaml", line: 4, column: 5 };
-const osm: Credit = { source: 0, text: "© OpenStreetMap contributors", licence: "ODbL 1.0", link: "https://www.openstreetmap.org/copyright", files: ["map.osm"], place };
+const osm: Credit = {
+  source: 0,
+  text: "© OpenStreetMap contributors",
+  licence: "ODbL 1.0",
+  link: "https://www.openstreetmap.org/copyright",
+  files: ["map.osm"],
+  place,
+};
 const marked = (mark: "placeholder" | "proposed", kind: string): Course => {
   const plain = plainCourse();
-  return { ...plain, holes: plain.holes.map((hole) => ({ ...hole, features: hole.features.map((feature) => (feature.kind === kind ? { ...feature, tags: { ...feature.tags, [mark]: true } } : feature)) })) };
+  return {
+    ...plain,
+    holes: plain.holes.map((hole) => ({
+      ...hole,
+      features: hole.features.map((feature) =>
+        feature.kind === kind ? { ...feature, tags: { ...feature.tags, [mark]: true } } : feature,
+      ),
+    })),
+  };
 };
-const credited = (): Course => ({ ...plainCourse(), sources: ["© OpenStreetMap contributors"], credits: [osm], brought: ["map.osm"] });
+const credited = (): Course => ({
+  ...plainCourse(),
+  sources: ["© OpenStreetMap contributors"],
+  credits: [osm],
+  brought: ["map.osm"],
+});
 
 describe.each(GUIDE_LANGUAGES)("in %s", (tag) => {
   const language = words(tag);
   it("says nothing of a course that is all the club's own", () => {
-    expect([draftLine(plainCourse(), language), creditText(plainCourse(), language), filmNote(plainCourse(), language, plainCourse().holes)]).toEqual([undefined, undefined, undefined]);
+    expect([
+      draftLine(plainCourse(), language),
+      creditText(plainCourse(), language),
+      filmNote(plainCourse(), language, plainCourse().holes),
+    ]).toEqual([undefined, undefined, undefined]);
   });
 
   it("tells each reason for a draft apart", () => {
-    const lines = [marked("placeholder", "green"), marked("proposed", "tee-marker"), plainCourse({ rest: { placeholder: ["card"] } }), { ...credited(), credits: [] }].map((course) => draftLine(course, language));
+    const lines = [
+      marked("placeholder", "green"),
+      marked("proposed", "tee-marker"),
+      plainCourse({ rest: { placeholder: ["card"] } }),
+      { ...credited(), credits: [] },
+    ].map((course) => draftLine(course, language));
     expect(new Set(lines).size).toBe(4);
     for (const line of lines) expect(line).toMatch(/^(?:Draft|Entwurf|Brouillon\u00a0): .+\.$/);
   });
@@ -41,7 +70,8 @@ describe.each(GUIDE_LANGUAGES)("in %s", (tag) => {
     const whole = "© OpenStreetMap contributors (ODbL 1.0)";
     expect(creditText(credited(), language)).toContain(whole);
     expect(filmNote(credited(), language, credited().holes)).toContain(whole);
-    for (const text of [writeGeoJson(courseGeoJson(credited())), courseGpx(credited()), courseKml(credited())]) expect(text).toContain(whole);
+    for (const text of [writeGeoJson(courseGeoJson(credited())), courseGpx(credited()), courseKml(credited())])
+      expect(text).toContain(whole);
     expect(writeGeoJson(courseGeoJson(plainCourse()))).not.toContain("attribution");
   });
 });

@@ -7,7 +7,8 @@ import { afterEach, beforeEach, expect, test } from "vitest";
 import { UNSTAMPED } from "../../src/contract/edition.ts";
 import { writeEdition } from "../../src/site/build/edition.ts";
 
-const page = (text: string): string => `<html lang="en" data-edition="${UNSTAMPED.edition}" data-edition-bytes="${UNSTAMPED.bytes}">${text}`;
+const page = (text: string): string =>
+  `<html lang="en" data-edition="${UNSTAMPED.edition}" data-edition-bytes="${UNSTAMPED.bytes}">${text}`;
 
 let folder: string;
 beforeEach(async () => {
@@ -29,11 +30,17 @@ test("lists every file by its bytes on the disk, and every page says which editi
     const sha256 = (bytes: Uint8Array | string): string => createHash("sha256").update(bytes).digest("hex");
     // A page is known again in another edition by what it is without the edition's name.
     const unstamped = { "index.html": sha256(page("Cover")), "links/1/index.html": sha256(page("Höhe 7 m")) }[path];
-    expect(file, path).toEqual({ bytes: content.length, sha256: sha256(content), ...(unstamped === undefined ? {} : { unstamped }) });
+    expect(file, path).toEqual({
+      bytes: content.length,
+      sha256: sha256(content),
+      ...(unstamped === undefined ? {} : { unstamped }),
+    });
   }
   expect(bytes).toBe(sum);
   for (const path of ["index.html", "links/1/index.html"]) {
-    expect(await readFile(join(folder, path), "utf8")).toContain(`data-edition="${edition}" data-edition-bytes="${String(sum).padStart(12, "0")}"`);
+    expect(await readFile(join(folder, path), "utf8")).toContain(
+      `data-edition="${edition}" data-edition-bytes="${String(sum).padStart(12, "0")}"`,
+    );
   }
 });
 
@@ -41,7 +48,11 @@ test("is the same again, and another when a byte of any file changes", async () 
   const first = await writeEdition(folder);
   expect(await writeEdition(folder)).toEqual(first);
   const names = new Set([first.edition]);
-  for (const [path, text] of [["style.css", "p{ }"], ["index.html", page("cover")], ["new.txt", ""]] as const) {
+  for (const [path, text] of [
+    ["style.css", "p{ }"],
+    ["index.html", page("cover")],
+    ["new.txt", ""],
+  ] as const) {
     await writeFile(join(folder, path), text);
     names.add((await writeEdition(folder)).edition);
   }
@@ -63,6 +74,7 @@ test("is another when two files change places, or one its name", async () => {
 
 test("leaves out what no page shows", async () => {
   const kept = Object.keys((await writeEdition(folder)).files);
-  for (const path of [".marram.json", "edition.json", "sw.js", "robots.txt", "sitemap.xml", "links/1/share.jpg"]) await writeFile(join(folder, path), "x");
+  for (const path of [".marram.json", "edition.json", "sw.js", "robots.txt", "sitemap.xml", "links/1/share.jpg"])
+    await writeFile(join(folder, path), "x");
   expect(Object.keys((await writeEdition(folder)).files)).toEqual(kept);
 });

@@ -12,7 +12,8 @@ import { TEE_SETS, course } from "../support/flat-course.ts";
 import { DOGLEG, hilly, PAR_FOUR, PAR_THREE } from "../support/hilly-course.ts";
 
 const english = words("en");
-const groundOf = (measured: ReturnType<typeof hilly>) => holeGround(measured, measured.holes[0]!, measured.holes[0]!.tees[0]!);
+const groundOf = (measured: ReturnType<typeof hilly>) =>
+  holeGround(measured, measured.holes[0]!, measured.holes[0]!.tees[0]!);
 const up = (_east: number, north: number): number => 20 + north / 40;
 
 describe("without heights", () => {
@@ -22,7 +23,8 @@ describe("without heights", () => {
     expect(ground.grid).toBeUndefined();
     expect(ground.heightMetres).toBeUndefined();
     expect(ground.green).toBeUndefined();
-    for (const { rise, plays, sight } of ground.tees) expect({ rise, plays, sight }).toEqual({ rise: undefined, plays: [], sight: undefined });
+    for (const { rise, plays, sight } of ground.tees)
+      expect({ rise, plays, sight }).toEqual({ rise: undefined, plays: [], sight: undefined });
   });
 
   test("landing ground keeps its widths and loses its lie", () => {
@@ -70,12 +72,17 @@ describe("effective lengths", () => {
 
   test("start where the tee's own reference player's drive ends", () => {
     const drive = back.player.driveMetres;
-    expect(back.plays.find(({ shot }) => shot.purpose === "green-middle")!.shot.distanceMetres).toBeCloseTo(400 - drive, 1);
+    expect(back.plays.find(({ shot }) => shot.purpose === "green-middle")!.shot.distanceMetres).toBeCloseTo(
+      400 - drive,
+      1,
+    );
   });
 
   test("a carry comes down on the ground past the edge, not on the foot of its bank", () => {
     // Tee and far side 10 m above the inlet; the outline's far edge is already down on the water.
-    const inlet = hilly(PAR_THREE, (_east, north) => (north > 36 && north < 133 ? 0 : 10), { hole: { par: { men: 3, women: 3 } } });
+    const inlet = hilly(PAR_THREE, (_east, north) => (north > 36 && north < 133 ? 0 : 10), {
+      hole: { par: { men: 3, women: 3 } },
+    });
     const hole = inlet.holes[0]!;
     const told = pageShots(hole, hole.tees[0]!, inlet.ground!, 180).find(({ purpose }) => purpose === "carry")!;
     expect(told.riseMetres).toBeCloseTo(0, 5);
@@ -95,7 +102,9 @@ describe("effective lengths", () => {
 
 describe("corner", () => {
   test("asks for what stands on it at its height, and is for those whose drive is longer", () => {
-    const [flat, raised] = [() => 10, (_east: number, north: number) => (north > 110 ? 22 : 10)].map((surface) => groundOf(hilly(DOGLEG, surface)).tees[0]!.corners[0]!);
+    const [flat, raised] = [() => 10, (_east: number, north: number) => (north > 110 ? 22 : 10)].map(
+      (surface) => groundOf(hilly(DOGLEG, surface)).tees[0]!.corners[0]!,
+    );
     expect(flat!.hardest!.id).toBe("gorse");
     expect(flat!.clearing!.shot.riseMetres).toBeCloseTo(3, 3);
     expect(raised!.clearing!.shot.riseMetres).toBeCloseTo(15, 3);
@@ -112,11 +121,14 @@ describe("corner", () => {
 });
 
 describe("players", () => {
-  const rated = course([], { tees: [
-    { ...TEE_SETS[0]!, id: "long", ratings: TEE_SETS[0]!.ratings },
-    { ...TEE_SETS[0]!, id: "mid", ratings: [...TEE_SETS[0]!.ratings, ...TEE_SETS[1]!.ratings] },
-    { ...TEE_SETS[1]!, id: "short" },
-  ], defaultTee: "mid" });
+  const rated = course([], {
+    tees: [
+      { ...TEE_SETS[0]!, id: "long", ratings: TEE_SETS[0]!.ratings },
+      { ...TEE_SETS[0]!, id: "mid", ratings: [...TEE_SETS[0]!.ratings, ...TEE_SETS[1]!.ratings] },
+      { ...TEE_SETS[1]!, id: "short" },
+    ],
+    defaultTee: "mid",
+  });
 
   test("the usual tees speak for bogey men, the longest for scratch men, those rated for women alone for bogey women", () => {
     expect(rated.tees.map((tee) => playerOfTee(rated, tee).id)).toEqual(["scratch-men", "bogey-men", "bogey-women"]);
@@ -136,7 +148,12 @@ describe("a golfer's own drives", () => {
 
   test("say what landing ground at that length says", () => {
     const at = 8;
-    const landing = landingAt(measured.holes[0]!, measured.holes[0]!.tees[0]!, data.drivesMetres[at]!, measured.ground)!;
+    const landing = landingAt(
+      measured.holes[0]!,
+      measured.holes[0]!.tees[0]!,
+      data.drivesMetres[at]!,
+      measured.ground,
+    )!;
     const own = data.tees["back"]![at]!;
     expect(own.leavesMetres).toBeCloseTo(landing.leavesMetres, 1);
     expect(own.fairwayMetres).toBeCloseTo(landing.fairway.widthMetres, 1);

@@ -5,7 +5,11 @@ import { riseStory } from "../../src/site/ground/rise.ts";
 
 /** Heights every 10 m, as a function of the station. */
 const profile = (lengthMetres: number, heightAt: (station: number) => number | undefined): ProfilePoint[] =>
-  Array.from({ length: lengthMetres / 10 + 1 }, (_, i) => ({ stationMetres: i * 10, point: [0, i * 10] as const, heightMetres: heightAt(i * 10) }));
+  Array.from({ length: lengthMetres / 10 + 1 }, (_, i) => ({
+    stationMetres: i * 10,
+    point: [0, i * 10] as const,
+    heightMetres: heightAt(i * 10),
+  }));
 
 test("a scarp at the end is told as the last stretch", () => {
   const story = riseStory(profile(400, (s) => (s < 340 ? 10 : 10 + (s - 340) / 5)))!;

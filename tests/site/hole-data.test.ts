@@ -26,8 +26,11 @@ describe("hole data", () => {
       expect(tee.green.front.metres).toBeCloseTo(built.green.frontMetres, 3);
       expect(tee.green.back.metres).toBeCloseTo(built.green.backMetres, 3);
       expect(tee.hazards.map(({ id, reach, carry }) => [id, reach.metres, carry?.metres])).toEqual(
-        built.hazards.map(({ id, reachMetres, carryMetres }) =>
-          [id, Number(reachMetres.toFixed(3)), NEVER_PASSED.includes(id) ? undefined : Number(carryMetres!.toFixed(3))]),
+        built.hazards.map(({ id, reachMetres, carryMetres }) => [
+          id,
+          Number(reachMetres.toFixed(3)),
+          NEVER_PASSED.includes(id) ? undefined : Number(carryMetres!.toFixed(3)),
+        ]),
       );
     });
   });
@@ -37,7 +40,9 @@ describe("hole data", () => {
     for (const { marker, green, hazards } of data.tees) {
       const from = frame.toPlane(marker);
       // Seven decimals of a degree are 1.1 cm: two rounded ends, so 2 cm.
-      expect(Math.abs(distanceMetres(from, frame.toPlane(green.middle.position)) - green.middle.metres)).toBeLessThan(0.02);
+      expect(Math.abs(distanceMetres(from, frame.toPlane(green.middle.position)) - green.middle.metres)).toBeLessThan(
+        0.02,
+      );
       for (const { reach } of hazards) {
         expect(Math.abs(distanceMetres(from, frame.toPlane(reach.position)) - reach.metres)).toBeLessThan(0.02);
       }
@@ -52,13 +57,21 @@ describe("hole data", () => {
 
   test("says what a feature is, and nothing it does not know", () => {
     const of = (id: string) => data.features.features.find(({ properties }) => properties.id === id)!.properties;
-    expect(of("gully")).toEqual({ id: "gully", kind: "penalty-area-red", name: "The Gully", hazard: true, cover: "water" });
+    expect(of("gully")).toEqual({
+      id: "gully",
+      kind: "penalty-area-red",
+      name: "The Gully",
+      hazard: true,
+      cover: "water",
+    });
     expect(of("light")).toEqual({ id: "light", kind: "landmark", name: "The Light", landmark: "lighthouse" });
     expect(of("burn").widthMetres).toBe(3);
   });
 
   test("drops heights: the map is flat", () => {
-    const positions = data.features.features.flatMap(({ geometry }) => (geometry.type === "Polygon" ? geometry.coordinates.flat() : []));
+    const positions = data.features.features.flatMap(({ geometry }) =>
+      geometry.type === "Polygon" ? geometry.coordinates.flat() : [],
+    );
     expect(positions.length).toBeGreaterThan(20);
     expect(positions.every((position) => position.length === 2)).toBe(true);
   });
@@ -68,10 +81,15 @@ describe("hole data", () => {
     const frame = frameAt(data.origin);
     const [westMetres] = frame.toPlane([west, data.origin[1]]);
     const bay = data.features.features.find(({ properties }) => properties.id === "bay")!;
-    const bayWest = Math.min(...(bay.geometry.type === "Polygon" ? bay.geometry.coordinates[0]! : []).map(([longitude]) => longitude!));
+    const bayWest = Math.min(
+      ...(bay.geometry.type === "Polygon" ? bay.geometry.coordinates[0]! : []).map(([longitude]) => longitude!),
+    );
     expect(west).toBeGreaterThan(bayWest);
     const gullyWest = figures.placed.get("gully")!.shape;
-    expect(gullyWest.type === "areas" && Math.min(...gullyWest.areas.flat(2).map(([x]) => x))).toBeCloseTo(westMetres, 0);
+    expect(gullyWest.type === "areas" && Math.min(...gullyWest.areas.flat(2).map(([x]) => x))).toBeCloseTo(
+      westMetres,
+      0,
+    );
     expect(north).toBeGreaterThan(data.tees[0]!.green.back.position[1]);
   });
 
@@ -94,9 +112,21 @@ describe("hole data", () => {
 test("the bounds of height tiles lie within the height grid, and miss it by little", () => {
   const frame = frameAt([-9, 56.5]);
   // 2 km by 1.6 km about the frame's origin.
-  const grid = { columns: 1001, rows: 801, stepMetres: 2, westMetres: -1000, northMetres: 800, heights: new Float32Array(0) };
+  const grid = {
+    columns: 1001,
+    rows: 801,
+    stepMetres: 2,
+    westMetres: -1000,
+    northMetres: 800,
+    heights: new Float32Array(0),
+  };
   const [west, south, east, north] = groundBounds(grid, frame);
-  for (const [longitude, latitude] of [[west, south], [west, north], [east, south], [east, north]] as const) {
+  for (const [longitude, latitude] of [
+    [west, south],
+    [west, north],
+    [east, south],
+    [east, north],
+  ] as const) {
     const [x, y] = frame.toPlane([longitude, latitude]);
     expect(Math.abs(x)).toBeLessThan(1000.1);
     expect(Math.abs(y)).toBeLessThan(800.1);

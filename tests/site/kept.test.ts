@@ -31,17 +31,29 @@ afterAll(async () => {
 });
 
 const options: PlateOptions = { composition: "phone", idPrefix: "t", unit: "yards", words: words("en").draw };
-const entries = async (): Promise<number> => (await readdir(process.env["MARRAM_CACHE"]!, { recursive: true, withFileTypes: true }).catch(() => [])).filter((entry) => entry.isFile()).length;
+const entries = async (): Promise<number> =>
+  (await readdir(process.env["MARRAM_CACHE"]!, { recursive: true, withFileTypes: true }).catch(() => [])).filter(
+    (entry) => entry.isFile(),
+  ).length;
 
 /** The seventh hole of the fixture, changed and measured again. */
 function seventh(change: (hole: Hole) => Hole = (hole) => hole): MeasuredHole {
   const { course } = measured();
-  const changed: MeasuredCourse = measureCourse({ ...course, holes: course.holes.map((hole) => (hole.number === 7 ? change(hole) : hole)) });
+  const changed: MeasuredCourse = measureCourse({
+    ...course,
+    holes: course.holes.map((hole) => (hole.number === 7 ? change(hole) : hole)),
+  });
   return holeOf(changed, 7);
 }
 const moved = (feature: Feature): Feature =>
   feature.kind === "green" && feature.geometry.type === "Polygon"
-    ? { ...feature, geometry: { type: "Polygon", coordinates: feature.geometry.coordinates.map((ring) => ring.map(([x, y]) => [x! + 1e-6, y!])) } }
+    ? {
+        ...feature,
+        geometry: {
+          type: "Polygon",
+          coordinates: feature.geometry.coordinates.map((ring) => ring.map(([x, y]) => [x! + 1e-6, y!])),
+        },
+      }
     : feature;
 
 describe("a plate", () => {
@@ -57,9 +69,27 @@ describe("a plate", () => {
   });
 
   test.each<[string, (hole: Hole) => Hole]>([
-    ["a word in the tip", (hole) => ({ ...hole, tip: { ...hole.tip, markdown: `${hole.tip.markdown} Mind the wind.` } })],
-    ["lines that moved down in the file", (hole) => ({ ...hole, features: hole.features.map((feature) => ({ ...feature, place: { ...feature.place, line: feature.place.line + 9 } })) })],
-    ["a notice", (hole) => ({ ...hole, notices: [{ from: undefined, until: "2027-01-01", text: "Winter green", holes: undefined, place: hole.place }] })],
+    [
+      "a word in the tip",
+      (hole) => ({ ...hole, tip: { ...hole.tip, markdown: `${hole.tip.markdown} Mind the wind.` } }),
+    ],
+    [
+      "lines that moved down in the file",
+      (hole) => ({
+        ...hole,
+        features: hole.features.map((feature) => ({
+          ...feature,
+          place: { ...feature.place, line: feature.place.line + 9 },
+        })),
+      }),
+    ],
+    [
+      "a notice",
+      (hole) => ({
+        ...hole,
+        notices: [{ from: undefined, until: "2027-01-01", text: "Winter green", holes: undefined, place: hole.place }],
+      }),
+    ],
   ])("is not drawn again for %s", async (_, change) => {
     keptPlate(seventh(), options);
     const before = await entries();
@@ -72,8 +102,27 @@ describe("a plate", () => {
     ["a green moved by the breadth of a hand", (hole) => ({ ...hole, features: hole.features.map(moved) })],
     ["another name", (hole) => ({ ...hole, name: "Another" })],
     ["another par", (hole) => ({ ...hole, par: { men: 5, women: 5 } })],
-    ["another aim in the tip", (hole) => ({ ...hole, tip: { ...hole.tip, markdown: ":aim[lighthouse] and :aim[cairn] and :aim[mast]" } })],
-    ["a photo that says where it was taken", (hole) => ({ ...hole, photos: [{ file: "p.jpg", alt: "A", caption: undefined, credit: undefined, focus: undefined, place: hole.place, taken: { at: undefined, from: "tee", towards: undefined } }] })],
+    [
+      "another aim in the tip",
+      (hole) => ({ ...hole, tip: { ...hole.tip, markdown: ":aim[lighthouse] and :aim[cairn] and :aim[mast]" } }),
+    ],
+    [
+      "a photo that says where it was taken",
+      (hole) => ({
+        ...hole,
+        photos: [
+          {
+            file: "p.jpg",
+            alt: "A",
+            caption: undefined,
+            credit: undefined,
+            focus: undefined,
+            place: hole.place,
+            taken: { at: undefined, from: "tee", towards: undefined },
+          },
+        ],
+      }),
+    ],
   ])("is drawn again for %s, as it is drawn anew", (_, change) => {
     keptPlate(seventh(), options);
     expect(keptPlate(seventh(change), options).svg).toBe(drawPlate(seventh(change), options).svg);
@@ -83,8 +132,17 @@ describe("a plate", () => {
     const hole = seventh();
     const grid = ground(hole);
     const higher = { ...grid, heights: grid.heights.map((height, i) => (i === 0 ? height + 0.5 : height)) };
-    const on = (heights: typeof grid): PlateOptions => ({ ...options, ground: { grid: heights, intervalMetres: 1, contours: [] } });
-    const seen = [options, on(grid), on(higher), { ...options, idPrefix: "u" }, { ...options, composition: "desk" as const }];
+    const on = (heights: typeof grid): PlateOptions => ({
+      ...options,
+      ground: { grid: heights, intervalMetres: 1, contours: [] },
+    });
+    const seen = [
+      options,
+      on(grid),
+      on(higher),
+      { ...options, idPrefix: "u" },
+      { ...options, composition: "desk" as const },
+    ];
     for (const [i, one] of seen.entries()) {
       keptPlate(seventh(), one);
       expect(await entries()).toBe(i + 1);
@@ -103,7 +161,13 @@ describe("a plate", () => {
 
 test("a course's map is the very drawing, and another under another address", async () => {
   const course = measured();
-  const at = (base: string) => ({ idPrefix: "m", unit: "yards" as const, words: words("en").draw, size: "phone" as const, href: ({ hole }: MeasuredHole) => `${base}${hole.number}/` });
+  const at = (base: string) => ({
+    idPrefix: "m",
+    unit: "yards" as const,
+    words: words("en").draw,
+    size: "phone" as const,
+    href: ({ hole }: MeasuredHole) => `${base}${hole.number}/`,
+  });
   expect(keptCourse(course, at("/a/"), "/a/")).toEqual(drawCourse(course, at("/a/")));
   expect(keptCourse(course, at("/a/"), "/a/")).toEqual(drawCourse(course, at("/a/")));
   expect(keptCourse(course, at("/b/"), "/b/")).toEqual(drawCourse(course, at("/b/")));
@@ -116,7 +180,11 @@ test("results come back as they were: undefined, NaN, maps and typed arrays", ()
   expect(kept("test", [1], () => ({ ...value, b: 2 }))).toEqual(value);
   expect(kept("test", [2], () => ({ ...value, b: 2 }))).toEqual({ ...value, b: 2 });
   // Numbers that JSON writes alike are told apart.
-  expect([kept("n", [{ x: Number.NaN }], () => "NaN"), kept("n", [{ x: null }], () => "null"), kept("n", [{ x: Infinity }], () => "Infinity")]).toEqual(["NaN", "null", "Infinity"]);
+  expect([
+    kept("n", [{ x: Number.NaN }], () => "NaN"),
+    kept("n", [{ x: null }], () => "null"),
+    kept("n", [{ x: Infinity }], () => "Infinity"),
+  ]).toEqual(["NaN", "null", "Infinity"]);
 });
 
 test("the code's version is another for another line of code or another package, and no other for a page", async () => {
@@ -144,7 +212,11 @@ test("what nobody asked for in sixty days is swept out; asking renews it", async
   expect(await cached("asked")).toBeDefined();
   expect((await stat(path("asked"))).mtimeMs).toBeGreaterThan(days(1).getTime());
   await sweepCache();
-  expect([await cached("old0"), Buffer.from((await cached("asked"))!).toString(), Buffer.from((await cached("new0"))!).toString()]).toEqual([undefined, "asked", "new0"]);
+  expect([
+    await cached("old0"),
+    Buffer.from((await cached("asked"))!).toString(),
+    Buffer.from((await cached("new0"))!).toString(),
+  ]).toEqual([undefined, "asked", "new0"]);
 });
 
 describe("a folder that keeps nothing", () => {
@@ -163,7 +235,13 @@ describe("a folder that keeps nothing", () => {
       await keep("0123456789", new Uint8Array(3));
       expect(await cached("0123456789")).toBeUndefined();
       await sweepCache();
-      expect(said.mock.calls).toEqual([[expect.stringMatching(/^Nothing can be kept between builds in .*below \(ENOTDIR\): this goes on without, and takes longer\. Set MARRAM_CACHE to a folder that can be written\.$/)]]);
+      expect(said.mock.calls).toEqual([
+        [
+          expect.stringMatching(
+            /^Nothing can be kept between builds in .*below \(ENOTDIR\): this goes on without, and takes longer\. Set MARRAM_CACHE to a folder that can be written\.$/,
+          ),
+        ],
+      ]);
     } finally {
       said.mockRestore();
     }
@@ -171,7 +249,9 @@ describe("a folder that keeps nothing", () => {
 
   test("or keeps it spoilt, makes it anew", async () => {
     expect(kept("sum", [2], () => "made")).toBe("made");
-    const [file] = (await readdir(process.env["MARRAM_CACHE"]!, { recursive: true, withFileTypes: true })).filter((entry) => entry.isFile());
+    const [file] = (await readdir(process.env["MARRAM_CACHE"]!, { recursive: true, withFileTypes: true })).filter(
+      (entry) => entry.isFile(),
+    );
     await writeFile(join(file!.parentPath, file!.name), "spoilt");
     expect(kept("sum", [2], () => "again")).toBe("again");
     expect(kept("sum", [2], () => "not a third time")).toBe("again");

@@ -4,7 +4,13 @@ import type { Club, HoleTranslation } from "../../src/course/types.ts";
 import { measureCourse } from "../../src/measure/course.ts";
 import { drawnHole } from "../../src/site/cache/kept.ts";
 import type { Guide } from "../../src/site/load/guide.ts";
-import { guideIn, guideViews, originalCourse, originalHole, otherLanguage } from "../../src/site/language/language-view.ts";
+import {
+  guideIn,
+  guideViews,
+  originalCourse,
+  originalHole,
+  otherLanguage,
+} from "../../src/site/language/language-view.ts";
 import { tipWords } from "../../src/site/text/tip-words.ts";
 import { languageName } from "../../src/components/language-name.ts";
 import { webVtt } from "../../src/flyover/webvtt.ts";
@@ -13,17 +19,37 @@ import { words } from "../../src/site/language/words.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../support/flat-course.ts";
 
 const place = { file: "test/holes/01-test.md", line: 1, column: 1 };
-const german = (rest: Partial<HoleTranslation>): HoleTranslation => ({ name: undefined, aim: undefined, features: {}, notices: [], photos: {}, tip: undefined, place, ...rest });
+const german = (rest: Partial<HoleTranslation>): HoleTranslation => ({
+  name: undefined,
+  aim: undefined,
+  features: {},
+  notices: [],
+  photos: {},
+  tip: undefined,
+  place,
+  ...rest,
+});
 
 const FEATURES = [
-  lineFeature("line", "line-of-play", [[0, 0], [0, 350]]),
+  lineFeature("line", "line-of-play", [
+    [0, 0],
+    [0, 350],
+  ]),
   pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back" }),
   pointFeature("tee-forward", "tee-marker", [0, 40], { tee: "forward" }),
   areaFeature("green", "green", box(-10, 338, 10, 362)),
   areaFeature("bunker", "bunker", box(-20, 200, -12, 208), { name: "Left bunker" }),
 ];
 
-const photo = { file: "test/photos/a.jpg", alt: "The view", caption: "Look", credit: "A. Member", focus: undefined, taken: undefined, place };
+const photo = {
+  file: "test/photos/a.jpg",
+  alt: "The view",
+  caption: "Look",
+  credit: "A. Member",
+  focus: undefined,
+  taken: undefined,
+  place,
+};
 const tip = (markdown: string) => ({ markdown, place });
 const notice = (text: string) => ({ from: undefined, until: "2027-01-31", text, holes: undefined, place });
 
@@ -34,18 +60,57 @@ const COURSE = course(
       tip: tip("It is :reach[bunker] to the bunker."),
       aim: "Left of the bunker",
       notices: [notice("Winter green."), notice("Path closed.")],
-      translations: { de: german({ name: "Prüfung", aim: "Links vom Bunker", features: { bunker: "Linker Bunker" }, notices: ["Wintergrün."], photos: { [photo.file]: { alt: "Der Blick", caption: undefined } }, tip: { ...tip("Bis zum Bunker sind es :reach[bunker]."), language: "de" } }) },
+      translations: {
+        de: german({
+          name: "Prüfung",
+          aim: "Links vom Bunker",
+          features: { bunker: "Linker Bunker" },
+          notices: ["Wintergrün."],
+          photos: { [photo.file]: { alt: "Der Blick", caption: undefined } },
+          tip: { ...tip("Bis zum Bunker sind es :reach[bunker]."), language: "de" },
+        }),
+      },
     }),
     hole(FEATURES, { number: 2, tip: tip("Straight."), aim: "The flag" }),
   ],
-  { description: "A course.", sources: ["Invented"], translations: { de: { name: undefined, description: "Ein Platz.", sources: undefined, tees: { back: "Hinten" }, features: {}, notices: [], place } } },
+  {
+    description: "A course.",
+    sources: ["Invented"],
+    translations: {
+      de: {
+        name: undefined,
+        description: "Ein Platz.",
+        sources: undefined,
+        tees: { back: "Hinten" },
+        features: {},
+        notices: [],
+        place,
+      },
+    },
+  },
 );
 
 const CLUB: Club = {
-  name: "Test Club", place: "Isle", language: "en", languages: ["en", "de"], units: "yards", invented: undefined,
+  name: "Test Club",
+  place: "Isle",
+  language: "en",
+  languages: ["en", "de"],
+  units: "yards",
+  invented: undefined,
   contact: { email: undefined, telephone: undefined, website: undefined, address: "1 Shore Road" },
-  cautions: ["Mind the cliff."], localRules: ["Stones are movable."], courses: [COURSE],
-  translations: { de: { name: undefined, place: "Insel", invented: undefined, address: undefined, cautions: ["Achtung, Klippe."], localRules: undefined } },
+  cautions: ["Mind the cliff."],
+  localRules: ["Stones are movable."],
+  courses: [COURSE],
+  translations: {
+    de: {
+      name: undefined,
+      place: "Insel",
+      invented: undefined,
+      address: undefined,
+      cautions: ["Achtung, Klippe."],
+      localRules: undefined,
+    },
+  },
 };
 
 const GUIDE: Guide = { club: CLUB, courses: [measureCourse(COURSE, undefined)], contentFolder: "/nowhere" };
@@ -63,7 +128,11 @@ describe("what is translated", () => {
   test("stands in place of the original: club, course, tee set, hole, feature, notice, photo, tip", () => {
     expect(view.club).toMatchObject({ language: "de", place: "Insel", cautions: ["Achtung, Klippe."] });
     expect(seen.course).toMatchObject({ description: "Ein Platz.", tees: [{ name: "Hinten" }, { name: "Forward" }] });
-    expect(first!.hole).toMatchObject({ name: "Prüfung", notices: [{ text: "Wintergrün." }, { text: "Path closed." }], photos: [{ alt: "Der Blick", caption: "Look" }] });
+    expect(first!.hole).toMatchObject({
+      name: "Prüfung",
+      notices: [{ text: "Wintergrün." }, { text: "Path closed." }],
+      photos: [{ alt: "Der Blick", caption: "Look" }],
+    });
     expect(first!.hole.tip.markdown).toMatch(/^Bis zum Bunker/);
     expect([first!.hole.aim, second!.hole.aim]).toEqual(["Links vom Bunker", "The flag"]);
     expect(first!.placed.get("bunker")!.feature.name).toBe("Linker Bunker");
@@ -89,7 +158,9 @@ describe("what is translated", () => {
   });
 
   test("nothing is marked in the first language", () => {
-    for (const one of [CLUB, COURSE, COURSE.holes[0]!, COURSE.holes[0]!.photos[0]!]) for (const field of ["tip", "alt", "cautions", "description"]) expect(otherLanguage(CLUB, one, field)).toBeUndefined();
+    for (const one of [CLUB, COURSE, COURSE.holes[0]!, COURSE.holes[0]!.photos[0]!])
+      for (const field of ["tip", "alt", "cautions", "description"])
+        expect(otherLanguage(CLUB, one, field)).toBeUndefined();
   });
 });
 
@@ -97,7 +168,9 @@ test("figures are those of the guide, not measured anew", () => {
   const original = GUIDE.courses[0]!;
   for (const [i, one] of seen.holes.entries()) {
     expect(originalHole(one)).toBe(original.holes[i]);
-    expect(one.tees.map(({ lengthMetres, hazards, green }) => [lengthMetres, hazards, green])).toEqual(original.holes[i]!.tees.map(({ lengthMetres, hazards, green }) => [lengthMetres, hazards, green]));
+    expect(one.tees.map(({ lengthMetres, hazards, green }) => [lengthMetres, hazards, green])).toEqual(
+      original.holes[i]!.tees.map(({ lengthMetres, hazards, green }) => [lengthMetres, hazards, green]),
+    );
   }
   expect(originalCourse(seen)).toBe(original);
 });
@@ -122,5 +195,10 @@ test("captions of such a tip are marked, the guide's own before it are not", () 
 });
 
 test("a language calls itself by its own name, with a capital as a link alone has one", () => {
-  expect(["en", "de", "fr", "pt-BR"].map(languageName)).toEqual(["English", "Deutsch", "Français", "Português (Brasil)"]);
+  expect(["en", "de", "fr", "pt-BR"].map(languageName)).toEqual([
+    "English",
+    "Deutsch",
+    "Français",
+    "Português (Brasil)",
+  ]);
 });

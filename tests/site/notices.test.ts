@@ -5,7 +5,14 @@ import { courseNotices, holeNotices } from "../../src/site/text/notices.ts";
 import { course, hole } from "../support/flat-course.ts";
 
 const place = { file: "test/course.yaml", line: 1, column: 1 };
-const notice = (text: string, rest: Partial<Notice> = {}): Notice => ({ from: undefined, until: "2027-02-28", text, holes: undefined, place, ...rest });
+const notice = (text: string, rest: Partial<Notice> = {}): Notice => ({
+  from: undefined,
+  until: "2027-02-28",
+  text,
+  holes: undefined,
+  place,
+  ...rest,
+});
 
 const sample: Course = course(
   [1, 2, 3].map((number) => hole([], { number, notices: number === 2 ? [notice("Own")] : [] })),
@@ -21,5 +28,10 @@ test("a hole page has its own, the course's that name it, and those for all, in 
 });
 
 test("the cover has every one, those for the whole course first, and says for which holes", () => {
-  expect(courseNotices(sample).map(({ text, holes }) => [text, holes])).toEqual([["All", []], ["Later", []], ["Some", [1, 3]], ["Own", [2]]]);
+  expect(courseNotices(sample).map(({ text, holes }) => [text, holes])).toEqual([
+    ["All", []],
+    ["Later", []],
+    ["Some", [1, 3]],
+    ["Own", [2]],
+  ]);
 });

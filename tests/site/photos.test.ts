@@ -4,7 +4,16 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp, { type Sharp } from "sharp";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { PHOTO_FORMATS, PHOTO_WIDTHS, photoLook, photoStem, photoVariants, renderPhoto, startPhotos, type PhotoVariant } from "../../src/site/pictures/photos.ts";
+import {
+  PHOTO_FORMATS,
+  PHOTO_WIDTHS,
+  photoLook,
+  photoStem,
+  photoVariants,
+  renderPhoto,
+  startPhotos,
+  type PhotoVariant,
+} from "../../src/site/pictures/photos.ts";
 import { displayP3Profile } from "../support/display-p3.ts";
 import { camera, half } from "../support/photos.ts";
 
@@ -25,7 +34,8 @@ const named = async (name: string, bytes: Uint8Array): Promise<string> => {
 };
 
 /** One variant of each format, the smallest. */
-const smallest = (variants: readonly PhotoVariant[]): PhotoVariant[] => PHOTO_FORMATS.map((format) => variants.find((one) => one.format === format)!);
+const smallest = (variants: readonly PhotoVariant[]): PhotoVariant[] =>
+  PHOTO_FORMATS.map((format) => variants.find((one) => one.format === format)!);
 
 /** Red, green and blue of the pixel at a share of width and height. */
 async function pixel(bytes: Uint8Array, x: number, y: number): Promise<number[]> {
@@ -36,7 +46,9 @@ async function pixel(bytes: Uint8Array, x: number, y: number): Promise<number[]>
 
 describe("what a camera writes", () => {
   test("a photo taken on its side stands upright in every format", async () => {
-    const variants = await photoVariants(await named("side.jpg", await camera({ width: 1200, height: 800, orientation: 6 })));
+    const variants = await photoVariants(
+      await named("side.jpg", await camera({ width: 1200, height: 800, orientation: 6 })),
+    );
     expect(variants[0]).toMatchObject({ widthPixels: 480, heightPixels: 720 });
     for (const variant of smallest(variants)) {
       const bytes = await renderPhoto(join(folder, "side.jpg"), variant);
@@ -73,24 +85,43 @@ describe("what a camera writes", () => {
     expect(new Set(variants.map(({ format }) => format))).toEqual(new Set(PHOTO_FORMATS));
     for (const variant of variants) {
       const bytes = Buffer.from(await renderPhoto(file, variant));
-      for (const trace of [...secrets, "Exif\0\0", "http://ns.adobe.com/xap", "<x:xmpmeta", "8BIM", "GPSLatitude", GPS_LATITUDE]) {
+      for (const trace of [
+        ...secrets,
+        "Exif\0\0",
+        "http://ns.adobe.com/xap",
+        "<x:xmpmeta",
+        "8BIM",
+        "GPSLatitude",
+        GPS_LATITUDE,
+      ]) {
         expect(bytes.includes(trace), `${variant.name}: ${String(trace)}`).toBe(false);
       }
       const { exif, xmp, iptc, icc, comments } = await sharp(bytes).metadata();
-      expect([exif, xmp, iptc, icc, comments], variant.name).toEqual([undefined, undefined, undefined, undefined, undefined]);
+      expect([exif, xmp, iptc, icc, comments], variant.name).toEqual([
+        undefined,
+        undefined,
+        undefined,
+        undefined,
+        undefined,
+      ]);
     }
   });
 
   test("nor from PNG, WebP and AVIF originals", async () => {
     for (const format of ["png", "webp", "avif"] as const) {
-      const source = await sharp(await half(700, 500)).toFormat(format).withExif({ IFD0: { Artist: "SECRET-OWNER" }, IFD3: { GPSLatitudeRef: "N", GPSLatitude: "56/1 30/1 7/1" } }).withXmp(XMP).toBuffer();
+      const source = await sharp(await half(700, 500))
+        .toFormat(format)
+        .withExif({ IFD0: { Artist: "SECRET-OWNER" }, IFD3: { GPSLatitudeRef: "N", GPSLatitude: "56/1 30/1 7/1" } })
+        .withXmp(XMP)
+        .toBuffer();
       // Compressed in PNG, so it is asked for and not looked for.
       expect((await sharp(source).metadata()).xmp?.includes("SECRET-XMP"), format).toBe(true);
       const file = await named(`secrets.${format}`, source);
       expect((await photoLook(file, file)).saysPlace, format).toBe(true);
       for (const variant of smallest(await photoVariants(file))) {
         const bytes = Buffer.from(await renderPhoto(file, variant));
-        for (const trace of ["SECRET", GPS_LATITUDE, "Exif\0\0"]) expect(bytes.includes(trace), `${format} to ${variant.format}`).toBe(false);
+        for (const trace of ["SECRET", GPS_LATITUDE, "Exif\0\0"])
+          expect(bytes.includes(trace), `${format} to ${variant.format}`).toBe(false);
       }
     }
   });
@@ -100,12 +131,27 @@ describe("what a camera writes", () => {
     const withGps = { IFD0: { Artist: "A" }, IFD3: { GPSLatitudeRef: "N", GPSLatitude: "56/1 30/1 7/1" } };
     const cases: [string, Uint8Array, boolean][] = [
       ["nothing", await sharp(plain).jpeg().toBuffer(), false],
-      ["owner", await sharp(plain).jpeg().withExif({ IFD0: { Artist: "GPSLatitude" } }).toBuffer(), false],
+      [
+        "owner",
+        await sharp(plain)
+          .jpeg()
+          .withExif({ IFD0: { Artist: "GPSLatitude" } })
+          .toBuffer(),
+        false,
+      ],
       ["gps", await sharp(plain).jpeg().withExif(withGps).toBuffer(), true],
-      ["gps-date", await sharp(plain).jpeg().withExif({ IFD3: { GPSDateStamp: "2026:05:14" } }).toBuffer(), false],
+      [
+        "gps-date",
+        await sharp(plain)
+          .jpeg()
+          .withExif({ IFD3: { GPSDateStamp: "2026:05:14" } })
+          .toBuffer(),
+        false,
+      ],
       ["xmp", await sharp(plain).jpeg().withXmp(XMP).toBuffer(), true],
     ];
-    for (const [name, bytes, says] of cases) expect((await photoLook(await named(`place-${name}.jpg`, bytes), name)).saysPlace, name).toBe(says);
+    for (const [name, bytes, says] of cases)
+      expect((await photoLook(await named(`place-${name}.jpg`, bytes), name)).saysPlace, name).toBe(says);
   });
 });
 
@@ -114,7 +160,8 @@ const XMP = `<?xpacket begin="" id="W5M0MpCehiHzreSzNTczkc9d"?><x:xmpmeta xmlns:
 
 /** A scene as the sensor stored it for an EXIF orientation: what the mark undoes, done backwards. */
 async function storedAs(seen: Buffer, orientation: number): Promise<Buffer> {
-  // EXIF: 2 mirrored, 3 half turn, 4 mirrored half turn, 5 mirrored quarter, 6 needs a quarter clockwise, 7, 8 a quarter the other way.
+  // EXIF: 2 mirrored, 3 half turn, 4 mirrored half turn, 5 mirrored quarter, 6 needs a quarter clockwise, 7, 8 a
+  // quarter the other way.
   const undo: Readonly<Record<number, (picture: Sharp) => Sharp>> = {
     1: (p) => p,
     2: (p) => p.flop(),
@@ -124,7 +171,10 @@ async function storedAs(seen: Buffer, orientation: number): Promise<Buffer> {
     8: (p) => p.rotate(90),
   };
   if (orientation === 5 || orientation === 7) {
-    const turned = await sharp(seen).rotate(orientation === 5 ? 90 : 270).png().toBuffer();
+    const turned = await sharp(seen)
+      .rotate(orientation === 5 ? 90 : 270)
+      .png()
+      .toBuffer();
     return sharp(turned).flop().jpeg({ quality: 95 }).withMetadata({ orientation }).toBuffer();
   }
   return undo[orientation]!(sharp(seen)).jpeg({ quality: 95 }).withMetadata({ orientation }).toBuffer();
@@ -139,21 +189,34 @@ describe("colour", () => {
     // The same numbers taken for sRGB would be plainly another red, so a forgotten conversion shows.
     expect(Math.abs(numbers[0] - wanted[0])).toBeGreaterThan(8);
     const icc = await named("p3.icc", profile);
-    const raw = await sharp({ create: { width: 800, height: 600, channels: 3, background: { r: numbers[0], g: numbers[1], b: numbers[2] } } }).png().toBuffer();
+    const raw = await sharp({
+      create: { width: 800, height: 600, channels: 3, background: { r: numbers[0], g: numbers[1], b: numbers[2] } },
+    })
+      .png()
+      .toBuffer();
     const tagged = await attach(raw, icc);
     expect((await sharp(tagged).metadata()).icc?.includes("Display P3")).toBe(true);
     const file = await named("p3.jpg", tagged);
     for (const variant of smallest(await photoVariants(file))) {
       const got = await pixel(await renderPhoto(file, variant), 0.5, 0.5);
-      got.forEach((value, i) => expect(Math.abs(value - wanted[i]!), `${variant.format}: ${got.join(" ")}`).toBeLessThanOrEqual(4));
+      got.forEach((value, i) =>
+        expect(Math.abs(value - wanted[i]!), `${variant.format}: ${got.join(" ")}`).toBeLessThanOrEqual(4),
+      );
     }
   });
 
   test("an original without a profile is sRGB already", async () => {
-    const file = await named("plain.jpg", await sharp({ create: { width: 800, height: 600, channels: 3, background: "#507830" } }).jpeg({ quality: 95 }).toBuffer());
+    const file = await named(
+      "plain.jpg",
+      await sharp({ create: { width: 800, height: 600, channels: 3, background: "#507830" } })
+        .jpeg({ quality: 95 })
+        .toBuffer(),
+    );
     for (const variant of smallest(await photoVariants(file))) {
       const got = await pixel(await renderPhoto(file, variant), 0.5, 0.5);
-      [0x50, 0x78, 0x30].forEach((value, i) => expect(Math.abs(got[i]! - value), variant.format).toBeLessThanOrEqual(3));
+      [0x50, 0x78, 0x30].forEach((value, i) =>
+        expect(Math.abs(got[i]! - value), variant.format).toBeLessThanOrEqual(3),
+      );
     }
   });
 });
@@ -166,13 +229,22 @@ async function attach(png: Buffer, icc: string): Promise<Buffer> {
   const head = Buffer.concat([Buffer.from("ICC_PROFILE\0", "latin1"), Buffer.from([1, 1])]);
   const length = Buffer.alloc(2);
   length.writeUInt16BE(2 + head.length + profile.length);
-  return Buffer.concat([converted.subarray(0, 2), Buffer.from([0xff, 0xe2]), length, head, profile, converted.subarray(2)]);
+  return Buffer.concat([
+    converted.subarray(0, 2),
+    Buffer.from([0xff, 0xe2]),
+    length,
+    head,
+    profile,
+    converted.subarray(2),
+  ]);
 }
 
 describe("sizes", () => {
   test("none is larger than the photo, which is served at its own width too", async () => {
     const widths = async (width: number): Promise<number[]> => {
-      const variants = await photoVariants(await named(`${width}.jpg`, await camera({ width, height: 400, orientation: 1 })));
+      const variants = await photoVariants(
+        await named(`${width}.jpg`, await camera({ width, height: 400, orientation: 1 })),
+      );
       return [...new Set(variants.map(({ widthPixels }) => widthPixels))];
     };
     expect(await widths(300)).toEqual([300]);
@@ -187,8 +259,14 @@ describe("sizes", () => {
   });
 
   test("transparency comes out on white, not on black", async () => {
-    const file = await named("clear.png", await sharp({ create: { width: 600, height: 400, channels: 4, background: { r: 0, g: 0, b: 0, alpha: 0 } } }).png().toBuffer());
-    for (const variant of smallest(await photoVariants(file))) expect(Math.min(...(await pixel(await renderPhoto(file, variant), 0.5, 0.5)))).toBeGreaterThan(250);
+    const file = await named(
+      "clear.png",
+      await sharp({ create: { width: 600, height: 400, channels: 4, background: { r: 0, g: 0, b: 0, alpha: 0 } } })
+        .png()
+        .toBuffer(),
+    );
+    for (const variant of smallest(await photoVariants(file)))
+      expect(Math.min(...(await pixel(await renderPhoto(file, variant), 0.5, 0.5)))).toBeGreaterThan(250);
   });
 });
 
@@ -200,14 +278,19 @@ describe("again", () => {
     process.env["MARRAM_CACHE"] = join(folder, "other-cache");
     try {
       const second = await Promise.all(variants.map((variant) => renderPhoto(file, variant)));
-      second.forEach((bytes, i) => expect(Buffer.from(bytes).equals(Buffer.from(first[i]!)), variants[i]!.format).toBe(true));
+      second.forEach((bytes, i) =>
+        expect(Buffer.from(bytes).equals(Buffer.from(first[i]!)), variants[i]!.format).toBe(true),
+      );
     } finally {
       process.env["MARRAM_CACHE"] = join(folder, "cache");
     }
   });
 
   test("a photo put in another's place under its name is noticed in one process, even of the same size and time", async () => {
-    const plain = (colour: string) => sharp({ create: { width: 640, height: 480, channels: 3, background: colour } }).tiff({ compression: "none" }).toBuffer();
+    const plain = (colour: string) =>
+      sharp({ create: { width: 640, height: 480, channels: 3, background: colour } })
+        .tiff({ compression: "none" })
+        .toBuffer();
     const [red, blue] = [await plain("#c00000"), await plain("#0000c0")];
     expect(red.length).toBe(blue.length);
     const file = await named("same.tif", red);
@@ -229,7 +312,11 @@ describe("again", () => {
     const cache = join(folder, "cache");
     const times = async (): Promise<string[]> => {
       const entries = await readdir(cache, { recursive: true, withFileTypes: true });
-      return Promise.all(entries.filter((entry) => entry.isFile()).map(async (entry) => `${entry.name} ${(await stat(join(entry.parentPath, entry.name))).mtimeMs}`));
+      return Promise.all(
+        entries
+          .filter((entry) => entry.isFile())
+          .map(async (entry) => `${entry.name} ${(await stat(join(entry.parentPath, entry.name))).mtimeMs}`),
+      );
     };
     const before = await times();
     startPhotos([file]);
@@ -239,13 +326,20 @@ describe("again", () => {
 });
 
 describe("files that cannot be shown", () => {
-  const told = (name: string): Promise<string> => photoLook(join(folder, name), name).then(() => "shown", (error: Error) => error.message);
+  const told = (name: string): Promise<string> =>
+    photoLook(join(folder, name), name).then(
+      () => "shown",
+      (error: Error) => error.message,
+    );
 
   test("are told in words", async () => {
     const whole = await camera({ width: 900, height: 600, orientation: 1 });
     await named("cut.jpg", whole.subarray(0, whole.length / 2));
     await named("text.jpg", Buffer.from("From the tee, looking west."));
-    await named("renamed.jpg", Buffer.concat([Buffer.from([0, 0, 0, 0x18]), Buffer.from("ftypheic\0\0\0\0mif1heic"), Buffer.alloc(200)]));
+    await named(
+      "renamed.jpg",
+      Buffer.concat([Buffer.from([0, 0, 0, 0x18]), Buffer.from("ftypheic\0\0\0\0mif1heic"), Buffer.alloc(200)]),
+    );
     const png = await sharp(whole).png().toBuffer();
     await named("bent.png", Buffer.concat([png.subarray(0, 200), Buffer.alloc(400, 7), png.subarray(600)]));
     expect(await Promise.all(["cut.jpg", "text.jpg", "renamed.jpg", "bent.png"].map(told))).toMatchInlineSnapshot(`

@@ -14,27 +14,34 @@ import { measured } from "../draw/fixture.ts";
 
 describe("a font unpacked", () => {
   const { resolve } = createRequire(import.meta.url);
-  const font = async (face: string) => sfntFromWoff(await readFile(resolve(`@fontsource/besley/files/besley-${face}.woff`)));
+  const font = async (face: string) =>
+    sfntFromWoff(await readFile(resolve(`@fontsource/besley/files/besley-${face}.woff`)));
   const sum = (bytes: Buffer): number => {
     let total = 0;
-    for (let i = 0; i < bytes.length; i += 4) total = (total + Buffer.concat([bytes.subarray(i, i + 4), Buffer.alloc(3)]).readUInt32BE(0)) >>> 0;
+    for (let i = 0; i < bytes.length; i += 4)
+      total = (total + Buffer.concat([bytes.subarray(i, i + 4), Buffer.alloc(3)]).readUInt32BE(0)) >>> 0;
     return total;
   };
 
   // OpenType specification, "Calculating checksums": a table's is the sum of its 32-bit words,
   // and the whole file's with the adjustment in `head` is 0xB1B0AFBA.
-  test.each(["latin-400-normal", "latin-600-normal", "latin-400-italic", "latin-ext-600-normal"])("%s holds its checksums", async (face) => {
-    const sfnt = await font(face);
-    const count = sfnt.readUInt16BE(4);
-    expect(count).toBeGreaterThan(8);
-    for (let i = 0; i < count; i++) {
-      const at = 12 + 16 * i;
-      const tag = sfnt.toString("latin1", at, at + 4);
-      const table = Buffer.from(sfnt.subarray(sfnt.readUInt32BE(at + 8), sfnt.readUInt32BE(at + 8) + sfnt.readUInt32BE(at + 12)));
-      if (tag === "head") table.writeUInt32BE(0, 8);
-      expect(sum(table), tag).toBe(sfnt.readUInt32BE(at + 4));
-    }
-  });
+  test.each(["latin-400-normal", "latin-600-normal", "latin-400-italic", "latin-ext-600-normal"])(
+    "%s holds its checksums",
+    async (face) => {
+      const sfnt = await font(face);
+      const count = sfnt.readUInt16BE(4);
+      expect(count).toBeGreaterThan(8);
+      for (let i = 0; i < count; i++) {
+        const at = 12 + 16 * i;
+        const tag = sfnt.toString("latin1", at, at + 4);
+        const table = Buffer.from(
+          sfnt.subarray(sfnt.readUInt32BE(at + 8), sfnt.readUInt32BE(at + 8) + sfnt.readUInt32BE(at + 12)),
+        );
+        if (tag === "head") table.writeUInt32BE(0, 8);
+        expect(sum(table), tag).toBe(sfnt.readUInt32BE(at + 4));
+      }
+    },
+  );
 
   test("other bytes are refused", () => {
     expect(() => sfntFromWoff(Buffer.from("wOF2".padEnd(60, "\0")))).toThrow("its first four bytes must be wOFF");
@@ -72,8 +79,12 @@ describe("a share card", () => {
 });
 
 test("a sitemap lists addresses in order, and its own is in robots.txt", () => {
-  expect(sitemapXml(["https://a.example/", "https://a.example/b/?c&d"])).toContain("<url><loc>https://a.example/</loc></url>\n  <url><loc>https://a.example/b/?c&amp;d</loc></url>");
-  expect(robotsTxt("https://a.example/sitemap.xml")).toMatch(/^User-agent: \*\nAllow: \/\n\nSitemap: https:\/\/a\.example\/sitemap\.xml\n$/);
+  expect(sitemapXml(["https://a.example/", "https://a.example/b/?c&d"])).toContain(
+    "<url><loc>https://a.example/</loc></url>\n  <url><loc>https://a.example/b/?c&amp;d</loc></url>",
+  );
+  expect(robotsTxt("https://a.example/sitemap.xml")).toMatch(
+    /^User-agent: \*\nAllow: \/\n\nSitemap: https:\/\/a\.example\/sitemap\.xml\n$/,
+  );
 });
 
 test("data in a page cannot end its own element", () => {

@@ -9,15 +9,45 @@ import { currentGuide, setCurrentGuide, type Guide } from "../../src/site/load/g
 import { loadGuide } from "../../src/site/load/load.ts";
 import { builtPages, pageFaults } from "../../src/site/build/page-check.ts";
 import { reportLines, summary } from "../../src/site/load/report.ts";
-import { cardPath, coursePath, coverPath, figuresPath, flyoverPath, holePath, languageFolder, mapPath, pagePaths, tidyBase, tourPath } from "../../src/site/addresses/routes.ts";
+import {
+  cardPath,
+  coursePath,
+  coverPath,
+  figuresPath,
+  flyoverPath,
+  holePath,
+  languageFolder,
+  mapPath,
+  pagePaths,
+  tidyBase,
+  tourPath,
+} from "../../src/site/addresses/routes.ts";
 import { hole, plant, withClub } from "../fixtures/marked.ts";
 
-const guide = (...ids: string[]) => ({ club: { languages: ["en"] }, courses: ids.map((id) => ({ course: { id, holes: [{ number: 1 }, { number: 2 }] } })) });
+const guide = (...ids: string[]) => ({
+  club: { languages: ["en"] },
+  courses: ids.map((id) => ({ course: { id, holes: [{ number: 1 }, { number: 2 }] } })),
+});
 
 describe("addresses", () => {
   test("of a course's pages", () => {
-    expect([coursePath("links"), holePath("links", 7), cardPath("links"), mapPath("links"), figuresPath("links"), flyoverPath("links", 7), tourPath("links")])
-      .toEqual(["links/", "links/7/", "links/card/", "links/map/", "links/figures/", "links/7/flyover/", "links/tour/"]);
+    expect([
+      coursePath("links"),
+      holePath("links", 7),
+      cardPath("links"),
+      mapPath("links"),
+      figuresPath("links"),
+      flyoverPath("links", 7),
+      tourPath("links"),
+    ]).toEqual([
+      "links/",
+      "links/7/",
+      "links/card/",
+      "links/map/",
+      "links/figures/",
+      "links/7/flyover/",
+      "links/tour/",
+    ]);
   });
 
   test("of covers: the root for a club's only course", () => {
@@ -34,14 +64,31 @@ describe("addresses", () => {
   });
 
   test("of every page, none twice", () => {
-    expect(pagePaths(guide("links"))).toEqual(["", "links/1/", "links/1/flyover/", "links/2/", "links/2/flyover/", "links/tour/", "links/card/", "links/map/", "links/figures/", "links/book/"]);
+    expect(pagePaths(guide("links"))).toEqual([
+      "",
+      "links/1/",
+      "links/1/flyover/",
+      "links/2/",
+      "links/2/flyover/",
+      "links/tour/",
+      "links/card/",
+      "links/map/",
+      "links/figures/",
+      "links/book/",
+    ]);
     const several = pagePaths(guide("links", "dunes"));
     expect(several).toHaveLength(1 + 2 * 10);
     expect(new Set(several).size).toBe(several.length);
     expect(several.slice(0, 2)).toEqual(["", "links/"]);
   });
 
-  test.each([["", "/"], ["/", "/"], ["guides", "/guides/"], ["/guides/tarvay", "/guides/tarvay/"], ["//a//b//", "/a/b/"]])("base %j is %j", (base, tidy) => {
+  test.each([
+    ["", "/"],
+    ["/", "/"],
+    ["guides", "/guides/"],
+    ["/guides/tarvay", "/guides/tarvay/"],
+    ["//a//b//", "/a/b/"],
+  ])("base %j is %j", (base, tidy) => {
     expect(tidyBase(base)).toBe(tidy);
   });
 });
@@ -50,11 +97,17 @@ describe("the current guide", () => {
   afterEach(() => setCurrentGuide(undefined));
 
   test("is missing with a word on how to load it", () => {
-    expect(() => currentGuide()).toThrow("No guide is loaded. Pages are built with `npm run build` or `npx astro build`");
+    expect(() => currentGuide()).toThrow(
+      "No guide is loaded. Pages are built with `npm run build` or `npx astro build`",
+    );
   });
 
   test("is the one put in place, for covers too", () => {
-    const value = { club: {}, courses: guide("links", "dunes").courses, contentFolder: "/content" } as unknown as Guide;
+    const value = {
+      club: {},
+      courses: guide("links", "dunes").courses,
+      contentFolder: "/content",
+    } as unknown as Guide;
     setCurrentGuide(value);
     expect(currentGuide()).toBe(value);
     expect(coverPath("links")).toBe("links/");
@@ -62,8 +115,20 @@ describe("the current guide", () => {
 });
 
 describe("a report", () => {
-  const diagnostic = (file: string, line: number, severity: Diagnostic["severity"]): Diagnostic => ({ file, line, column: 2, severity, rule: "r", message: "Wrong." });
-  const all = [diagnostic("a.md", 1, "error"), diagnostic("a.md", 3, "warning"), diagnostic("b.md", 1, "error"), diagnostic("b.md", 9, "note")];
+  const diagnostic = (file: string, line: number, severity: Diagnostic["severity"]): Diagnostic => ({
+    file,
+    line,
+    column: 2,
+    severity,
+    rule: "r",
+    message: "Wrong.",
+  });
+  const all = [
+    diagnostic("a.md", 1, "error"),
+    diagnostic("a.md", 3, "warning"),
+    diagnostic("b.md", 1, "error"),
+    diagnostic("b.md", 9, "note"),
+  ];
 
   test("groups by file, with names an editor can open", () => {
     expect(reportLines(all, "content/")).toEqual([
@@ -99,7 +164,8 @@ describe("pages", () => {
     const folder = await mkdtemp(join(tmpdir(), "marram-pages-"));
     try {
       await mkdir(join(folder, "links/1"), { recursive: true });
-      for (const file of ["index.html", "links/1/index.html", "404.html", "links/1/data.json"]) await writeFile(join(folder, file), "");
+      for (const file of ["index.html", "links/1/index.html", "404.html", "links/1/data.json"])
+        await writeFile(join(folder, file), "");
       expect(await builtPages(folder)).toEqual(["", "404.html", "links/1/"]);
       expect(await readRecord(folder)).toBeUndefined();
       await writeRecord(folder, { madeBy: "Marram", base: "/x/", pages: 2, languages: ["en"] });
@@ -122,7 +188,8 @@ describe("loading", () => {
       expect(diagnostics).toEqual([]);
       expect(loaded!.contentFolder).toBe(folder);
       expect(loaded!.courses[0]!.holes).toHaveLength(9);
-      // Hole 1 of the fixture goes 10 m right in 210 m and back in 120 m; its metres per degree are rounded to four digits.
+      // Hole 1 of the fixture goes 10 m right in 210 m and back in 120 m; its metres per degree are rounded to four
+      // digits.
       const length = Math.hypot(10, 210) + Math.hypot(10, 120);
       const measured = loaded!.courses[0]!.holes[0]!.tees[0]!.lengthMetres;
       expect(Math.abs(measured - length) / length).toBeLessThan(5e-4);

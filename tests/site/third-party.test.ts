@@ -18,12 +18,15 @@ test.each([
 });
 
 test("each package stands once, with its version and its licence's own text, and the map library with what it has within", () => {
-  const folders = ["@fontsource/besley", "@fontsource-variable/source-sans-3", "maplibre-gl", "maplibre-gl"].map((name) => join(PROJECT, "node_modules", name));
+  const folders = ["@fontsource/besley", "@fontsource-variable/source-sans-3", "maplibre-gl", "maplibre-gl"].map(
+    (name) => join(PROJECT, "node_modules", name),
+  );
   const text = licenceNotices(folders);
   // SIL Open Font License 1.1, condition 2: each copy contains the copyright notice and this licence.
   expect(text.match(/SIL OPEN FONT LICENSE Version 1\.1/g)?.length).toBeGreaterThanOrEqual(2);
   expect(text.match(/^maplibre-gl \d+\.\d+\.\d+ \(BSD-3-Clause\)$/gm)).toHaveLength(1);
-  for (const within of ["earcut", "gl-matrix", "kdbush", "pbf"]) expect(text).toMatch(new RegExp(`^${within} \\d+\\.\\d+\\.\\d+ `, "m"));
+  for (const within of ["earcut", "gl-matrix", "kdbush", "pbf"])
+    expect(text).toMatch(new RegExp(`^${within} \\d+\\.\\d+\\.\\d+ `, "m"));
   expect(text).not.toContain("@types/");
   expect(text).not.toContain(PROJECT);
 });
@@ -33,14 +36,30 @@ test("what is shipped is heard of from the bundle: scripts, fonts that scripts a
   await mkdir(join(PROJECT, ".astro"), { recursive: true });
   const folder = await mkdtemp(join(PROJECT, ".astro/third-party-"));
   try {
-    await writeFile(join(folder, "page.css"), '@font-face { font-family: A; src: url("@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff2"); }');
-    await writeFile(join(folder, "page.js"), 'import "./page.css"; import font from "@fontsource/besley/files/besley-latin-600-normal.woff2?url"; import earcut from "earcut"; console.log(font, earcut);');
+    await writeFile(
+      join(folder, "page.css"),
+      '@font-face { font-family: A; src: url("@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff2"); }',
+    );
+    await writeFile(
+      join(folder, "page.js"),
+      'import "./page.css"; import font from "@fontsource/besley/files/besley-latin-600-normal.woff2?url"; import earcut from "earcut"; console.log(font, earcut);',
+    );
     const shipped = new Set<string>();
     await build({
-      root: PROJECT, configFile: false, logLevel: "silent", publicDir: false, plugins: [shippedPackages(shipped)],
-      build: { outDir: join(folder, "out"), assetsInlineLimit: 0, rolldownOptions: { input: join(folder, "page.js") } },
+      root: PROJECT,
+      configFile: false,
+      logLevel: "silent",
+      publicDir: false,
+      plugins: [shippedPackages(shipped)],
+      build: {
+        outDir: join(folder, "out"),
+        assetsInlineLimit: 0,
+        rolldownOptions: { input: join(folder, "page.js") },
+      },
     });
-    expect([...shipped].sort()).toEqual(["@fontsource/besley", "@fontsource/source-sans-3", "earcut"].map((name) => join(PROJECT, "node_modules", name)));
+    expect([...shipped].sort()).toEqual(
+      ["@fontsource/besley", "@fontsource/source-sans-3", "earcut"].map((name) => join(PROJECT, "node_modules", name)),
+    );
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

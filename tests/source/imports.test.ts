@@ -7,14 +7,17 @@ import { allowedImports, importsOf, readImports, violations } from "./imports.ts
 const notes = readFileSync("DEVELOPERS.md", "utf8");
 const allowed = allowedImports(notes);
 const imports = readImports("src");
-const folders = readdirSync("src", { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => name);
+const folders = readdirSync("src", { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name);
 /** Folders without input or output, as the sentence below the table names them. */
 const pure = /^Arrows run one way\. `([a-z ]+)`/m.exec(notes)?.[1]?.split(" ") ?? [];
 
 describe("the import table", () => {
   test("has a row for every folder, and knows no other", () => {
     expect([...allowed.keys()].sort()).toEqual([...folders].sort());
-    for (const { values, types, scripts } of allowed.values()) for (const name of [...values, ...types, ...scripts]) expect(folders).toContain(name);
+    for (const { values, types, scripts } of allowed.values())
+      for (const name of [...values, ...types, ...scripts]) expect(folders).toContain(name);
     expect(pure.length).toBeGreaterThan(5);
     for (const name of pure) expect(folders).toContain(name);
   });
@@ -25,7 +28,9 @@ describe("the import table", () => {
       expect(trail, [...trail, folder].join(" -> ")).not.toContain(folder);
       const known = reached.get(folder);
       if (known) return known;
-      const all = new Set([...allowed.get(folder)!.values].flatMap((next) => [next, ...reach(next, [...trail, folder])]));
+      const all = new Set(
+        [...allowed.get(folder)!.values].flatMap((next) => [next, ...reach(next, [...trail, folder])]),
+      );
       reached.set(folder, all);
       return all;
     };
@@ -39,7 +44,10 @@ describe("the import table", () => {
 });
 
 test("pure folders ask nothing of Node", () => {
-  const asked = imports.filter(({ from, what }) => pure.includes(from.split("/")[1]!) && (what.startsWith("node:") || what === "sharp" || what.startsWith("astro")));
+  const asked = imports.filter(
+    ({ from, what }) =>
+      pure.includes(from.split("/")[1]!) && (what.startsWith("node:") || what === "sharp" || what.startsWith("astro")),
+  );
   expect(asked.map(({ from, line, what }) => `${from}:${line} ${what}`)).toEqual([]);
 });
 
@@ -62,7 +70,9 @@ test("no file leads back to itself by its imports", () => {
 });
 
 describe("a violation is found", () => {
-  const table = allowedImports("| `geo/` | numbers | nothing of ours |\n| `measure/` | figures | geo; types of draw |\n| `draw/`, `tell/` | pictures | measure, geo; scripts of read |\n");
+  const table = allowedImports(
+    "| `geo/` | numbers | nothing of ours |\n| `measure/` | figures | geo; types of draw |\n| `draw/`, `tell/` | pictures | measure, geo; scripts of read |\n",
+  );
   const found = (file: string, text: string) => violations(importsOf(file, text), table);
 
   test.each([
@@ -72,7 +82,10 @@ describe("a violation is found", () => {
     ["src/geo/line.ts", 'const late = await import("../draw/plate.ts");'],
     ["src/draw/plate.ts", 'import type { Tip } from "../tell/tip.ts";'],
     ["src/geo/line.ts", 'type Late = import("../draw/plate.ts").Plate;'],
-    ["src/tell/Tip.astro", '---\nimport { a } from "../geo/line.ts";\n---\n<p>a</p>\n<script>\n  import "../check/content.ts";\n</script>'],
+    [
+      "src/tell/Tip.astro",
+      '---\nimport { a } from "../geo/line.ts";\n---\n<p>a</p>\n<script>\n  import "../check/content.ts";\n</script>',
+    ],
     ["src/tell/Tip.astro", '<script>\n  import { content } from "../read/content.ts";\n</script>'],
   ])("in %s: %s", (file, text) => {
     expect(found(file, text)).toHaveLength(1);
@@ -84,6 +97,9 @@ describe("a violation is found", () => {
     ["src/measure/hole.ts", 'import { type Plate } from "../draw/plate.ts";'],
     ["src/measure/hole.ts", 'import { line } from "../geo/line.ts";\nimport sharp from "sharp";'],
     ["src/tell/Tip.astro", '<script>\n  import "../read/content.ts";\n</script>'],
-    ["src/tell/tip.ts", '// import { a } from "../read/content.ts"\nconst text = `import { a } from "../read/content.ts"`;'],
+    [
+      "src/tell/tip.ts",
+      '// import { a } from "../read/content.ts"\nconst text = `import { a } from "../read/content.ts"`;',
+    ],
   ])("and only that: %s: %s", (file, text) => expect(found(file, text)).toEqual([]));
 });

@@ -32,5 +32,10 @@ export async function startServer(): Promise<BrowserServer> {
   if (executablePath === undefined) {
     throw new Error(`No browser: run "npm run test:tools", or set ${BROWSER_VARIABLE}.`);
   }
-  return chromium.launchServer({ executablePath, args: [...SWITCHES, ...PLAIN_PAGES], host: "127.0.0.1", timeout: WAIT_LIMIT_MS });
+  return chromium.launchServer({
+    executablePath,
+    args: [...SWITCHES, ...PLAIN_PAGES],
+    host: "127.0.0.1",
+    timeout: WAIT_LIMIT_MS,
+  });
 }

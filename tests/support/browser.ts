@@ -33,7 +33,11 @@ export interface WatchedPage {
  *
  * @param origin the site's own origin, `http://127.0.0.1:1234`
  */
-export async function watchedPage(browser: Browser, origin: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
+export async function watchedPage(
+  browser: Browser,
+  origin: string,
+  options: BrowserContextOptions = {},
+): Promise<WatchedPage> {
   const context = await browser.newContext({ viewport: PHONE, ...options });
   context.setDefaultTimeout(WAIT_LIMIT_MS);
   await context.addInitScript(limitsTimes, 20);
@@ -80,10 +84,15 @@ function limitsTimes(factor: number): void {
 export const impatient = (page: Page): Promise<unknown> => page.addInitScript(limitsTimes, 0);
 
 /** Waits until the page has drawn so many frames: whatever acts with the next one has acted. */
-export const frames = (page: Page, count: number): Promise<void> => page.evaluate((wanted) => new Promise<void>((done) => {
-  const next = (left: number): void => void (left === 0 ? done() : requestAnimationFrame(() => next(left - 1)));
-  next(wanted);
-}), count);
+export const frames = (page: Page, count: number): Promise<void> =>
+  page.evaluate(
+    (wanted) =>
+      new Promise<void>((done) => {
+        const next = (left: number): void => void (left === 0 ? done() : requestAnimationFrame(() => next(left - 1)));
+        next(wanted);
+      }),
+    count,
+  );
 
 /** Data and blob addresses never leave the page. */
 const isOwn = (address: string, origin: string): boolean =>

@@ -23,7 +23,10 @@ const MOST_KEPT = 6;
 async function filesBelow(path: string): Promise<string[]> {
   if ((await stat(path)).isFile()) return [path];
   const entries = await readdir(path, { recursive: true, withFileTypes: true });
-  return entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name)).sort();
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
 }
 
 /** A name from everything that a build is made of. */
@@ -37,25 +40,30 @@ async function nameOf(content: string): Promise<string> {
   return hash.digest("hex").slice(0, 24);
 }
 
-const build = (content: string, folder: string): Promise<void> => new Promise((resolve, reject) => {
-  const child = spawn(
-    process.execPath,
-    [join(PROJECT, "src/commands/build.ts"), "--content", content, "--out", folder, "--base", DEMO_BASE],
-    { cwd: PROJECT, env: { ...process.env, NODE_ENV: "production" }, stdio: ["ignore", "pipe", "pipe"] },
-  );
-  let said = "";
-  for (const stream of [child.stdout, child.stderr]) stream.setEncoding("utf8").on("data", (text: string) => (said += text));
-  child.on("error", reject);
-  child.on("close", (code) => {
-    if (code === 0) resolve();
-    else reject(new Error(`The guide of ${content} could not be built for the tests.\n${said}`));
+const build = (content: string, folder: string): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const child = spawn(
+      process.execPath,
+      [join(PROJECT, "src/commands/build.ts"), "--content", content, "--out", folder, "--base", DEMO_BASE],
+      { cwd: PROJECT, env: { ...process.env, NODE_ENV: "production" }, stdio: ["ignore", "pipe", "pipe"] },
+    );
+    let said = "";
+    for (const stream of [child.stdout, child.stderr])
+      stream.setEncoding("utf8").on("data", (text: string) => (said += text));
+    child.on("error", reject);
+    child.on("close", (code) => {
+      if (code === 0) resolve();
+      else reject(new Error(`The guide of ${content} could not be built for the tests.\n${said}`));
+    });
   });
-});
 
 /** Removes all but those used last. */
 async function sweep(): Promise<void> {
-  const kept = await Promise.all((await readdir(KEPT)).map(async (name) => ({ name, used: (await stat(join(KEPT, name))).mtimeMs })));
-  for (const { name } of kept.sort((a, b) => b.used - a.used).slice(MOST_KEPT)) await rm(join(KEPT, name), { recursive: true, force: true });
+  const kept = await Promise.all(
+    (await readdir(KEPT)).map(async (name) => ({ name, used: (await stat(join(KEPT, name))).mtimeMs })),
+  );
+  for (const { name } of kept.sort((a, b) => b.used - a.used).slice(MOST_KEPT))
+    await rm(join(KEPT, name), { recursive: true, force: true });
 }
 
 /** The folder of the built demo. @throws Error with what the build said */

@@ -43,11 +43,19 @@ const SRGB = toXyz(xyz(0.64, 0.33), xyz(0.3, 0.6), xyz(0.15, 0.06));
 const linear = (v: number): number => (v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4);
 const curved = (v: number): number => (v <= 0.0031308 ? v * 12.92 : 1.055 * v ** (1 / 2.4) - 0.055);
 
-const BRADFORD: Matrix = [[0.8951, 0.2664, -0.1614], [-0.7502, 1.7135, 0.0367], [0.0389, -0.0685, 1.0296]];
+const BRADFORD: Matrix = [
+  [0.8951, 0.2664, -0.1614],
+  [-0.7502, 1.7135, 0.0367],
+  [0.0389, -0.0685, 1.0296],
+];
 
 function adaptedToD50(m: Matrix): Matrix {
   const [from, to] = [times(BRADFORD, D65), times(BRADFORD, D50)];
-  const scale: Matrix = [[to[0] / from[0], 0, 0], [0, to[1] / from[1], 0], [0, 0, to[2] / from[2]]];
+  const scale: Matrix = [
+    [to[0] / from[0], 0, 0],
+    [0, to[1] / from[1], 0],
+    [0, 0, to[2] / from[2]],
+  ];
   return product(product(product(inverse(BRADFORD), scale), BRADFORD), m);
 }
 
@@ -66,8 +74,21 @@ const xyzTag = (values: Three): Buffer => Buffer.concat([Buffer.from("XYZ \0\0\0
 /** ICC.1 version 4 matrix profile, and sRGB 0..255 to Display P3 0..255 by arithmetic alone. */
 export function displayP3Profile(): { profile: Buffer; fromSrgb: (rgb: Three) => [number, number, number] } {
   const name = Buffer.from("Display P3", "utf16le").swap16();
-  const text = (utf16: Buffer): Buffer => Buffer.concat([Buffer.from("mluc\0\0\0\0"), long(1), long(12), Buffer.from("enUS"), long(utf16.length), long(28), utf16]);
-  const curve = Buffer.concat([Buffer.from("para\0\0\0\0"), Buffer.from([0, 3, 0, 0]), ...[2.4, 1 / 1.055, 0.055 / 1.055, 1 / 12.92, 0.04045].map(fixed)]);
+  const text = (utf16: Buffer): Buffer =>
+    Buffer.concat([
+      Buffer.from("mluc\0\0\0\0"),
+      long(1),
+      long(12),
+      Buffer.from("enUS"),
+      long(utf16.length),
+      long(28),
+      utf16,
+    ]);
+  const curve = Buffer.concat([
+    Buffer.from("para\0\0\0\0"),
+    Buffer.from([0, 3, 0, 0]),
+    ...[2.4, 1 / 1.055, 0.055 / 1.055, 1 / 12.92, 0.04045].map(fixed),
+  ]);
   const colorants = adaptedToD50(P3);
   // The name in plain letters too, so that it can be looked for.
   const copyright = Buffer.concat([text(Buffer.from("Test", "utf16le").swap16()), Buffer.from("Display P3\0\0")]);
@@ -82,7 +103,9 @@ export function displayP3Profile(): { profile: Buffer; fromSrgb: (rgb: Three) =>
     ["gTRC", curve],
     ["bTRC", curve],
   ];
-  const padded = tags.map(([tag, data]) => [tag, Buffer.concat([data, Buffer.alloc((4 - (data.length % 4)) % 4)])] as const);
+  const padded = tags.map(
+    ([tag, data]) => [tag, Buffer.concat([data, Buffer.alloc((4 - (data.length % 4)) % 4)])] as const,
+  );
   let offset = 128 + 4 + 12 * tags.length;
   const table: Buffer[] = [long(tags.length)];
   for (const [tag, data] of padded) {
@@ -102,6 +125,11 @@ export function displayP3Profile(): { profile: Buffer; fromSrgb: (rgb: Three) =>
   const srgbToP3 = product(inverse(P3), SRGB);
   return {
     profile,
-    fromSrgb: (rgb) => times(srgbToP3, rgb.map((v) => linear(v / 255)) as unknown as Three).map((v) => Math.round(curved(v) * 255)) as [number, number, number],
+    fromSrgb: (rgb) =>
+      times(srgbToP3, rgb.map((v) => linear(v / 255)) as unknown as Three).map((v) => Math.round(curved(v) * 255)) as [
+        number,
+        number,
+        number,
+      ],
   };
 }

@@ -21,7 +21,9 @@ describe("finding a browser", () => {
 
   test("a variable that names nothing runnable is refused, not passed over", () => {
     const named = join(folder, "not-runnable");
-    expect(() => findBrowser({ [BROWSER_VARIABLE]: named })).toThrow(`${BROWSER_VARIABLE} is ${named}, which cannot be run`);
+    expect(() => findBrowser({ [BROWSER_VARIABLE]: named })).toThrow(
+      `${BROWSER_VARIABLE} is ${named}, which cannot be run`,
+    );
     expect(() => findBrowser({ [BROWSER_VARIABLE]: join(folder, "missing") })).toThrow(/or unset it/);
   });
 

@@ -34,10 +34,19 @@ const feature = (id: string, kind: FeatureKind, geometry: Feature["geometry"], e
   place,
 });
 
-export const pointFeature = (id: string, kind: FeatureKind, at: Point, extras: Extras & { readonly height?: number } = {}): Feature =>
-  feature(id, kind, { type: "Point", coordinates: lonLat(at, extras.height) }, extras);
+export const pointFeature = (
+  id: string,
+  kind: FeatureKind,
+  at: Point,
+  extras: Extras & { readonly height?: number } = {},
+): Feature => feature(id, kind, { type: "Point", coordinates: lonLat(at, extras.height) }, extras);
 
-export const lineFeature = (id: string, kind: FeatureKind, path: readonly Point[], extras: Extras & { readonly heights?: readonly number[] } = {}): Feature =>
+export const lineFeature = (
+  id: string,
+  kind: FeatureKind,
+  path: readonly Point[],
+  extras: Extras & { readonly heights?: readonly number[] } = {},
+): Feature =>
   feature(id, kind, { type: "LineString", coordinates: path.map((p, i) => lonLat(p, extras.heights?.[i])) }, extras);
 
 export const areaFeature = (id: string, kind: FeatureKind, ring: readonly Point[], extras: Extras = {}): Feature =>
@@ -52,8 +61,18 @@ export const box = (west: number, south: number, east: number, north: number): P
 ];
 
 export const TEE_SETS: readonly TeeSet[] = [
-  { id: "back", name: "Back", colour: "#203040", ratings: [{ gender: "men", courseRating: 72, bogeyRating: undefined, slopeRating: 130, par: 72 }] },
-  { id: "forward", name: "Forward", colour: "#a05010", ratings: [{ gender: "women", courseRating: 72, bogeyRating: undefined, slopeRating: 126, par: 72 }] },
+  {
+    id: "back",
+    name: "Back",
+    colour: "#203040",
+    ratings: [{ gender: "men", courseRating: 72, bogeyRating: undefined, slopeRating: 130, par: 72 }],
+  },
+  {
+    id: "forward",
+    name: "Forward",
+    colour: "#a05010",
+    ratings: [{ gender: "women", courseRating: 72, bogeyRating: undefined, slopeRating: 126, par: 72 }],
+  },
 ];
 
 export const hole = (features: readonly Feature[], rest: Partial<Hole> = {}): Hole => ({

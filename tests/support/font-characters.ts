@@ -5,7 +5,10 @@ import { sfntFromWoff } from "../../src/site/pictures/woff.ts";
 
 type Tables = (tag: string) => Buffer;
 
-/** Tags of the WOFF 2 directory by number, as far as they are read here (published: W3C WOFF File Format 2.0, section 4.1). */
+/**
+ * Tags of the WOFF 2 directory by number, as far as they are read here (published: W3C WOFF File Format 2.0,
+ * section 4.1).
+ */
 const KNOWN = ["cmap", "head", "hhea", "hmtx", "maxp", "name", "OS/2", "post", "cvt ", "fpgm", "glyf", "loca"];
 
 function woff2Tables(file: Buffer): Tables {
@@ -33,11 +36,13 @@ function woff2Tables(file: Buffer): Tables {
 }
 
 function sfntTables(sfnt: Buffer): Tables {
-  const found = new Map(Array.from({ length: sfnt.readUInt16BE(4) }, (_, i) => {
-    const entry = 12 + 16 * i;
-    const start = sfnt.readUInt32BE(entry + 8);
-    return [sfnt.toString("latin1", entry, entry + 4), sfnt.subarray(start, start + sfnt.readUInt32BE(entry + 12))];
-  }));
+  const found = new Map(
+    Array.from({ length: sfnt.readUInt16BE(4) }, (_, i) => {
+      const entry = 12 + 16 * i;
+      const start = sfnt.readUInt32BE(entry + 8);
+      return [sfnt.toString("latin1", entry, entry + 4), sfnt.subarray(start, start + sfnt.readUInt32BE(entry + 12))];
+    }),
+  );
   return (tag) => found.get(tag)!;
 }
 
@@ -49,7 +54,9 @@ function glyphsOf(cmap: Buffer): Map<number, number> {
     if (sub.readUInt16BE(0) !== 4) continue;
     const segments = sub.readUInt16BE(6) / 2;
     for (let s = 0; s < segments; s++) {
-      const [end, start, delta] = [14, 16 + 2 * segments, 16 + 4 * segments].map((from) => sub.readUInt16BE(from + 2 * s)) as [number, number, number];
+      const [end, start, delta] = [14, 16 + 2 * segments, 16 + 4 * segments].map((from) =>
+        sub.readUInt16BE(from + 2 * s),
+      ) as [number, number, number];
       const rangeAt = 16 + 6 * segments + 2 * s;
       const range = sub.readUInt16BE(rangeAt);
       for (let code = start; code <= end && code < 0xffff; code++) {
@@ -77,6 +84,8 @@ export function advancesOf(path: string): (character: string) => number | undefi
   const [unitsPerEm, metrics] = [tables("head").readUInt16BE(18), tables("hhea").readUInt16BE(34)];
   return (character) => {
     const glyph = glyphs.get(character.codePointAt(0)!);
-    return glyph === undefined ? undefined : tables("hmtx").readUInt16BE(4 * Math.min(glyph, metrics - 1)) / unitsPerEm;
+    return glyph === undefined
+      ? undefined
+      : tables("hmtx").readUInt16BE(4 * Math.min(glyph, metrics - 1)) / unitsPerEm;
   };
 }

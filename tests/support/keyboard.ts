@@ -17,8 +17,14 @@ export async function reachable(page: Page): Promise<{ readonly id: string; read
   await page.evaluate(LOOK);
   return page.evaluate(() => {
     const groups = new Set<string>();
-    return [...document.querySelectorAll<HTMLElement | SVGElement>("a[href], button, input, select, textarea, summary, [tabindex]")]
-      .filter((element) => element.tabIndex >= 0 && !element.matches(":disabled") && element.closest("[inert]") === null)
+    return [
+      ...document.querySelectorAll<HTMLElement | SVGElement>(
+        "a[href], button, input, select, textarea, summary, [tabindex]",
+      ),
+    ]
+      .filter(
+        (element) => element.tabIndex >= 0 && !element.matches(":disabled") && element.closest("[inert]") === null,
+      )
       .filter((element) => element.checkVisibility({ visibilityProperty: true }))
       .filter((element) => {
         if (!(element instanceof HTMLInputElement) || element.type !== "radio") return true;
@@ -29,7 +35,10 @@ export async function reachable(page: Page): Promise<{ readonly id: string; read
       .map((element, i) => {
         element.setAttribute("data-stop", `${i}`);
         element.setAttribute("data-look", lookOf(element));
-        return { id: `${i}`, shown: `${element.tagName} ${element.getAttribute("href") ?? element.textContent.trim().slice(0, 40)}` };
+        return {
+          id: `${i}`,
+          shown: `${element.tagName} ${element.getAttribute("href") ?? element.textContent.trim().slice(0, 40)}`,
+        };
       });
   });
 }
@@ -55,10 +64,17 @@ export async function focusStops(page: Page, most: number): Promise<Stop[]> {
       const element = document.activeElement;
       if (element === null || element === document.body || element === document.documentElement) return undefined;
       const { left, top, right, bottom } = element.getBoundingClientRect();
-      const seen = [0.1, 0.3, 0.5, 0.7, 0.9].some((across) => [0.1, 0.5, 0.9].some((down) => {
-        const hit = document.elementFromPoint(left + (right - left) * across, top + (bottom - top) * down);
-        return hit !== null && (element.contains(hit) || hit.contains(element) && hit !== document.body && hit !== document.documentElement || hit.closest("label")?.contains(element) === true);
-      }));
+      const seen = [0.1, 0.3, 0.5, 0.7, 0.9].some((across) =>
+        [0.1, 0.5, 0.9].some((down) => {
+          const hit = document.elementFromPoint(left + (right - left) * across, top + (bottom - top) * down);
+          return (
+            hit !== null &&
+            (element.contains(hit) ||
+              (hit.contains(element) && hit !== document.body && hit !== document.documentElement) ||
+              hit.closest("label")?.contains(element) === true)
+          );
+        }),
+      );
       return {
         id: element.getAttribute("data-stop") ?? undefined,
         shown: `${element.tagName} ${element.getAttribute("href") ?? element.textContent.trim().slice(0, 40)}`,

@@ -26,7 +26,11 @@ function world([longitude, latitude]: readonly [number, number], zoom: number): 
 }
 
 /** Pixels from the view's upper left corner. */
-export function pixelOf(position: readonly [number, number], { center, zoom, bearing }: Camera, { width, height }: View): { readonly x: number; readonly y: number } {
+export function pixelOf(
+  position: readonly [number, number],
+  { center, zoom, bearing }: Camera,
+  { width, height }: View,
+): { readonly x: number; readonly y: number } {
   const [x, y] = world(position, zoom);
   const [centreX, centreY] = world(center, zoom);
   const turn = (-bearing * Math.PI) / 180;

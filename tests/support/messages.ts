@@ -31,7 +31,11 @@ const samplesOf = (argument: Argument, i: number): readonly (string | number | D
 
 /** Every way a message can be asked. */
 export const asked = ({ arguments: all }: Message): Said[] =>
-  [...all].reduce<Said[]>((ways, [name, argument], i) => ways.flatMap((way) => samplesOf(argument, i).map((value) => ({ ...way, [name]: value }))), [{}]);
+  [...all].reduce<Said[]>(
+    (ways, [name, argument], i) =>
+      ways.flatMap((way) => samplesOf(argument, i).map((value) => ({ ...way, [name]: value }))),
+    [{}],
+  );
 
 export const catalogues = loadCatalogues(PROJECT);
 

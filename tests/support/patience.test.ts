@@ -1,4 +1,7 @@
-/** No test waits for a time, holds one against the clock, or has a limit of its own: a busy machine would turn it red. */
+/**
+ * No test waits for a time, holds one against the clock, or has a limit of its own: a busy machine would
+ * turn it red.
+ */
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -13,10 +16,11 @@ const FORBIDDEN: readonly (readonly [RegExp, string])[] = [
   [/performance\.now\(\)|process\.cpuUsage/, "the clock"],
 ];
 
-const faultsIn = (code: string): string[] => FORBIDDEN.flatMap(([pattern, why]) => {
-  const found = pattern.exec(code);
-  return found === null ? [] : [`line ${code.slice(0, found.index).split("\n").length}: ${why}: ${found[0].trim()}`];
-});
+const faultsIn = (code: string): string[] =>
+  FORBIDDEN.flatMap(([pattern, why]) => {
+    const found = pattern.exec(code);
+    return found === null ? [] : [`line ${code.slice(0, found.index).split("\n").length}: ${why}: ${found[0].trim()}`];
+  });
 
 describe("the check itself", () => {
   test.each([
@@ -41,8 +45,17 @@ describe("the check itself", () => {
 });
 
 test("no test has any", () => {
-  const files = readdirSync(join(PROJECT, "tests"), { recursive: true, encoding: "utf8" })
-    .filter((file) => file.endsWith(".ts") && !file.includes("node_modules") && !file.startsWith("bench") && !/support\/patience\b/.test(file));
+  const files = readdirSync(join(PROJECT, "tests"), { recursive: true, encoding: "utf8" }).filter(
+    (file) =>
+      file.endsWith(".ts") &&
+      !file.includes("node_modules") &&
+      !file.startsWith("bench") &&
+      !/support\/patience\b/.test(file),
+  );
   expect(files.length).toBeGreaterThan(100);
-  expect(files.flatMap((file) => faultsIn(readFileSync(join(PROJECT, "tests", file), "utf8")).map((fault) => `${file}: ${fault}`))).toEqual([]);
+  expect(
+    files.flatMap((file) =>
+      faultsIn(readFileSync(join(PROJECT, "tests", file), "utf8")).map((fault) => `${file}: ${fault}`),
+    ),
+  ).toEqual([]);
 });

@@ -24,7 +24,12 @@ const times = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2]
  *
  * @param heightMetres above the ground in the middle of the view, as drawn
  */
-export function tiltedPixelOf(position: readonly [number, number], heightMetres: number, { center, zoom, bearing, pitch }: TiltedCamera, { width, height }: View): { readonly x: number; readonly y: number } {
+export function tiltedPixelOf(
+  position: readonly [number, number],
+  heightMetres: number,
+  { center, zoom, bearing, pitch }: TiltedCamera,
+  { width, height }: View,
+): { readonly x: number; readonly y: number } {
   const frame = frameAt(center);
   const scale = 1 / metresPerPixel(zoom, center[1]);
   const up = directionOfBearing(bearing);

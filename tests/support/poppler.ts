@@ -10,7 +10,11 @@ export type PopplerProgram = "pdffonts" | "pdfimages" | "pdfinfo" | "pdftocairo"
 /** Runs one of poppler's programs and returns what it prints. */
 export function poppler(program: PopplerProgram, args: readonly string[]): string {
   needTools("poppler-utils");
-  return execFileSync(program, args, { encoding: "utf8", maxBuffer: 256 * 1024 * 1024, stdio: ["ignore", "pipe", "pipe"] });
+  return execFileSync(program, args, {
+    encoding: "utf8",
+    maxBuffer: 256 * 1024 * 1024,
+    stdio: ["ignore", "pipe", "pipe"],
+  });
 }
 
 /** Text of some pages, laid out as it stands. */
@@ -26,7 +30,9 @@ export interface PageBoxes {
 export function boxesOf(pdf: string): PageBoxes[] {
   const pages = Number(/^Pages:\s+(\d+)/m.exec(poppler("pdfinfo", [pdf]))?.[1]);
   const pageBoxes: Record<string, readonly number[]>[] = Array.from({ length: pages }, () => ({}));
-  for (const [, page, box, numbers] of poppler("pdfinfo", ["-box", "-f", "1", "-l", `${pages}`, pdf]).matchAll(/^Page\s+(\d+) (\w+Box):\s+(.*)$/gm)) {
+  for (const [, page, box, numbers] of poppler("pdfinfo", ["-box", "-f", "1", "-l", `${pages}`, pdf]).matchAll(
+    /^Page\s+(\d+) (\w+Box):\s+(.*)$/gm,
+  )) {
     pageBoxes[Number(page) - 1]![box!] = numbers!.trim().split(/\s+/).map(Number);
   }
   return pageBoxes;
@@ -39,13 +45,25 @@ export const sizeOf = (box: readonly number[] | undefined): readonly [number, nu
 };
 
 /** A page as vector graphics, in points. */
-export const vectorsOf = (pdf: string, page: number): string => poppler("pdftocairo", ["-svg", "-f", `${page}`, "-l", `${page}`, pdf, "-"]);
+export const vectorsOf = (pdf: string, page: number): string =>
+  poppler("pdftocairo", ["-svg", "-f", `${page}`, "-l", `${page}`, pdf, "-"]);
 
 /** A page as a picture, PNG. */
 export function pictureOf(pdf: string, page: number, dotsPerInch: number): Buffer {
   const folder = mkdtempSync(join(tmpdir(), "marram-page-"));
   try {
-    poppler("pdftoppm", ["-png", "-singlefile", "-r", `${dotsPerInch}`, "-f", `${page}`, "-l", `${page}`, pdf, join(folder, "page")]);
+    poppler("pdftoppm", [
+      "-png",
+      "-singlefile",
+      "-r",
+      `${dotsPerInch}`,
+      "-f",
+      `${page}`,
+      "-l",
+      `${page}`,
+      pdf,
+      join(folder, "page"),
+    ]);
     return readFileSync(join(folder, "page.png"));
   } finally {
     rmSync(folder, { recursive: true, force: true });

@@ -17,12 +17,23 @@ export interface Ended {
 }
 
 /** Runs a script of this project (`src/commands/build.ts`) with Node. */
-export function run(script: string, args: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<Ended> {
+export function run(
+  script: string,
+  args: readonly string[],
+  env: Readonly<Record<string, string>> = {},
+): Promise<Ended> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [join(PROJECT, script), ...args], {
       cwd: PROJECT,
       stdio: ["ignore", "pipe", "pipe"],
-      env: { ...process.env, NO_COLOR: "1", FORCE_COLOR: "0", ASTRO_TELEMETRY_DISABLED: "1", NODE_COMPILE_CACHE: COMPILED, ...env },
+      env: {
+        ...process.env,
+        NO_COLOR: "1",
+        FORCE_COLOR: "0",
+        ASTRO_TELEMETRY_DISABLED: "1",
+        NODE_COMPILE_CACHE: COMPILED,
+        ...env,
+      },
     });
     let stdout = "";
     let stderr = "";
@@ -36,7 +47,20 @@ export function run(script: string, args: readonly string[], env: Readonly<Recor
 /** Every file below a folder with a hash of its bytes. */
 export async function fingerprint(folder: string): Promise<Record<string, string>> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name)).sort();
-  const hashes = await Promise.all(files.map(async (file) => [relative(folder, file), createHash("sha256").update(await readFile(file)).digest("hex")] as const));
+  const files = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
+  const hashes = await Promise.all(
+    files.map(
+      async (file) =>
+        [
+          relative(folder, file),
+          createHash("sha256")
+            .update(await readFile(file))
+            .digest("hex"),
+        ] as const,
+    ),
+  );
   return Object.fromEntries(hashes);
 }

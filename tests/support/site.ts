@@ -21,19 +21,25 @@ export function filesOf(folder: string): string[] {
 
 /** Addresses of the pages of a built site: `""`, `tarvay/`, `tarvay/1/` and so on; `404.html` as itself. */
 export const pagesOf = (folder: string): string[] =>
-  filesOf(folder).filter((file) => file.endsWith(".html")).map((file) => file.replace(/(^|\/)index\.html$/, "$1"));
+  filesOf(folder)
+    .filter((file) => file.endsWith(".html"))
+    .map((file) => file.replace(/(^|\/)index\.html$/, "$1"));
 
 /** Serves a folder under a base path and nothing outside it. */
-export async function serve(folder: string, base: string): Promise<{ readonly site: ServedSite; close(): Promise<void> }> {
+export async function serve(
+  folder: string,
+  base: string,
+): Promise<{ readonly site: ServedSite; close(): Promise<void> }> {
   const server = guideServer({ folder, base });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const address = server.address();
   if (address === null || typeof address === "string") throw new Error("The test server has no port.");
   return {
     site: { origin: `http://127.0.0.1:${address.port}`, base, folder },
-    close: () => new Promise((resolve) => {
-      server.closeAllConnections();
-      server.close(() => resolve());
-    }),
+    close: () =>
+      new Promise((resolve) => {
+        server.closeAllConnections();
+        server.close(() => resolve());
+      }),
   };
 }

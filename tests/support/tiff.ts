@@ -16,9 +16,18 @@ const SIZE = { 2: 1, 3: 2, 4: 4, 12: 8 } as const;
 /** One band of 32-bit floats, a metre apart, UTM zone 29, its upper left corner 500,000 E 6,261,000 N. */
 export function tiffBytes({ columns, rows, strips, rowsPerStrip, compression = 1, fields = [] }: TiffToWrite): Buffer {
   const all = new Map<number, readonly [2 | 3 | 4 | 12, readonly number[] | string]>([
-    [256, [4, [columns]]], [257, [4, [rows]]], [258, [3, [32]]], [259, [3, [compression]]], [262, [3, [1]]],
-    [273, [4, strips.map(() => 0)]], [277, [3, [1]]], [278, [4, [rowsPerStrip]]], [279, [4, strips.map((strip) => strip.length)]], [339, [3, [3]]],
-    [33550, [12, [1, 1, 0]]], [33922, [12, [0, 0, 0, 500_000, 6_261_000, 0]]],
+    [256, [4, [columns]]],
+    [257, [4, [rows]]],
+    [258, [3, [32]]],
+    [259, [3, [compression]]],
+    [262, [3, [1]]],
+    [273, [4, strips.map(() => 0)]],
+    [277, [3, [1]]],
+    [278, [4, [rowsPerStrip]]],
+    [279, [4, strips.map((strip) => strip.length)]],
+    [339, [3, [3]]],
+    [33550, [12, [1, 1, 0]]],
+    [33922, [12, [0, 0, 0, 500_000, 6_261_000, 0]]],
     [34735, [3, [1, 1, 0, 3, 1024, 0, 1, 1, 1025, 0, 1, 1, 3072, 0, 1, 32629]]],
   ]);
   for (const [tag, type, values] of fields) all.set(tag, [type, values]);

@@ -21,7 +21,8 @@ const TOOLS = {
 
 export type ToolPackage = keyof typeof TOOLS;
 
-const isThere = ({ program: [name, ...args] }: Tool): boolean => spawnSync(name, args, { stdio: "ignore" }).status === 0;
+const isThere = ({ program: [name, ...args] }: Tool): boolean =>
+  spawnSync(name, args, { stdio: "ignore" }).status === 0;
 
 const found = new Set<ToolPackage>();
 
@@ -31,7 +32,9 @@ export function needTools(...packages: readonly ToolPackage[]): void {
   if (missing.length > 0) aptInstall(missing);
   const still = missing.filter((name) => !isThere(TOOLS[name]));
   if (still.length > 0) {
-    throw new Error(`These tests ${still.map((name) => TOOLS[name].what).join(" and ")}, which is not here. Install it: apt-get install ${still.join(" ")}`);
+    throw new Error(
+      `These tests ${still.map((name) => TOOLS[name].what).join(" and ")}, which is not here. Install it: apt-get install ${still.join(" ")}`,
+    );
   }
   for (const name of packages) found.add(name);
 }

@@ -1,4 +1,7 @@
-/** What a club writes is text wherever a tip prints it: names of features and of tee sets, and nothing of them is markup. */
+/**
+ * What a club writes is text wherever a tip prints it: names of features and of tee sets, and nothing of
+ * them is markup.
+ */
 import { describe, expect, test } from "vitest";
 import { measureCourse } from "../../src/measure/course.ts";
 import type { MeasuredHole } from "../../src/measure/types.ts";
@@ -7,10 +10,21 @@ import { renderTip } from "../../src/tell/tip.ts";
 import { HOSTILE } from "../draw/fixture.ts";
 import { areaFeature, box, course, hole, lineFeature, pointFeature, TEE_SETS } from "../support/flat-course.ts";
 
-/** A hole whose names all carry what HTML must escape, each with a mark of its own; it rises 6 m, and 4 m from the forward tee. */
+/**
+ * A hole whose names all carry what HTML must escape, each with a mark of its own; it rises 6 m, and 4 m
+ * from the forward tee.
+ */
 function hostileHole(markdown: string): MeasuredHole {
   const features = [
-    lineFeature("line", "line-of-play", [[0, 0], [0, 398]], { heights: [10, 16] }),
+    lineFeature(
+      "line",
+      "line-of-play",
+      [
+        [0, 0],
+        [0, 398],
+      ],
+      { heights: [10, 16] },
+    ),
     pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back", height: 10 }),
     pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 20 }),
     pointFeature("light", "landmark", [30, 700], { name: `light ${HOSTILE}` }),
@@ -19,15 +33,28 @@ function hostileHole(markdown: string): MeasuredHole {
     areaFeature("pond", "water", box(-30, 100, 30, 120), { name: `pond ${HOSTILE}` }),
   ];
   const tees = TEE_SETS.map((tee) => ({ ...tee, name: `${tee.id} ${HOSTILE}` }));
-  return measureCourse(course([hole(features, { tip: { markdown, place: { file: "test", line: 1, column: 1 } } })], { tees })).holes[0]!;
+  return measureCourse(
+    course([hole(features, { tip: { markdown, place: { file: "test", line: 1, column: 1 } } })], { tees }),
+  ).holes[0]!;
 }
 
-const rendered = (markdown: string, tee?: string): string => renderTip(hostileHole(markdown), { units: "yards", idPrefix: "f", words: words("en").tell, ...(tee === undefined ? {} : { tee }) }).html;
+const rendered = (markdown: string, tee?: string): string =>
+  renderTip(hostileHole(markdown), {
+    units: "yards",
+    idPrefix: "f",
+    words: words("en").tell,
+    ...(tee === undefined ? {} : { tee }),
+  }).html;
 
 /** Text between tags, as a reader sees it. */
-const textOf = (html: string): string => html
-  .replaceAll(/<[^>]*>/g, "\u0000")
-  .replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&quot;", '"').replaceAll("&#39;", "'").replaceAll("&amp;", "&");
+const textOf = (html: string): string =>
+  html
+    .replaceAll(/<[^>]*>/g, "\u0000")
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&#39;", "'")
+    .replaceAll("&amp;", "&");
 
 describe.each([undefined, "forward"])("shown from the tee set %s", (tee) => {
   test.each([
@@ -54,5 +81,8 @@ test("what stands in an attribute comes back as it was", () => {
   const html = rendered(":carry[pond]");
   const attributes = [...html.matchAll(/ data-metres="([^"]*)"/g)];
   expect(attributes).toHaveLength(1);
-  expect(Object.keys(JSON.parse(attributes[0]![1]!.replaceAll("&quot;", '"')) as Record<string, number>)).toEqual(["back", "forward"]);
+  expect(Object.keys(JSON.parse(attributes[0]![1]!.replaceAll("&quot;", '"')) as Record<string, number>)).toEqual([
+    "back",
+    "forward",
+  ]);
 });

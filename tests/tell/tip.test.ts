@@ -8,7 +8,10 @@ import { areaFeature, box, course, hole, lineFeature, pointFeature } from "../su
 import { words } from "../../src/site/language/words.ts";
 
 const FEATURES = [
-  lineFeature("line", "line-of-play", [[0, 0], [0, 398]]),
+  lineFeature("line", "line-of-play", [
+    [0, 0],
+    [0, 398],
+  ]),
   pointFeature("tee-back", "tee-marker", [0, 0], { tee: "back", height: 10 }),
   pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 12 }),
   pointFeature("light", "landmark", [30, 700], { name: "Harbour light" }),
@@ -17,16 +20,33 @@ const FEATURES = [
   areaFeature("green", "green", box(-10, 385, 10, 415)),
   areaFeature("fairway", "fairway", box(-15, 150, 15, 370)),
   areaFeature("pond", "water", box(-30, 100, 30, 120), { name: "Mill & Pond" }),
-  lineFeature("burn", "penalty-area-red", [[-80, 250], [80, 250], [80, 330], [-80, 330]], { widthMetres: 2, name: "the burn" }),
+  lineFeature(
+    "burn",
+    "penalty-area-red",
+    [
+      [-80, 250],
+      [80, 250],
+      [80, 330],
+      [-80, 330],
+    ],
+    { widthMetres: 2, name: "the burn" },
+  ),
   areaFeature("left-trap", "bunker", box(-20, 200, -12, 206), { name: "Long Tom" }),
   areaFeature("right-trap", "bunker", box(12, 200, 20, 206), { name: "Short Tom" }),
 ];
 
 const withTip = (markdown: string): MeasuredHole =>
-  measureCourse(course([hole(FEATURES, { tip: { markdown, place: { file: "tarvay/holes/01-test.md", line: 12, column: 1 } } })])).holes[0]!;
+  measureCourse(
+    course([hole(FEATURES, { tip: { markdown, place: { file: "tarvay/holes/01-test.md", line: 12, column: 1 } } })]),
+  ).holes[0]!;
 
 const text = (markdown: string, tee?: string): string =>
-  renderTip(withTip(markdown), { units: "yards", idPrefix: "f", words: words("en").tell, ...(tee === undefined ? {} : { tee }) }).text;
+  renderTip(withTip(markdown), {
+    units: "yards",
+    idPrefix: "f",
+    words: words("en").tell,
+    ...(tee === undefined ? {} : { tee }),
+  }).text;
 
 /** Yards of a length in metres, as printed; worked out here, not by the code under test. */
 const yd = (metres: number): string => `${Math.round(metres / 0.9144)}\u00a0yd`;
@@ -62,10 +82,29 @@ describe("each figure prints what the ground says", () => {
 
   test("a rise is up to a higher green and down to a lower one, from each tee by its own height", () => {
     // The green stands at 16 m, the back tee at 10 m, the forward tee at 20 m: 19.7 ft up and 13.1 ft down.
-    const uneven = FEATURES.map((one) => (one.id === "tee-forward" ? pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 20 }) : one))
-      .map((one) => (one.id === "line" ? lineFeature("line", "line-of-play", [[0, 0], [0, 398]], { heights: [10, 16] }) : one));
-    const rise = (tee: string): string => renderTip(
-      measureCourse(course([hole(uneven, { tip: { markdown: ":rise", place: { file: "t", line: 1, column: 1 } } })])).holes[0]!, { units: "yards", idPrefix: "f", words: words("en").tell, tee }).text;
+    const uneven = FEATURES.map((one) =>
+      one.id === "tee-forward"
+        ? pointFeature("tee-forward", "tee-marker", [0, 50], { tee: "forward", height: 20 })
+        : one,
+    ).map((one) =>
+      one.id === "line"
+        ? lineFeature(
+            "line",
+            "line-of-play",
+            [
+              [0, 0],
+              [0, 398],
+            ],
+            { heights: [10, 16] },
+          )
+        : one,
+    );
+    const rise = (tee: string): string =>
+      renderTip(
+        measureCourse(course([hole(uneven, { tip: { markdown: ":rise", place: { file: "t", line: 1, column: 1 } } })]))
+          .holes[0]!,
+        { units: "yards", idPrefix: "f", words: words("en").tell, tee },
+      ).text;
     expect([rise("back"), rise("forward")]).toEqual(["20\u00a0ft up", "13\u00a0ft down"]);
   });
 
@@ -86,17 +125,25 @@ describe("each figure prints what the ground says", () => {
 });
 
 describe("the page holds more than the number", () => {
-  const { html } = renderTip(withTip("Carry :carry[pond]{on=line}, then aim at :aim[light]."), { units: "yards", idPrefix: "f", words: words("en").tell });
+  const { html } = renderTip(withTip("Carry :carry[pond]{on=line}, then aim at :aim[light]."), {
+    units: "yards",
+    idPrefix: "f",
+    words: words("en").tell,
+  });
 
   test("both units are read aloud, one is seen", () => {
-    expect(html).toContain('<span aria-hidden="true" data-shown>132\u00a0yd</span><span class="visually-hidden" data-spoken>132 yards, 120 metres</span>');
+    expect(html).toContain(
+      '<span aria-hidden="true" data-shown>132\u00a0yd</span><span class="visually-hidden" data-spoken>132 yards, 120 metres</span>',
+    );
   });
 
   test("the meaning opens without a script, and says from where", () => {
     expect(html).toContain('popovertarget="f-1"');
     expect(html).toMatch(/<span popover class="figure-meaning" id="f-1">.*to be past Mill &amp; Pond/);
     // A phrase for each tee set, the shown one's alone to be seen.
-    expect(html).toMatch(/Mill &amp; Pond<span data-for-tee="back">, from the Back tee<\/span><span data-for-tee="forward" hidden>, from the Forward tee<\/span>\./);
+    expect(html).toMatch(
+      /Mill &amp; Pond<span data-for-tee="back">, from the Back tee<\/span><span data-for-tee="forward" hidden>, from the Forward tee<\/span>\./,
+    );
   });
 
   test("every tee set's metres are there for the settings script", () => {
@@ -109,19 +156,42 @@ describe("the page holds more than the number", () => {
 
 describe("what a tip may hold", () => {
   test("raw HTML prints as text and never runs", () => {
-    const { html } = renderTip(withTip('A <b>bold</b> <img src=x onerror="alert(1)"> <script>alert(1)</script>'), { units: "yards", idPrefix: "f", words: words("en").tell });
+    const { html } = renderTip(withTip('A <b>bold</b> <img src=x onerror="alert(1)"> <script>alert(1)</script>'), {
+      units: "yards",
+      idPrefix: "f",
+      words: words("en").tell,
+    });
     expect(html).not.toMatch(/<(?:b|img|script)\b/);
   });
 
-  for (const url of ["javascript:alert(1)", "data:text/html,x", "vbscript:x", "JaVaScRiPt:alert(1)", "//elsewhere.example/x", "file:///etc/passwd"]) {
+  for (const url of [
+    "javascript:alert(1)",
+    "data:text/html,x",
+    "vbscript:x",
+    "JaVaScRiPt:alert(1)",
+    "//elsewhere.example/x",
+    "file:///etc/passwd",
+  ]) {
     test(`a link to ${url} is not made`, () => {
-      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f", words: words("en").tell }).html).not.toContain("<a ");
+      expect(
+        renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f", words: words("en").tell }).html,
+      ).not.toContain("<a ");
     });
   }
 
-  for (const url of ["https://club.example/", "mailto:pro@club.example", "tel:+44123", "../2/", "/card/", "#plate", "map/"]) {
+  for (const url of [
+    "https://club.example/",
+    "mailto:pro@club.example",
+    "tel:+44123",
+    "../2/",
+    "/card/",
+    "#plate",
+    "map/",
+  ]) {
     test(`a link to ${url} is made`, () => {
-      expect(renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f", words: words("en").tell }).html).toContain("<a ");
+      expect(
+        renderTip(withTip(`[here](${url})`), { units: "yards", idPrefix: "f", words: words("en").tell }).html,
+      ).toContain("<a ");
     });
   }
 
@@ -176,7 +246,11 @@ describe("mistakes are told with their place and what to type", () => {
 
 describe("where nothing can be carried", () => {
   const told = (features: readonly Feature[], figure: string): string => {
-    const of = measureCourse(course([hole([...FEATURES, ...features], { tip: { markdown: figure, place: { file: "t.md", line: 1, column: 1 } } })])).holes[0]!;
+    const of = measureCourse(
+      course([
+        hole([...FEATURES, ...features], { tip: { markdown: figure, place: { file: "t.md", line: 1, column: 1 } } }),
+      ]),
+    ).holes[0]!;
     const [, target] = /\[([a-z-]+)\]/.exec(figure)!;
     const options = /on=line/.test(figure) ? { on: "line" } : {};
     const name = figure.slice(1, figure.indexOf("["));
@@ -185,32 +259,77 @@ describe("where nothing can be carried", () => {
   };
 
   test("a boundary: the reach can be written instead", () => {
-    expect(told([lineFeature("fence", "out-of-bounds", [[-40, 200], [40, 210]], { name: "the fence" })], ":carry[fence]"))
-      .toBe("the fence is out of bounds, and nobody plays from beyond it, so there is no carry; :reach[fence] tells how far it is to its edge");
+    expect(
+      told(
+        [
+          lineFeature(
+            "fence",
+            "out-of-bounds",
+            [
+              [-40, 200],
+              [40, 210],
+            ],
+            { name: "the fence" },
+          ),
+        ],
+        ":carry[fence]",
+      ),
+    ).toBe(
+      "the fence is out of bounds, and nobody plays from beyond it, so there is no carry; :reach[fence] tells how far it is to its edge",
+    );
   });
 
   test("water round the green: the carry to dry land on the line can", () => {
-    const moat = areaFeature("moat", "water", [[-60, 340], [60, 340], [60, 460], [18, 460], [18, 370], [-60, 370]], { name: "the Moat" });
+    const moat = areaFeature(
+      "moat",
+      "water",
+      [
+        [-60, 340],
+        [60, 340],
+        [60, 460],
+        [18, 460],
+        [18, 370],
+        [-60, 370],
+      ],
+      { name: "the Moat" },
+    );
     expect(told([moat], ":carry[moat]")).toBe(
       "the Moat lies in front of the green and goes on beside or behind it, so no carry is past all of it; " +
-        ":carry[moat]{on=line} tells the carry to dry land on the line of play, :reach[moat] tells how far it is to its edge");
+        ":carry[moat]{on=line} tells the carry to dry land on the line of play, :reach[moat] tells how far it is to its edge",
+    );
     expect(told([moat], ":carry[moat]{on=line}")).toBe("length");
   });
 
   test("what runs on past the green: to stay short of it", () => {
-    expect(told([areaFeature("sea", "water", box(12, 90, 90, 700), { name: "the Sea" })], ":carry[sea]"))
-      .toBe("the Sea runs on past the green from the Back tee, so it has no far side to carry to; lay up short of it: :reach[sea] tells how far it is to its edge");
+    expect(told([areaFeature("sea", "water", box(12, 90, 90, 700), { name: "the Sea" })], ":carry[sea]")).toBe(
+      "the Sea runs on past the green from the Back tee, so it has no far side to carry to; lay up short of it: :reach[sea] tells how far it is to its edge",
+    );
   });
 
   test("every remedy that is named works when it is written", () => {
     for (const features of [
-      [lineFeature("it", "out-of-bounds", [[-40, 200], [40, 210]])],
+      [
+        lineFeature("it", "out-of-bounds", [
+          [-40, 200],
+          [40, 210],
+        ]),
+      ],
       [areaFeature("it", "water", box(12, 90, 90, 700))],
-      [areaFeature("it", "water", [[-60, 340], [60, 340], [60, 460], [18, 460], [18, 370], [-60, 370]])],
+      [
+        areaFeature("it", "water", [
+          [-60, 340],
+          [60, 340],
+          [60, 460],
+          [18, 460],
+          [18, 370],
+          [-60, 370],
+        ]),
+      ],
       [areaFeature("it", "water", box(-60, 340, 60, 700))],
     ]) {
       const problem = told(features, ":carry[it]");
-      for (const [written] of problem.matchAll(/:[a-z]+\[it\](?:\{[^}]*\})?/g)) expect(told(features, written), written).toBe("length");
+      for (const [written] of problem.matchAll(/:[a-z]+\[it\](?:\{[^}]*\})?/g))
+        expect(told(features, written), written).toBe("length");
     }
   });
 });

@@ -29,7 +29,9 @@ describe("contoursOf", () => {
   it("encloses the hill's areas: 2 pi sigma² ln(top / level), within 0.5 %", () => {
     for (const { heightMetres, points, closed } of contoursOf(gridOfField(hill), { intervalMetres: 1 })) {
       if (!closed || heightMetres > 9) continue;
-      expect(Math.abs(areaOf(points) / (2 * Math.PI * HILL_SIGMA ** 2 * Math.log(10 / heightMetres)) - 1)).toBeLessThan(0.005);
+      expect(
+        Math.abs(areaOf(points) / (2 * Math.PI * HILL_SIGMA ** 2 * Math.log(10 / heightMetres)) - 1),
+      ).toBeLessThan(0.005);
     }
   });
 
@@ -61,7 +63,11 @@ describe("contoursOf", () => {
       const to: Point = x(0) <= 300 ? [x(0), 0] : [300, y(300)];
       expect(lengthOf(points)).toBeCloseTo(Math.hypot(to[0] - from[0], to[1] - from[1]), 2);
     }
-    const big = gridOf({ west: -200, south: -200, east: 200, north: 200 }, 1, ([x, y]) => 40 - 0.2 * Math.hypot(x + 0.3, y));
+    const big = gridOf(
+      { west: -200, south: -200, east: 200, north: 200 },
+      1,
+      ([x, y]) => 40 - 0.2 * Math.hypot(x + 0.3, y),
+    );
     const ring = contoursOf(big, { intervalMetres: 10 }).filter(({ heightMetres }) => heightMetres === 10);
     expect(ring).toHaveLength(1);
     expect(ring[0]!.closed).toBe(true);
@@ -82,7 +88,9 @@ describe("contoursOf", () => {
 
   it("keeps a ring in one piece when unknown ground bites into it", () => {
     const grid = gridOf(FIELD, 1, (point) => (point[0] === 30 && point[1] === 0 ? undefined : cone(point)));
-    const [line, ...others] = contoursOf(grid, { intervalMetres: 24 }).filter(({ heightMetres }) => heightMetres === 24);
+    const [line, ...others] = contoursOf(grid, { intervalMetres: 24 }).filter(
+      ({ heightMetres }) => heightMetres === 24,
+    );
     expect(others).toEqual([]);
     expect(line!.closed).toBe(false);
     expect(lengthOf(line!.points)).toBeGreaterThan(2 * Math.PI * 30 - 5);
@@ -94,11 +102,18 @@ describe("contoursOf", () => {
       expect(points.length).toBeGreaterThan(1);
       points.slice(1).forEach((point, i) => expect(point).not.toEqual(points[i]));
     }
-    expect(contoursOf(gridOfField(() => 5), { intervalMetres: 1 })).toEqual([]);
+    expect(
+      contoursOf(
+        gridOfField(() => 5),
+        { intervalMetres: 1 },
+      ),
+    ).toEqual([]);
   });
 
   it("counts levels from a base", () => {
-    const levels = contoursOf(gridOfField(plane), { intervalMetres: 2, baseMetres: 0.5 }).map(({ heightMetres }) => heightMetres);
+    const levels = contoursOf(gridOfField(plane), { intervalMetres: 2, baseMetres: 0.5 }).map(
+      ({ heightMetres }) => heightMetres,
+    );
     expect(levels).toEqual([16.5, 18.5, 20.5, 22.5]);
   });
 
@@ -122,7 +137,12 @@ describe("contoursOf", () => {
   });
 
   it("draws nothing on unknown ground and refuses an interval of 0", () => {
-    expect(contoursOf(gridOfField(() => undefined), { intervalMetres: 1 })).toEqual([]);
+    expect(
+      contoursOf(
+        gridOfField(() => undefined),
+        { intervalMetres: 1 },
+      ),
+    ).toEqual([]);
     expect(() => contoursOf(gridOfField(hill), { intervalMetres: 0 })).toThrow("interval above 0");
   });
 
@@ -136,9 +156,16 @@ describe("contours within an area", () => {
   it("are those of the whole grid, cut: levels that do not reach the area are only left out sooner", () => {
     const grid = gridOfField(hill);
     for (const area of [disc([22, -11], 9), rectangle(-40, -55, 3, -12), disc([0, 0], 7)]) {
-      const cut = contoursOf(grid, { intervalMetres: 0.25 }).flatMap(({ heightMetres, points }) => clipLine(points, area).map((part) => ({ heightMetres, points: part })));
+      const cut = contoursOf(grid, { intervalMetres: 0.25 }).flatMap(({ heightMetres, points }) =>
+        clipLine(points, area).map((part) => ({ heightMetres, points: part })),
+      );
       expect(cut.length).toBeGreaterThan(0);
-      expect(contoursOf(grid, { intervalMetres: 0.25, within: area }).map(({ heightMetres, points }) => ({ heightMetres, points }))).toEqual(cut);
+      expect(
+        contoursOf(grid, { intervalMetres: 0.25, within: area }).map(({ heightMetres, points }) => ({
+          heightMetres,
+          points,
+        })),
+      ).toEqual(cut);
     }
   });
 });

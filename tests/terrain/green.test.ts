@@ -40,8 +40,16 @@ describe("fitPlane and tiltOf", () => {
     const spot = (x: number, y: number, heightMetres: number) => ({ point: [x, y] as const, heightMetres });
     expect(fitPlane([spot(0, 0, 1), spot(1, 0, 2)])).toBeUndefined();
     expect(fitPlane([spot(0, 0, 1), spot(1, 1, 2), spot(3, 3, 5)])).toBeUndefined();
-    expect(fitPlane([spot(0, 0, 1), spot(1, 0, 2), spot(0, 1, 4)])!.gradient).toEqual({ east: expect.closeTo(1), north: expect.closeTo(3) });
-    expect(tiltOf(gridOfField(() => undefined), green)).toBeUndefined();
+    expect(fitPlane([spot(0, 0, 1), spot(1, 0, 2), spot(0, 1, 4)])!.gradient).toEqual({
+      east: expect.closeTo(1),
+      north: expect.closeTo(3),
+    });
+    expect(
+      tiltOf(
+        gridOfField(() => undefined),
+        green,
+      ),
+    ).toBeUndefined();
     expect(spotsIn(gridOfField(plane), disc([500, 0], 5))).toEqual([]);
   });
 
@@ -57,19 +65,31 @@ describe("fitPlane and tiltOf", () => {
 
 describe("tiersOf", () => {
   /** A step of some height across a line of some bearing, smooth over a breadth, on a tilted plane. */
-  const stepped = (step: number, upBearing: number, at = 0, breadth = 3, tilt = 0.015) => (point: Point): number => {
-    const along = dot(point, directionOfBearing(upBearing)) - at;
-    const t = Math.min(1, Math.max(0, along / breadth + 0.5));
-    return 10 + step * t * t * (3 - 2 * t) + tilt * point[0] - 0.5 * tilt * point[1];
-  };
+  const stepped =
+    (step: number, upBearing: number, at = 0, breadth = 3, tilt = 0.015) =>
+    (point: Point): number => {
+      const along = dot(point, directionOfBearing(upBearing)) - at;
+      const t = Math.min(1, Math.max(0, along / breadth + 0.5));
+      return 10 + step * t * t * (3 - 2 * t) + tilt * point[0] - 0.5 * tilt * point[1];
+    };
 
-  it.each([[0.6, 0, 0], [0.9, 65, 3], [0.5, 190, -2], [1.2, 300, 4]])("finds a step of %f m rising toward %f, %f m off the middle", (step, bearing, at) => {
+  it.each([
+    [0.6, 0, 0],
+    [0.9, 65, 3],
+    [0.5, 190, -2],
+    [1.2, 300, 4],
+  ])("finds a step of %f m rising toward %f, %f m off the middle", (step, bearing, at) => {
     const tiers = tiersOf(gridOfField(stepped(step, bearing, at)), green)!;
     expect(Math.abs(tiers.stepMetres - step)).toBeLessThan(0.12 * step + 0.02);
     expect(Math.abs(((tiers.upDegrees - bearing + 540) % 360) - 180)).toBeLessThanOrEqual(8);
     expect(Math.abs(dot(tiers.bank.point, directionOfBearing(bearing)) - at)).toBeLessThan(1);
     expect(tiers.upper.share + tiers.lower.share).toBeCloseTo(1);
-    expect(dot([tiers.upper.centre[0] - tiers.lower.centre[0], tiers.upper.centre[1] - tiers.lower.centre[1]], directionOfBearing(bearing))).toBeGreaterThan(8);
+    expect(
+      dot(
+        [tiers.upper.centre[0] - tiers.lower.centre[0], tiers.upper.centre[1] - tiers.lower.centre[1]],
+        directionOfBearing(bearing),
+      ),
+    ).toBeGreaterThan(8);
   });
 
   it.each([
@@ -91,21 +111,33 @@ describe("tiersOf", () => {
     const noise = (): number => ((seed = (seed * 16807) % 2147483647) / 2147483647 - 0.5) * 0.1;
     const grid = gridOfField((point) => stepped(0.6, 120)(point) + noise());
     expect(Math.abs(tiersOf(grid, green)!.stepMetres - 0.6)).toBeLessThan(0.12);
-    expect(tiersOf(gridOfField((point) => plane(point) + noise()), green)).toBeUndefined();
+    expect(
+      tiersOf(
+        gridOfField((point) => plane(point) + noise()),
+        green,
+      ),
+    ).toBeUndefined();
   });
 
   it("is silent where the ground is unknown", () => {
-    expect(tiersOf(gridOfField(() => undefined), green)).toBeUndefined();
+    expect(
+      tiersOf(
+        gridOfField(() => undefined),
+        green,
+      ),
+    ).toBeUndefined();
   });
 });
 
 describe("falseFrontOf", () => {
   const north: Point = [0, 1];
   /** Rises `front` % over the first `depth` metres from y = -14, then `back` %. */
-  const fronted = (front: number, depth: number, back: number) => ([, y]: Point): number => {
-    const into = Math.max(0, y + 14);
-    return 5 + (front / 100) * Math.min(into, depth) + (back / 100) * Math.max(0, into - depth);
-  };
+  const fronted =
+    (front: number, depth: number, back: number) =>
+    ([, y]: Point): number => {
+      const into = Math.max(0, y + 14);
+      return 5 + (front / 100) * Math.min(into, depth) + (back / 100) * Math.max(0, into - depth);
+    };
 
   it("measures how far it reaches and how steep it is", () => {
     const front = falseFrontOf(gridOfField(fronted(12, 5, 1), 0.5), rectangle(-10, -14, 10, 14), north)!;
@@ -135,16 +167,22 @@ describe("falseFrontOf", () => {
 });
 
 describe("belowTheHole", () => {
-  it.each([[0, "short"], [180, "long"], [90, "left"], [270, "right"]] as const)(
-    "played toward %d on ground that falls south is %s",
-    (bearing, side) => {
-      const below = belowTheHole(gridOfField(([, y]) => 5 + 0.03 * y), [2, 3], directionOfBearing(bearing))!;
-      expect(below.percent).toBeCloseTo(3, 3);
-      expect(below.downhillDegrees).toBeCloseTo(180, 2);
-      // South is behind a player going north, ahead of one going south, right of one going east.
-      expect(below.side).toBe(bearing === 90 ? "right" : bearing === 270 ? "left" : side);
-    },
-  );
+  it.each([
+    [0, "short"],
+    [180, "long"],
+    [90, "left"],
+    [270, "right"],
+  ] as const)("played toward %d on ground that falls south is %s", (bearing, side) => {
+    const below = belowTheHole(
+      gridOfField(([, y]) => 5 + 0.03 * y),
+      [2, 3],
+      directionOfBearing(bearing),
+    )!;
+    expect(below.percent).toBeCloseTo(3, 3);
+    expect(below.downhillDegrees).toBeCloseTo(180, 2);
+    // South is behind a player going north, ahead of one going south, right of one going east.
+    expect(below.side).toBe(bearing === 90 ? "right" : bearing === 270 ? "left" : side);
+  });
 
   it("follows the ground about the hole, not the green's: round a hill it always points outward", () => {
     const grid = gridOfField(cone);
@@ -157,7 +195,19 @@ describe("belowTheHole", () => {
   });
 
   it("says nothing on level or unknown ground", () => {
-    expect(belowTheHole(gridOfField(([x]) => 0.009 * x), [0, 0], [0, 1])).toBeUndefined();
-    expect(belowTheHole(gridOf(FIELD, 1, () => undefined), [0, 0], [0, 1])).toBeUndefined();
+    expect(
+      belowTheHole(
+        gridOfField(([x]) => 0.009 * x),
+        [0, 0],
+        [0, 1],
+      ),
+    ).toBeUndefined();
+    expect(
+      belowTheHole(
+        gridOf(FIELD, 1, () => undefined),
+        [0, 0],
+        [0, 1],
+      ),
+    ).toBeUndefined();
   });
 });

@@ -38,14 +38,23 @@ describe("cropTo", () => {
   it("keeps every height where it stood", () => {
     const part = cropTo(grid, { west: 3.2, south: -9.5, east: 20.7, north: 4.1 });
     expect(boundsOf(part)).toEqual({ west: 3, south: -10, east: 21, north: 5 });
-    for (const point of [[3, 5], [10.4, 0.3], [21, -10]] as const) {
+    for (const point of [
+      [3, 5],
+      [10.4, 0.3],
+      [21, -10],
+    ] as const) {
       expect(heightAt(part, point)).toBeCloseTo(plane(point), 4);
     }
   });
 
   it("stops at the grid's own edges", () => {
     expect(boundsOf(cropTo(grid, { west: 55, south: -99, east: 99, north: 99 }))).toEqual({ ...FIELD, west: 55 });
-    expect(boundsOf(cropTo(grid, { west: 60, south: -60, east: 60, north: -60 }))).toEqual({ west: 59, south: -60, east: 60, north: -59 });
+    expect(boundsOf(cropTo(grid, { west: 60, south: -60, east: 60, north: -60 }))).toEqual({
+      west: 59,
+      south: -60,
+      east: 60,
+      north: -59,
+    });
   });
 
   it("refuses a rectangle off the grid", () => {

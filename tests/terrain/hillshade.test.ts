@@ -6,7 +6,10 @@ import { FIELD, gridOfField, plane } from "./surfaces.ts";
 const middle = (grid: { columns: number; rows: number }): number =>
   Math.floor(grid.rows / 2) * grid.columns + Math.floor(grid.columns / 2);
 
-/** Lambert's cosine on a plane that falls by `rise` toward a compass direction, lamp at azimuth and altitude: spherical law. */
+/**
+ * Lambert's cosine on a plane that falls by `rise` toward a compass direction, lamp at azimuth and altitude:
+ * spherical law.
+ */
 function expectedShade(slope: number, downhill: number, azimuth: number, altitude: number): number {
   const rad = Math.PI / 180;
   const cosine =
@@ -22,7 +25,12 @@ describe("hillshade", () => {
     expect(hillshade(grid, { altitudeDegrees: 90 })[middle(grid)]).toBe(255);
   });
 
-  it.each([[0, 45], [90, 30], [217, 60], [315, 45]])("follows the spherical law on a plane, lamp %d / %d", (azimuth, altitude) => {
+  it.each([
+    [0, 45],
+    [90, 30],
+    [217, 60],
+    [315, 45],
+  ])("follows the spherical law on a plane, lamp %d / %d", (azimuth, altitude) => {
     const steep = gridOfField((point) => 10 * plane(point));
     const downhill = 180 + (Math.atan2(4, 3) * 180) / Math.PI;
     const shade = hillshade(steep, { fromSheetDegrees: azimuth, altitudeDegrees: altitude })[middle(steep)]!;

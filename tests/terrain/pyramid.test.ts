@@ -9,13 +9,19 @@ describe("halved", () => {
     const even = gridOf({ west: 0, south: 0, east: 19, north: 9 }, 1, plane);
     const half = halved(even)!;
     expect([half.columns, half.rows, half.stepMetres]).toEqual([10, 5, 2]);
-    for (const point of [[0.5, 0.5], [7.7, 3.1], [18.5, 8.5]] as const) {
+    for (const point of [
+      [0.5, 0.5],
+      [7.7, 3.1],
+      [18.5, 8.5],
+    ] as const) {
       expect(heightAt(half, point)).toBeCloseTo(plane(point), 5);
     }
   });
 
   it("means over what is known and ends at two columns", () => {
-    const grid = gridOf({ west: 0, south: 0, east: 3, north: 3 }, 1, ([x, y]) => (y > 1 ? (x === 0 ? 4 : undefined) : x));
+    const grid = gridOf({ west: 0, south: 0, east: 3, north: 3 }, 1, ([x, y]) =>
+      y > 1 ? (x === 0 ? 4 : undefined) : x,
+    );
     expect([...halved(grid)!.heights]).toEqual([4, NaN, 0.5, 2.5]);
     expect(halved(halved(grid)!)).toBeUndefined();
   });
@@ -35,7 +41,14 @@ describe("withoutUnknowns", () => {
   it("gives the only height it knows to all, and the stated one where it knows none", () => {
     const one = gridOf(FIELD, 1, ([x, y]) => (x === 17 && y === -23 ? 42 : undefined));
     expect(new Set(withoutUnknowns(one).heights)).toEqual(new Set([42]));
-    expect(new Set(withoutUnknowns(gridOfField(() => undefined), 3).heights)).toEqual(new Set([3]));
+    expect(
+      new Set(
+        withoutUnknowns(
+          gridOfField(() => undefined),
+          3,
+        ).heights,
+      ),
+    ).toEqual(new Set([3]));
     const whole = gridOfField(plane);
     expect(withoutUnknowns(whole)).toBe(whole);
   });

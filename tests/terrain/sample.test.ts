@@ -7,7 +7,7 @@ import { FIELD, gridOfField, hill, plane } from "./surfaces.ts";
 /** Spread over the field without a pattern that could agree with the grid. */
 const somePoints: Point[] = Array.from({ length: 400 }, (_, k) => [
   -57 + ((k * 0.7548776662) % 1) * 114,
-  -57 + ((k * 0.5698402910) % 1) * 114,
+  -57 + ((k * 0.569840291) % 1) * 114,
 ]);
 
 describe("heightAt", () => {
@@ -36,7 +36,14 @@ describe("heightAt", () => {
 
   it("gives the heights themselves at the grid's points, to the corners", () => {
     const grid = gridOfField(hill, 4);
-    for (const point of [[-60, 60], [60, 60], [60, -60], [-60, -60], [0, 0], [4, -8]] as const) {
+    for (const point of [
+      [-60, 60],
+      [60, 60],
+      [60, -60],
+      [-60, -60],
+      [0, 0],
+      [4, -8],
+    ] as const) {
       expect(heightAt(grid, point)).toBe(Math.fround(hill(point)));
       expect(heightAt(grid, point, "bicubic")).toBe(Math.fround(hill(point)));
     }
@@ -44,7 +51,12 @@ describe("heightAt", () => {
 
   it("knows nothing off the grid", () => {
     const grid = gridOfField(hill, 4);
-    for (const point of [[-60.1, 0], [0, 60.1], [1e9, 0], [NaN, 0]] as const) {
+    for (const point of [
+      [-60.1, 0],
+      [0, 60.1],
+      [1e9, 0],
+      [NaN, 0],
+    ] as const) {
       expect(heightAt(grid, point)).toBeUndefined();
       expect(heightAt(grid, point, "bicubic")).toBeUndefined();
     }

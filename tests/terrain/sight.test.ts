@@ -6,7 +6,10 @@ import { coverFrom, lineOfSight, visibleShare } from "../../src/terrain/sight.ts
 import { FIELD, cone, gridOfField, plane, rectangle } from "./surfaces.ts";
 
 /** Level at 5 m with a ridge across it, straight-sided, `top` metres above at x = 0, 10 m to its foot each side. */
-const ridge = (top: number) => ([x]: Point): number => 5 + Math.max(0, top * (1 - Math.abs(x) / 10));
+const ridge =
+  (top: number) =>
+  ([x]: Point): number =>
+    5 + Math.max(0, top * (1 - Math.abs(x) / 10));
 
 describe("lineOfSight", () => {
   it("sees along a plane from eye height, and clears it by the eye's share", () => {
@@ -72,7 +75,8 @@ describe("lineOfSight", () => {
 
 describe("visibleShare", () => {
   it("is the part of an area beyond the shadow of a ridge", () => {
-    // Eye 2 m up at -40, crest 1.5 m high at 0: the line over the crest falls 0.5 m in 40 and meets the level 120 m beyond.
+    // Eye 2 m up at -40, crest 1.5 m high at 0: the line over the crest falls 0.5 m in 40 and meets the level 120 m
+    // beyond.
     const long = gridOf({ west: -50, south: -20, east: 250, north: 20 }, 1, ridge(1.5));
     const seen = visibleShare(long, [-40, 0], rectangle(20, -1, 220, 1), { eyeMetres: 2 })!;
     expect(seen.points).toBeGreaterThan(100);
@@ -96,6 +100,9 @@ describe("visibleShare and lines of sight", () => {
     const seen = points.filter((point) => lineOfSight(grid, [-45, 3], point, options)!.visible).length;
     expect(seen).toBeGreaterThan(0);
     expect(seen).toBeLessThan(points.length);
-    expect(visibleShare(grid, [-45, 3], area, { ...options, spacingMetres: 2 })).toEqual({ share: seen / points.length, points: points.length });
+    expect(visibleShare(grid, [-45, 3], area, { ...options, spacingMetres: 2 })).toEqual({
+      share: seen / points.length,
+      points: points.length,
+    });
   });
 });

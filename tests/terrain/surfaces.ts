@@ -24,7 +24,13 @@ export const gridOfField = (surface: (point: Point) => number | undefined, step 
 
 /** A rectangle as an area. */
 export const rectangle = (west: number, south: number, east: number, north: number): Area => [
-  [[west, south], [east, south], [east, north], [west, north], [west, south]],
+  [
+    [west, south],
+    [east, south],
+    [east, north],
+    [west, north],
+    [west, south],
+  ],
 ];
 
 /** A regular polygon of many sides. */

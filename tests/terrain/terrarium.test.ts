@@ -16,10 +16,12 @@ describe("terrarium", () => {
   });
 
   // Computed from the formula, regression.
-  it.each([[0, [128, 0, 0]], [100, [128, 100, 0]], [-1.5, [127, 254, 128]], [12.34, [128, 12, 87]]] as const)(
-    "encodes %f",
-    (height, rgb) => expect(encodeTerrarium(height)).toEqual(rgb),
-  );
+  it.each([
+    [0, [128, 0, 0]],
+    [100, [128, 100, 0]],
+    [-1.5, [127, 254, 128]],
+    [12.34, [128, 12, 87]],
+  ] as const)("encodes %f", (height, rgb) => expect(encodeTerrarium(height)).toEqual(rgb));
 
   it("is at most one step low and never high", () => {
     for (let k = 0; k < 2000; k++) {

@@ -12,8 +12,11 @@ import {
 } from "../../src/terrain/web-mercator.ts";
 import { pixelOn, tileBounds } from "../support/tiles.ts";
 
-const closeTo = (values: readonly (number | undefined)[], expected: readonly (number | undefined)[], digits: number): void =>
-  expected.forEach((value, i) => expect(values[i]).toBeCloseTo(value!, digits));
+const closeTo = (
+  values: readonly (number | undefined)[],
+  expected: readonly (number | undefined)[],
+  digits: number,
+): void => expected.forEach((value, i) => expect(values[i]).toBeCloseTo(value!, digits));
 
 describe("web mercator", () => {
   // Published: worked example of wiki.openstreetmap.org, Slippy map tilenames.
@@ -26,7 +29,11 @@ describe("web mercator", () => {
   // Computed, regression.
   it("finds a tile's corners and a pixel on it", () => {
     const [west, south, east, north] = tileBounds({ z: 18, x: 232798, y: 103246 });
-    closeTo([north, west, south, east], [35.65952786487721, 139.69940185546875, 35.65841206428203, 139.70077514648438], 11);
+    closeTo(
+      [north, west, south, east],
+      [35.65952786487721, 139.69940185546875, 35.65841206428203, 139.70077514648438],
+      11,
+    );
     const tile = tileOf([-3, 56], 15);
     expect(tile).toEqual({ z: 15, x: 16110, y: 10203 });
     closeTo(pixelOn(tile, [-3, 56]), [238.93, 188.54], 2);
@@ -43,7 +50,12 @@ describe("web mercator", () => {
   });
 
   it("goes there and back", () => {
-    for (const position of [[0, 0], [-179.9, 84], [179.9, -84], [13.4, 52.5]] as const) {
+    for (const position of [
+      [0, 0],
+      [-179.9, 84],
+      [179.9, -84],
+      [13.4, 52.5],
+    ] as const) {
       closeTo(positionOfUnitSquare(unitSquareOf(position)), position, 11);
     }
   });

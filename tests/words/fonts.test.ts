@@ -1,4 +1,7 @@
-/** The fonts that pages and paper carry hold every character the guide's words are written with, and lettering is not wider than it is taken to be. */
+/**
+ * The fonts that pages and paper carry hold every character the guide's words are written with, and
+ * lettering is not wider than it is taken to be.
+ */
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -13,7 +16,10 @@ interface Face {
   readonly characters: ReadonlySet<number>;
 }
 
-/** The faces of a stylesheet with the range each is fetched for and what its file holds, by family, weight and style. */
+/**
+ * The faces of a stylesheet with the range each is fetched for and what its file holds, by family, weight
+ * and style.
+ */
 function facesOf(stylesheet: string): Map<string, Face[]> {
   const path = join(PROJECT, "src/styles", stylesheet);
   const faces = new Map<string, Face[]>();
@@ -21,13 +27,18 @@ function facesOf(stylesheet: string): Map<string, Face[]> {
     const value = (name: string): string => new RegExp(`${name}:\\s*([^;]+)`).exec(rule!)?.[1] ?? "";
     const file = /url\("([^"]+)"\)/.exec(rule!)?.[1];
     if (file === undefined) continue;
-    const ranges = [...value("unicode-range").matchAll(/U\+([0-9A-F]+)(?:-([0-9A-F]+))?/g)].map(([, from, to]) => [Number.parseInt(from!, 16), Number.parseInt(to ?? from!, 16)] as const);
+    const ranges = [...value("unicode-range").matchAll(/U\+([0-9A-F]+)(?:-([0-9A-F]+))?/g)].map(
+      ([, from, to]) => [Number.parseInt(from!, 16), Number.parseInt(to ?? from!, 16)] as const,
+    );
     const key = `${value("font-family")} ${value("font-weight")} ${value("font-style")}`;
-    faces.set(key, [...(faces.get(key) ?? []), {
-      name: file,
-      covers: (code) => ranges.some(([from, to]) => code >= from && code <= to),
-      characters: charactersOf(join(dirname(path), file)),
-    }]);
+    faces.set(key, [
+      ...(faces.get(key) ?? []),
+      {
+        name: file,
+        covers: (code) => ranges.some(([from, to]) => code >= from && code <= to),
+        characters: charactersOf(join(dirname(path), file)),
+      },
+    ]);
   }
   return faces;
 }
@@ -36,7 +47,11 @@ function facesOf(stylesheet: string): Map<string, Face[]> {
 const ON_THE_KEYBOARD = "⌘";
 
 const used = (language: string): Set<string> => {
-  const characters = new Set(leavesOf(language).map(({ text }) => text).join(""));
+  const characters = new Set(
+    leavesOf(language)
+      .map(({ text }) => text)
+      .join(""),
+  );
   for (const character of [...ON_THE_KEYBOARD, "\n"]) characters.delete(character);
   return characters;
 };
@@ -62,8 +77,13 @@ describe.each(LANGUAGES)("every character of %s", (language) => {
   });
 });
 
-describe.each([["regular", "400"], ["heavy", "600"]] as const)("%s lettering", (weight, number) => {
-  const advance = advancesOf(join(PROJECT, `node_modules/@fontsource/besley/files/besley-latin-${number}-normal.woff`));
+describe.each([
+  ["regular", "400"],
+  ["heavy", "600"],
+] as const)("%s lettering", (weight, number) => {
+  const advance = advancesOf(
+    join(PROJECT, `node_modules/@fontsource/besley/files/besley-latin-${number}-normal.woff`),
+  );
 
   test("of German letters, dashes and quotes is taken to be no narrower than the font has it, and not much wider", () => {
     for (const character of "äöüÄÖÜß–—„“") {

@@ -17,7 +17,12 @@ describe.each(LANGUAGES)("each message of %s", (language) => {
     expect(leaves.length).toBeGreaterThan(700);
     for (const { path, message, answers } of leaves) {
       const reference = new IntlMessageFormat(message.text, locale, FORMATS);
-      for (const { said, text } of answers) expect([path, said, text]).toEqual([path, said, String(reference.format(said as Record<string, string>)).replaceAll("\u202f", "\u00a0")]);
+      for (const { said, text } of answers)
+        expect([path, said, text]).toEqual([
+          path,
+          said,
+          String(reference.format(said as Record<string, string>)).replaceAll("\u202f", "\u00a0"),
+        ]);
     }
   });
 });
@@ -31,17 +36,27 @@ test("a message without arguments is its text", () => {
 });
 
 test("words written as JSON and spoken again say the same", () => {
-  const group = { plain: "Hole", asked: readMessage("{count, plural, one {# hole} other {# holes}} of {name}", "en").compiled };
+  const group = {
+    plain: "Hole",
+    asked: readMessage("{count, plural, one {# hole} other {# holes}} of {name}", "en").compiled,
+  };
   const words = speak<{ readonly plain: string; readonly asked: (said: Said) => string }>(group, "en");
   expect(JSON.parse(JSON.stringify(words))).toEqual(JSON.parse(JSON.stringify(group)));
   const again = speak<typeof words>(JSON.parse(JSON.stringify(words)), "en");
-  for (const count of [1, 2]) expect(again.asked({ count, name: "Tarvay" })).toBe(words.asked({ count, name: "Tarvay" }));
+  for (const count of [1, 2])
+    expect(again.asked({ count, name: "Tarvay" })).toBe(words.asked({ count, name: "Tarvay" }));
 });
 
 // Unicode CLDR 48, plural rules: Polish has one, few (2 to 4, but not 12 to 14) and many.
 test("plurals follow the language's own rules", () => {
   const holes = one("{count, plural, one {# dołek} few {# dołki} many {# dołków} other {# dołka}}", "pl");
-  expect([1, 2, 5, 12, 22].map((count) => holes({ count }))).toEqual(["1 dołek", "2 dołki", "5 dołków", "12 dołków", "22 dołki"]);
+  expect([1, 2, 5, 12, 22].map((count) => holes({ count }))).toEqual([
+    "1 dołek",
+    "2 dołki",
+    "5 dołków",
+    "12 dołków",
+    "22 dołki",
+  ]);
 });
 
 test("a day is the day written, whatever the clock of the machine", () => {

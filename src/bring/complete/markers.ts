@@ -53,26 +53,43 @@ function stretchOf({ shape, tee }: TeeGround, line: Line): Stretch {
  * @param wanted the sets without a marker, longest first
  * @param line the line of play
  */
-export function proposeMarkers(wanted: readonly WantedMarker[], grounds: readonly TeeGround[], line: Line, place: MarkerPlace): ProposedMarker[] {
+export function proposeMarkers(
+  wanted: readonly WantedMarker[],
+  grounds: readonly TeeGround[],
+  line: Line,
+  place: MarkerPlace,
+): ProposedMarker[] {
   const stretches = grounds.map((ground) => stretchOf(ground, line)).sort((a, b) => a.stationMetres - b.stationMetres);
   if (stretches.length === 0) return [];
   const named = new Set(wanted.map(({ tee }) => tee));
   const free = stretches.filter(({ tee }) => tee === undefined || !named.has(tee));
-  const inOrder = wanted.filter(({ tee, stationMetres }) => stationMetres === undefined && !stretches.some((one) => one.tee === tee));
+  const inOrder = wanted.filter(
+    ({ tee, stationMetres }) => stationMetres === undefined && !stretches.some((one) => one.tee === tee),
+  );
   const groundOf = ({ tee, stationMetres }: WantedMarker): Stretch => {
     const own = stretches.find((one) => one.tee === tee);
     if (own !== undefined) return own;
     const among = free.length > 0 ? free : stretches;
-    if (stationMetres !== undefined) return among.reduce((best, one) => (Math.abs(one.stationMetres - stationMetres) < Math.abs(best.stationMetres - stationMetres) ? one : best));
+    if (stationMetres !== undefined)
+      return among.reduce((best, one) =>
+        Math.abs(one.stationMetres - stationMetres) < Math.abs(best.stationMetres - stationMetres) ? one : best,
+      );
     const i = inOrder.findIndex((one) => one.tee === tee);
     return among[inOrder.length === 1 ? 0 : Math.round((i * (among.length - 1)) / (inOrder.length - 1))]!;
   };
   const placed = wanted.map((one) => ({ ...one, ground: groundOf(one) }));
   return placed.map(({ tee, stationMetres, ground }): ProposedMarker => {
     const { middle, direction, back, front } = ground;
-    if (stationMetres !== undefined) return { tee, point: along(middle, direction, Math.min(front, Math.max(back, stationMetres - ground.stationMetres))) };
+    if (stationMetres !== undefined)
+      return {
+        tee,
+        point: along(middle, direction, Math.min(front, Math.max(back, stationMetres - ground.stationMetres))),
+      };
     const sharing = placed.filter((other) => other.ground === ground && other.stationMetres === undefined);
-    const share = sharing.length === 1 ? SHARE[place] : (sharing.findIndex((other) => other.tee === tee) + 1) / (sharing.length + 1);
+    const share =
+      sharing.length === 1
+        ? SHARE[place]
+        : (sharing.findIndex((other) => other.tee === tee) + 1) / (sharing.length + 1);
     return { tee, point: along(middle, direction, back + share * (front - back)) };
   });
 }

@@ -30,10 +30,16 @@ const marked = (page: Page, mark: (typeof MARKS)[number]): ReadonlySet<unknown> 
 };
 
 /** Whether a field of the page is not the club's own yet. */
-export const isMarked = (page: Page, field: MarkedField): boolean => MARKS.some((mark) => marked(page, mark).has(field));
+export const isMarked = (page: Page, field: MarkedField): boolean =>
+  MARKS.some((mark) => marked(page, mark).has(field));
 
 /** @param last what the source said when it was brought last */
-export function fieldEdits(page: Page, fields: Fields, last: Fields, measured: Measured = { par: undefined, card: undefined }): FieldEdits {
+export function fieldEdits(
+  page: Page,
+  fields: Fields,
+  last: Fields,
+  measured: Measured = { par: undefined, card: undefined },
+): FieldEdits {
   const edits: Edit[] = [];
   const marks = { placeholder: new Set(marked(page, "placeholder")), proposed: new Set(marked(page, "proposed")) };
   const unmark = (field: MarkedField): void => MARKS.forEach((mark) => marks[mark].delete(field));
@@ -44,7 +50,9 @@ export function fieldEdits(page: Page, fields: Fields, last: Fields, measured: M
   const put = (field: string, value: unknown): void => {
     const own = valueAt(page.value, [field]);
     if (JSON.stringify(own) === JSON.stringify(value)) return;
-    edits.push(own === undefined ? { op: "add", path: [], key: field, value } : { op: "replace", path: [field], value });
+    edits.push(
+      own === undefined ? { op: "add", path: [], key: field, value } : { op: "replace", path: [field], value },
+    );
   };
   for (const field of ["par", "strokeIndex"] as const) {
     const value = fields[field];
@@ -57,7 +65,11 @@ export function fieldEdits(page: Page, fields: Fields, last: Fields, measured: M
       propose(field);
     }
   }
-  const said = Object.fromEntries(Object.entries(fields).flatMap(([field, value]) => (field.startsWith("card.") ? [[field.slice("card.".length), value]] : [])));
+  const said = Object.fromEntries(
+    Object.entries(fields).flatMap(([field, value]) =>
+      field.startsWith("card.") ? [[field.slice("card.".length), value]] : [],
+    ),
+  );
   const cardOpen = isMarked(page, "card") || valueAt(page.value, ["card"]) === undefined;
   if (isMarked(page, "card") || (cardOpen && measured.card !== undefined)) {
     const own = (valueAt(page.value, ["card"]) ?? {}) as Readonly<Record<string, unknown>>;
@@ -67,12 +79,20 @@ export function fieldEdits(page: Page, fields: Fields, last: Fields, measured: M
     if (sets.length > 0 && sets.every((tee) => said[tee] !== undefined)) unmark("card");
     else if (measured.card !== undefined) propose("card");
   }
-  const club = Object.entries(fields).filter(([field]) => !(["par", "strokeIndex"] as const).some((one) => one === field && isMarked(page, one)) && !(field.startsWith("card.") && isMarked(page, "card")));
+  const club = Object.entries(fields).filter(
+    ([field]) =>
+      !(["par", "strokeIndex"] as const).some((one) => one === field && isMarked(page, one)) &&
+      !(field.startsWith("card.") && isMarked(page, "card")),
+  );
   const merged = mergeClubFields(page, Object.fromEntries(club), last);
   const lists = MARKS.flatMap((mark): Edit[] => {
     const now = [...marks[mark]];
     if (JSON.stringify(now) === JSON.stringify([...marked(page, mark)])) return [];
-    return [valueAt(page.value, [mark]) === undefined ? { op: "add", path: [], key: mark, value: now } : { op: "replace", path: [mark], value: now }];
+    return [
+      valueAt(page.value, [mark]) === undefined
+        ? { op: "add", path: [], key: mark, value: now }
+        : { op: "replace", path: [mark], value: now },
+    ];
   });
   return { edits: [...edits, ...merged.edits, ...lists], notes: merged.notes };
 }
@@ -93,7 +113,10 @@ function mergeClubFields(page: Page, fields: Fields, last: Fields): FieldEdits {
     const standsIn = begun && field === "name" && own === `Hole ${page.at}`;
     // The page's own name is the club's; a source's name only fills a gap.
     if (field === "name" && own !== undefined && !standsIn && last[field] === undefined) continue;
-    const merged = standsIn && own !== value ? { value, change: `${field}: ${own} becomes ${shown(value)}`, kept: undefined } : mergeField(field, own, value, last[field]);
+    const merged =
+      standsIn && own !== value
+        ? { value, change: `${field}: ${own} becomes ${shown(value)}`, kept: undefined }
+        : mergeField(field, own, value, last[field]);
     if (merged === undefined) continue;
     if (merged.kept) notes.push(`${page.file} keeps ${merged.kept}.`);
     if (!merged.change) continue;

@@ -34,21 +34,39 @@ export function creditEdits(value: unknown, files: readonly SourceFile[], stated
   for (const { name, openStreetMap } of files) {
     const named = sources.findIndex((source) => filesOf(source).includes(name));
     if (named !== -1) {
-      edits.push(...Object.entries(openStreetMap ? OPEN_STREET_MAP : stated).flatMap(([key, said]): Edit[] => (said === undefined || valueAt(sources[named], [key]) !== undefined ? [] : [{ op: "add", path: ["sources", named], key, value: said }])));
+      edits.push(
+        ...Object.entries(openStreetMap ? OPEN_STREET_MAP : stated).flatMap(([key, said]): Edit[] =>
+          said === undefined || valueAt(sources[named], [key]) !== undefined
+            ? []
+            : [{ op: "add", path: ["sources", named], key, value: said }],
+        ),
+      );
       continue;
     }
-    const credit: Record<string, unknown> = Object.fromEntries(Object.entries(openStreetMap ? OPEN_STREET_MAP : stated).filter(([, said]) => said !== undefined));
-    const alike = (source: unknown): boolean => credit["text"] !== undefined && credit["licence"] !== undefined && ["text", "licence"].every((key) => valueAt(source, [key]) === credit[key]);
+    const credit: Record<string, unknown> = Object.fromEntries(
+      Object.entries(openStreetMap ? OPEN_STREET_MAP : stated).filter(([, said]) => said !== undefined),
+    );
+    const alike = (source: unknown): boolean =>
+      credit["text"] !== undefined &&
+      credit["licence"] !== undefined &&
+      ["text", "licence"].every((key) => valueAt(source, [key]) === credit[key]);
     const there = sources.findIndex(alike);
     const made = fresh.find(alike);
     if (made !== undefined) made["files"] = [...filesOf(made), name];
     else if (there === -1) fresh.push({ ...credit, files: [name] });
-    else if (Array.isArray(valueAt(sources[there], ["files"]))) edits.push({ op: "append", path: ["sources", there, "files"], value: name });
+    else if (Array.isArray(valueAt(sources[there], ["files"])))
+      edits.push({ op: "append", path: ["sources", there, "files"], value: name });
     else edits.push({ op: "add", path: ["sources", there], key: "files", value: [name] });
   }
   if (fresh.length === 0) return edits;
-  if (sources.length > 0) return [...edits, ...fresh.map((source): Edit => ({ op: "append", path: ["sources"], value: source }))];
-  return [...edits, listed === undefined ? { op: "add", path: [], key: "sources", value: fresh } : { op: "replace", path: ["sources"], value: fresh }];
+  if (sources.length > 0)
+    return [...edits, ...fresh.map((source): Edit => ({ op: "append", path: ["sources"], value: source }))];
+  return [
+    ...edits,
+    listed === undefined
+      ? { op: "add", path: [], key: "sources", value: fresh }
+      : { op: "replace", path: ["sources"], value: fresh },
+  ];
 }
 
 const filesOf = (source: unknown): readonly unknown[] => {

@@ -28,7 +28,8 @@ const hasHeights = (geometry: CheckedGeometry): boolean => {
 };
 
 function withoutHeights(geometry: CheckedGeometry): CheckedGeometry {
-  const flat = (value: unknown): unknown => (Array.isArray(value) ? (typeof value[0] === "number" ? value.slice(0, 2) : value.map(flat)) : value);
+  const flat = (value: unknown): unknown =>
+    Array.isArray(value) ? (typeof value[0] === "number" ? value.slice(0, 2) : value.map(flat)) : value;
   // Only third numbers go, so the shape stays that of the type.
   return { type: geometry.type, coordinates: flat(geometry.coordinates) } as CheckedGeometry;
 }
@@ -52,7 +53,11 @@ function moved(from: CheckedGeometry, to: CheckedGeometry): number {
   const frame = frameAt([before[0]![0]!, before[0]![1]!]);
   const point = ([x, y]: Position) => frame.toPlane([x!, y!]);
   const old = some(before).map(point);
-  return Math.max(...some(after).map(point).map(([x, y]) => Math.min(...old.map(([u, v]) => Math.hypot(x - u, y - v)))));
+  return Math.max(
+    ...some(after)
+      .map(point)
+      .map(([x, y]) => Math.min(...old.map(([u, v]) => Math.hypot(x - u, y - v)))),
+  );
 }
 
 /** What a page says of its own state, which is no source's to change. */
@@ -60,17 +65,29 @@ const MARKS = new Set(["placeholder", "proposed"]);
 
 const sameValue = (a: unknown, b: unknown): boolean => String(a) === String(b);
 
-function mergeGeometry(page: CheckedGeometry, source: CheckedGeometry, last: LedgerEntry | undefined): { take: boolean; words: string | undefined; kept: string | undefined } {
+function mergeGeometry(
+  page: CheckedGeometry,
+  source: CheckedGeometry,
+  last: LedgerEntry | undefined,
+): { take: boolean; words: string | undefined; kept: string | undefined } {
   const own = cleaned(page);
   if (sameGround(own, source)) return { take: false, words: undefined, kept: undefined };
   const edited = last !== undefined && markOf(own) !== last.geometry;
   if (edited) {
     const changed = markOf(source) !== last.geometry;
-    return { take: false, words: undefined, kept: changed ? "its outline, which was edited on the page and has changed in the source too" : undefined };
+    return {
+      take: false,
+      words: undefined,
+      kept: changed ? "its outline, which was edited on the page and has changed in the source too" : undefined,
+    };
   }
   const metres = moved(own, source);
   const heights = hasHeights(own) && !hasHeights(source) ? "; its heights are lost, as the source has none" : "";
-  return { take: true, words: `${source.type.endsWith("Point") ? "moved" : "outline changed"} by up to ${metres < 10 ? metres.toFixed(1) : metres.toFixed(0)} m${heights}`, kept: undefined };
+  return {
+    take: true,
+    words: `${source.type.endsWith("Point") ? "moved" : "outline changed"} by up to ${metres < 10 ? metres.toFixed(1) : metres.toFixed(0)} m${heights}`,
+    kept: undefined,
+  };
 }
 
 /** @param path of the feature on its page */
@@ -83,7 +100,8 @@ export function mergeFeature({ incoming, existing, last }: Match): Merged {
   const ground = mergeGeometry(feature.geometry, source, last);
   if (ground.take) {
     const at: Path = [...feature.path, "geometry"];
-    if (source.type === feature.geometry.type) edits.push({ op: "replace", path: [...at, "coordinates"], value: source.coordinates });
+    if (source.type === feature.geometry.type)
+      edits.push({ op: "replace", path: [...at, "coordinates"], value: source.coordinates });
     else edits.push({ op: "replace", path: at, value: { type: source.type, coordinates: source.coordinates } });
   }
   if (ground.words) changes.push(ground.words);
@@ -103,7 +121,8 @@ export function mergeFeature({ incoming, existing, last }: Match): Merged {
       if (before !== undefined && sameValue(own, before)) {
         edits.push({ op: "replace", path: [...properties, key], value });
         changes.push(`${key}: ${own} becomes ${value}`);
-      } else if (before === undefined || !sameValue(before, value)) kept.push(`${key}: ${own} (the source says ${value})`);
+      } else if (before === undefined || !sameValue(before, value))
+        kept.push(`${key}: ${own} (the source says ${value})`);
     }
   }
   for (const [key, before] of Object.entries(last?.tags ?? {})) {
@@ -116,4 +135,8 @@ export function mergeFeature({ incoming, existing, last }: Match): Merged {
   return { edits, changes, kept };
 }
 
-export const entryOf = (at: string, geometry: CheckedGeometry, tags: Tags): LedgerEntry => ({ at, geometry: markOf(geometry), tags: Object.fromEntries(Object.entries(tags).filter(([key]) => !MARKS.has(key))) });
+export const entryOf = (at: string, geometry: CheckedGeometry, tags: Tags): LedgerEntry => ({
+  at,
+  geometry: markOf(geometry),
+  tags: Object.fromEntries(Object.entries(tags).filter(([key]) => !MARKS.has(key))),
+});

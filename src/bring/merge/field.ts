@@ -11,8 +11,14 @@ export function mergeField(name: string, page: unknown, source: unknown, last: u
   const show = (value: unknown): string => (typeof value === "object" ? JSON.stringify(value) : String(value));
   const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
   if (source === undefined || same(page, source)) return undefined;
-  if (page === undefined && last === undefined) return { value: source, change: `${name}: ${show(source)} added`, kept: undefined };
-  if (last !== undefined && same(page, last)) return { value: source, change: `${name}: ${show(page)} becomes ${show(source)}`, kept: undefined };
+  if (page === undefined && last === undefined)
+    return { value: source, change: `${name}: ${show(source)} added`, kept: undefined };
+  if (last !== undefined && same(page, last))
+    return { value: source, change: `${name}: ${show(page)} becomes ${show(source)}`, kept: undefined };
   if (last !== undefined && same(source, last)) return undefined;
-  return { value: undefined, change: undefined, kept: `${name}: ${page === undefined ? "left out" : show(page)} (the source says ${show(source)})` };
+  return {
+    value: undefined,
+    change: undefined,
+    kept: `${name}: ${page === undefined ? "left out" : show(page)} (the source says ${show(source)})`,
+  };
 }

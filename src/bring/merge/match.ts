@@ -43,14 +43,21 @@ const family = ({ type }: CheckedGeometry): string => type.replace("Multi", "").
 
 export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages, frame: Frame): Match[] {
   const { ledger } = pages;
-  const existing = allPages(pages).flatMap((page): Existing[] => page.features.filter((feature) => !isPlaceholder(feature)).map((feature) => ({ at: page.at, feature })));
+  const existing = allPages(pages).flatMap((page): Existing[] =>
+    page.features.filter((feature) => !isPlaceholder(feature)).map((feature) => ({ at: page.at, feature })),
+  );
   const byAt = new Map(existing.map((one) => [atOf(one.at, one.feature.id), one]));
   const marks = new Map(existing.map((one) => [one, markOf(cleaned(one.feature.geometry))]));
   const listed = new Set(Object.values(ledger.features).map(({ at }) => at));
   const lastByAt = new Map(Object.values(ledger.features).map((entry) => [entry.at, entry]));
   const claimed = new Set<Existing>();
   const results = new Map<Incoming, Match>();
-  const settle = (one: Incoming, found: Existing | undefined, last: LedgerEntry | undefined, takenOut = false): void => {
+  const settle = (
+    one: Incoming,
+    found: Existing | undefined,
+    last: LedgerEntry | undefined,
+    takenOut = false,
+  ): void => {
     if (found) claimed.add(found);
     results.set(one, { incoming: one, existing: found, last, takenOut, duplicate: false });
   };
@@ -60,7 +67,10 @@ export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages,
   for (const one of open()) {
     const last = one.key === undefined ? undefined : ledger.features[one.key];
     if (last === undefined) continue;
-    const renamed = existing.find((other) => !claimed.has(other) && !listed.has(atOf(other.at, other.feature.id)) && marks.get(other) === last.geometry);
+    const renamed = existing.find(
+      (other) =>
+        !claimed.has(other) && !listed.has(atOf(other.at, other.feature.id)) && marks.get(other) === last.geometry,
+    );
     const found = free(byAt.get(last.at)) ?? renamed;
     settle(one, found, last, found === undefined);
   }
@@ -72,16 +82,25 @@ export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages,
     const found = id === undefined ? undefined : free(byAt.get(atOf(one.at, id)));
     if (found && family(found.feature.geometry) === family(geometry)) known(one, found);
   }
-  const fitting = (one: Incoming, other: Existing): boolean => other.feature.kind === one.candidate.kind && family(other.feature.geometry) === family(one.candidate.geometry);
-  const candidatesFor = (one: Incoming): Existing[] => existing.filter((other) => !claimed.has(other) && other.at === one.at && fitting(one, other));
+  const fitting = (one: Incoming, other: Existing): boolean =>
+    other.feature.kind === one.candidate.kind && family(other.feature.geometry) === family(one.candidate.geometry);
+  const candidatesFor = (one: Incoming): Existing[] =>
+    existing.filter((other) => !claimed.has(other) && other.at === one.at && fitting(one, other));
   for (const one of open()) {
     const mark = markOf(one.candidate.geometry);
-    known(one, candidatesFor(one).find((other) => marks.get(other) === mark));
+    known(
+      one,
+      candidatesFor(one).find((other) => marks.get(other) === mark),
+    );
   }
   for (const one of open()) {
     const { kind, tags } = one.candidate;
     if (ROLES.has(kind)) known(one, candidatesFor(one)[0]);
-    else if (kind === "tee-marker") known(one, candidatesFor(one).find(({ feature }) => feature.tee === tags["tee"]));
+    else if (kind === "tee-marker")
+      known(
+        one,
+        candidatesFor(one).find(({ feature }) => feature.tee === tags["tee"]),
+      );
   }
   const lain = new Map<CheckedGeometry, Lain>();
   const lay = (geometry: CheckedGeometry): Lain => {
@@ -92,17 +111,24 @@ export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages,
     lain.set(geometry, own);
     return own;
   };
-  const pairs = open().flatMap((one) => candidatesFor(one).flatMap((other) => {
-    const distance = nearness(lay(one.candidate.geometry), lay(other.feature.geometry));
-    return distance === undefined ? [] : [{ one, other, distance }];
-  }));
+  const pairs = open().flatMap((one) =>
+    candidatesFor(one).flatMap((other) => {
+      const distance = nearness(lay(one.candidate.geometry), lay(other.feature.geometry));
+      return distance === undefined ? [] : [{ one, other, distance }];
+    }),
+  );
   pairs.sort((a, b) => a.distance - b.distance);
   for (const { one, other } of pairs) if (!results.has(one) && !claimed.has(other)) known(one, other);
   // Called otherwise, or on another page: one thing all the same where both cover the same ground.
   for (const one of open()) {
     const { geometry } = one.candidate;
     if (family(geometry) !== "Polygon") continue;
-    const over = existing.find((other) => alike(one.candidate, other.feature) && family(other.feature.geometry) === "Polygon" && sameGround(lay(geometry).shape, lay(other.feature.geometry).shape));
+    const over = existing.find(
+      (other) =>
+        alike(one.candidate, other.feature) &&
+        family(other.feature.geometry) === "Polygon" &&
+        sameGround(lay(geometry).shape, lay(other.feature.geometry).shape),
+    );
     if (over === undefined) continue;
     // The same thing drawn twice in what was brought, or called by a poorer word than the page's, changes nothing.
     const richer = one.candidate.tags["golf"] !== undefined && over.feature.tags["golf"] === undefined;
@@ -112,7 +138,9 @@ export function matchFeatures(incoming: readonly Incoming[], pages: CoursePages,
   for (const one of open()) {
     // Without a key, a feature taken out by the club is known by its shape alone.
     const mark = markOf(one.candidate.geometry);
-    const last = Object.entries(ledger.features).find(([key, entry]) => key.startsWith("=") && entry.geometry === mark && !byAt.has(entry.at))?.[1];
+    const last = Object.entries(ledger.features).find(
+      ([key, entry]) => key.startsWith("=") && entry.geometry === mark && !byAt.has(entry.at),
+    )?.[1];
     settle(one, undefined, last, last !== undefined);
   }
   return incoming.map((one) => results.get(one)!);

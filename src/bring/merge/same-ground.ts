@@ -25,7 +25,10 @@ interface Called {
   readonly tags: Tags;
 }
 
-/** Of one kind, or of kinds that one thing is called by where only one of both words is golf's: rough about a fairway is no fairway. */
+/**
+ * Of one kind, or of kinds that one thing is called by where only one of both words is golf's: rough about a
+ * fairway is no fairway.
+ */
 export function alike(a: Called, b: Called): boolean {
   if (a.kind === b.kind) return true;
   const golf = [a, b].filter(({ tags }) => tags["golf"] !== undefined).length;

@@ -12,8 +12,15 @@ const numbersOf = (value: unknown): number[] =>
  * @param said by hole: the stroke indexes that came in this run
  */
 export function dealtAgain(pages: readonly Page[], said: ReadonlyMap<number, unknown>): ReadonlyMap<number, number> {
-  const open = pages.filter((page): page is Page & { at: number } => typeof page.at === "number" && isMarked(page, "strokeIndex") && !said.has(page.at));
-  const fixed = pages.filter((page) => !open.some(({ at }) => at === page.at)).map((page) => (typeof page.at === "number" ? said.get(page.at) : undefined) ?? valueAt(page.value, ["strokeIndex"]));
+  const open = pages.filter(
+    (page): page is Page & { at: number } =>
+      typeof page.at === "number" && isMarked(page, "strokeIndex") && !said.has(page.at),
+  );
+  const fixed = pages
+    .filter((page) => !open.some(({ at }) => at === page.at))
+    .map(
+      (page) => (typeof page.at === "number" ? said.get(page.at) : undefined) ?? valueAt(page.value, ["strokeIndex"]),
+    );
   const taken = new Set([...fixed, ...said.values()].flatMap(numbersOf));
   const dealt = new Map<number, number>();
   const late: number[] = [];

@@ -29,7 +29,10 @@ export function newClub(club: NewClub): NewFile[] {
   ];
 }
 
-const clubFile = ({ name, units }: NewClub): string => `# The club. Lines that begin with # are for you; the guide does not read them.
+const clubFile = ({
+  name,
+  units,
+}: NewClub): string => `# The club. Lines that begin with # are for you; the guide does not read them.
 # Change what stands after a colon, save, and run: npm run check
 name: ${text(name)}
 # place: "Town or island"           # take the # away and write where you are
@@ -52,7 +55,10 @@ units: ${units}${units === "yards" ? "                       # or metres: what f
 #   - "Stones in bunkers are movable obstructions."
 `;
 
-const courseFile = ({ course, tees }: NewClub): string => `# The course. Its folder's name is part of its address on the web.
+const courseFile = ({
+  course,
+  tees,
+}: NewClub): string => `# The course. Its folder's name is part of its address on the web.
 name: ${text(course)}
 description: |
   ${PLACEHOLDER_DESCRIPTION}

@@ -46,7 +46,10 @@ export function newHole({ at, holes, tees }: NewClub, number: number): { fileNam
   const frame = frameAt(at);
   const par = parOf(number);
   const length = LENGTH_METRES[par];
-  const { tee: [x, y], north } = startOf(number);
+  const {
+    tee: [x, y],
+    north,
+  } = startOf(number);
   /** So far along the hole and so far right of its line. */
   const position = (along: number, right = 0): number[] => {
     const [longitude, latitude] = frame.toPosition([x + right * north, y + along * north]);
@@ -63,11 +66,18 @@ export function newHole({ at, holes, tees }: NewClub, number: number): { fileNam
   const step = Math.min(STEP, MOST_NEARER / Math.max(1, tees.length - 1));
   const markers = tees.map(({ id }, i) => ({ id, along: Math.round(length * step * i) }));
   // Marked, so that every page says so and what is brought takes their place.
-  const feature = (id: string, properties: object, type: string, coordinates: unknown): object => ({ type: "Feature", id, properties: { ...properties, placeholder: true }, geometry: { type, coordinates } });
+  const feature = (id: string, properties: object, type: string, coordinates: unknown): object => ({
+    type: "Feature",
+    id,
+    properties: { ...properties, placeholder: true },
+    geometry: { type, coordinates },
+  });
   const features = [
     feature("line", { golf: "hole" }, "LineString", [position(0), position(length)]),
     ...markers.map(({ id, along }) => feature(`tee-${id}`, { golf: "tee", tee: id }, "Point", position(along))),
-    ...(par === 3 ? [] : [feature("fairway", { golf: "fairway" }, "Polygon", [oval(length * 0.55, 0, length * 0.36, 17)])]),
+    ...(par === 3
+      ? []
+      : [feature("fairway", { golf: "fairway" }, "Polygon", [oval(length * 0.55, 0, length * 0.36, 17)])]),
     feature("green", { golf: "green" }, "Polygon", [oval(length, 0, 13, 11)]),
   ];
   const index = holes === 9 ? INDEXES_9[number - 1] : INDEXES_18[number - 1];

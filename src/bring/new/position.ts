@@ -28,9 +28,14 @@ interface Part {
 
 /** `56.5`, `lat=56.5`, `56.5° N`, `N 56° 30.5'`, `56°30'18"N`. */
 function partOf(text: string): Part | undefined {
-  const named = new RegExp(String.raw`^(lat|lon|lng|long)(?:itude|gitude)?\s*[=:]?\s*(${NUMBER})\s*°?$`, "i").exec(text);
+  const named = new RegExp(String.raw`^(lat|lon|lng|long)(?:itude|gitude)?\s*[=:]?\s*(${NUMBER})\s*°?$`, "i").exec(
+    text,
+  );
   if (named) return { value: plain(named[2]!), axis: /^lat/i.test(named[1]!) ? "latitude" : "longitude" };
-  const written = /^([NSEWO])?\s*([-+\u2212]?\d{1,3}(?:[.,]\d+)?)\s*(?:°|º|deg|d|\s)?\s*(?:(\d{1,2}(?:[.,]\d+)?)\s*(?:'|′|’|min|m|\s)?\s*)?(?:(\d{1,2}(?:[.,]\d+)?)\s*(?:"|″|”|''|sec|s)?\s*)?([NSEWO])?$/i.exec(text);
+  const written =
+    /^([NSEWO])?\s*([-+\u2212]?\d{1,3}(?:[.,]\d+)?)\s*(?:°|º|deg|d|\s)?\s*(?:(\d{1,2}(?:[.,]\d+)?)\s*(?:'|′|’|min|m|\s)?\s*)?(?:(\d{1,2}(?:[.,]\d+)?)\s*(?:"|″|”|''|sec|s)?\s*)?([NSEWO])?$/i.exec(
+      text,
+    );
   if (!written) return undefined;
   const [, before, degrees, minutes, seconds, after] = written;
   const [m, s] = [plain(minutes ?? "0"), plain(seconds ?? "0")];
@@ -41,13 +46,20 @@ function partOf(text: string): Part | undefined {
   const size = Math.abs(whole) + m / 60 + s / 3600;
   // O is east in German and west in French, so it says only which axis it is.
   if (letter === "O") return undefined;
-  return { value: negative ? -size : size, axis: letter === undefined ? undefined : letter === "N" || letter === "S" ? "latitude" : "longitude" };
+  return {
+    value: negative ? -size : size,
+    axis: letter === undefined ? undefined : letter === "N" || letter === "S" ? "latitude" : "longitude",
+  };
 }
 
-/** Two parts of a text: at a semicolon, between a letter and what follows, at a comma that is no decimal one, at a space. */
+/**
+ * Two parts of a text: at a semicolon, between a letter and what follows, at a comma that is no decimal one,
+ * at a space.
+ */
 function split(text: string): string[] {
   if (text.includes(";")) return text.split(";");
-  const lettered = /^([NSEW][^NSEW]*?)[\s,]+([NSEW][^NSEW]*)$/i.exec(text) ?? /^([^NSEW]*[NSEW])[\s,]+([^NSEW]*[NSEW])$/i.exec(text);
+  const lettered =
+    /^([NSEW][^NSEW]*?)[\s,]+([NSEW][^NSEW]*)$/i.exec(text) ?? /^([^NSEW]*[NSEW])[\s,]+([^NSEW]*[NSEW])$/i.exec(text);
   if (lettered) return [lettered[1]!, lettered[2]!];
   const named = text.split(/[,\s]+(?=l[aon])/i);
   if (named.length > 1) return named;
@@ -65,11 +77,14 @@ export function positionFrom(typed: string): Degrees | Misread {
     const found = link.exec(text);
     if (found) return within(Number(found[1]), Number(found[2]));
   }
-  const parts = split(text).map((part) => part.trim()).filter((part) => part !== "");
+  const parts = split(text)
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
   const read = parts.map(partOf);
   if (parts.length === 0 || parts.length > 2 || read.some((part) => part === undefined)) return "cannot be read";
   const [first, second] = read as [Part, Part | undefined];
-  if (second === undefined) return `lacks its ${first.axis === "latitude" ? "longitude" : first.axis === "longitude" ? "latitude" : "second number"}`;
+  if (second === undefined)
+    return `lacks its ${first.axis === "latitude" ? "longitude" : first.axis === "longitude" ? "latitude" : "second number"}`;
   if (first.axis !== undefined && first.axis === second.axis) return `gives the ${first.axis} twice`;
   const turned = first.axis === "longitude" || second.axis === "latitude";
   return turned ? within(second.value, first.value) : within(first.value, second.value);
@@ -77,6 +92,7 @@ export function positionFrom(typed: string): Degrees | Misread {
 
 /** Web maps end at 85 degrees, and so do golf courses. */
 function within(latitude: number, longitude: number): Degrees | Misread {
-  if (Math.abs(latitude) > 85 || Math.abs(longitude) > 180) return "is not on the map: latitude goes from -85 to 85, longitude from -180 to 180, latitude first";
+  if (Math.abs(latitude) > 85 || Math.abs(longitude) > 180)
+    return "is not on the map: latitude goes from -85 to 85, longitude from -180 to 180, latitude first";
   return { latitude, longitude };
 }

@@ -42,7 +42,8 @@ function ring(positions: readonly Position[], exterior: boolean): Position[] {
   return [...turned, turned[0]!];
 }
 
-const area = (rings: readonly (readonly Position[])[]): Position[][] => rings.map((positions, i) => ring(positions, i === 0));
+const area = (rings: readonly (readonly Position[])[]): Position[][] =>
+  rings.map((positions, i) => ring(positions, i === 0));
 
 /** Heights that are all zero are a format's way of saying nothing. */
 function withoutIdleHeights(geometry: CheckedGeometry): CheckedGeometry {
@@ -54,7 +55,8 @@ function withoutIdleHeights(geometry: CheckedGeometry): CheckedGeometry {
   };
   look(geometry.coordinates);
   if (!idle) return geometry;
-  const flat = (value: unknown): unknown => (Array.isArray(value) ? (typeof value[0] === "number" ? value.slice(0, 2) : value.map(flat)) : value);
+  const flat = (value: unknown): unknown =>
+    Array.isArray(value) ? (typeof value[0] === "number" ? value.slice(0, 2) : value.map(flat)) : value;
   // Only third numbers go, so the shape stays that of the type.
   return { type: geometry.type, coordinates: flat(geometry.coordinates) } as CheckedGeometry;
 }
@@ -65,14 +67,26 @@ export function cleaned(geometry: PlainGeometry): CheckedGeometry {
     case "Point":
       return withoutIdleHeights({ type: "Point", coordinates: rounded(geometry.coordinates) });
     case "MultiPoint":
-      return withoutIdleHeights(geometry.coordinates.length === 1 ? { type: "Point", coordinates: rounded(geometry.coordinates[0]!) } : { type: "MultiPoint", coordinates: geometry.coordinates.map(rounded) });
+      return withoutIdleHeights(
+        geometry.coordinates.length === 1
+          ? { type: "Point", coordinates: rounded(geometry.coordinates[0]!) }
+          : { type: "MultiPoint", coordinates: geometry.coordinates.map(rounded) },
+      );
     case "LineString":
       return withoutIdleHeights({ type: "LineString", coordinates: path(geometry.coordinates) });
     case "MultiLineString":
-      return withoutIdleHeights(geometry.coordinates.length === 1 ? { type: "LineString", coordinates: path(geometry.coordinates[0]!) } : { type: "MultiLineString", coordinates: geometry.coordinates.map(path) });
+      return withoutIdleHeights(
+        geometry.coordinates.length === 1
+          ? { type: "LineString", coordinates: path(geometry.coordinates[0]!) }
+          : { type: "MultiLineString", coordinates: geometry.coordinates.map(path) },
+      );
     case "Polygon":
       return withoutIdleHeights({ type: "Polygon", coordinates: area(geometry.coordinates) });
     case "MultiPolygon":
-      return withoutIdleHeights(geometry.coordinates.length === 1 ? { type: "Polygon", coordinates: area(geometry.coordinates[0]!) } : { type: "MultiPolygon", coordinates: geometry.coordinates.map(area) });
+      return withoutIdleHeights(
+        geometry.coordinates.length === 1
+          ? { type: "Polygon", coordinates: area(geometry.coordinates[0]!) }
+          : { type: "MultiPolygon", coordinates: geometry.coordinates.map(area) },
+      );
   }
 }

@@ -10,12 +10,18 @@ const CLOSED_DEGREES = 5e-5;
 
 /** A line that comes home, where an area is meant, is its outline; an outline where a line is meant is the line. */
 function fitShape(geometry: CheckedGeometry, kind: FeatureKind, tags: Tags): CheckedGeometry {
-  if (geometry.type === "LineString" && kindFacts(kind).closed === "area" && tags["natural"] !== "tree_row" && geometry.coordinates.length >= 4) {
+  if (
+    geometry.type === "LineString" &&
+    kindFacts(kind).closed === "area" &&
+    tags["natural"] !== "tree_row" &&
+    geometry.coordinates.length >= 4
+  ) {
     const [first, last] = [geometry.coordinates[0]!, geometry.coordinates[geometry.coordinates.length - 1]!];
     const gap = Math.hypot(first[0]! - last[0]!, first[1]! - last[1]!);
     if (gap <= CLOSED_DEGREES) return cleaned({ type: "Polygon", coordinates: [geometry.coordinates] });
   }
-  if (geometry.type === "Polygon" && kindFacts(kind).closed === "line" && geometry.coordinates.length === 1) return { type: "LineString", coordinates: geometry.coordinates[0]! };
+  if (geometry.type === "Polygon" && kindFacts(kind).closed === "line" && geometry.coordinates.length === 1)
+    return { type: "LineString", coordinates: geometry.coordinates[0]! };
   return geometry;
 }
 

@@ -42,10 +42,26 @@ export function normalise(brought: readonly Brought[], tees: readonly TeeSet[]):
 type Tidy = ReadonlyMap<string, string | number | boolean>;
 
 /** Attributes in which a file may say in words what a feature is, the nearest to it last. */
-const SAYING = ["description", "desc", "type", "class", "category", "kind", "layer", "Typ", "typ", "TYP", "Art", "nature", "name"] as const;
+const SAYING = [
+  "description",
+  "desc",
+  "type",
+  "class",
+  "category",
+  "kind",
+  "layer",
+  "Typ",
+  "typ",
+  "TYP",
+  "Art",
+  "nature",
+  "name",
+] as const;
 
-const wordsAbout = ({ words }: Brought, tidy: Tidy): string[] =>
-  [...words, ...SAYING.flatMap((key) => (typeof tidy.get(key) === "string" ? [String(tidy.get(key))] : []))];
+const wordsAbout = ({ words }: Brought, tidy: Tidy): string[] => [
+  ...words,
+  ...SAYING.flatMap((key) => (typeof tidy.get(key) === "string" ? [String(tidy.get(key))] : [])),
+];
 
 interface Meaning {
   readonly tags: Tags;
@@ -53,30 +69,42 @@ interface Meaning {
 }
 
 /** What it is by its tags or, where a file has none, by words; or why nobody can say. */
-function meaningOf({ mapped }: Brought, tidy: Tidy, read: Tags, words: readonly string[], geometry: CheckedGeometry): Meaning | string {
+function meaningOf(
+  { mapped }: Brought,
+  tidy: Tidy,
+  read: Tags,
+  words: readonly string[],
+  geometry: CheckedGeometry,
+): Meaning | string {
   if (saysKind(tidy)) return { tags: read, guess: undefined };
   if (mapped) return "its tags are none that the guide draws or measures";
   const shape = geometry.type.endsWith("Point") ? "point" : geometry.type.endsWith("Polygon") ? "area" : "line";
   // A walked outline is a line until a word says that it is an area.
   const found = kindFromWords(words, shape) ?? (shape === "line" ? kindFromWords(words, "area") : undefined);
   const name = tidy.get("name");
-  if (found === undefined) return `nothing says what it is: give it a tag such as golf=bunker${typeof name === "string" ? `, or a word for it in its name ${JSON.stringify(name.slice(0, 40))}` : ""}`;
+  if (found === undefined)
+    return `nothing says what it is: give it a tag such as golf=bunker${typeof name === "string" ? `, or a word for it in its name ${JSON.stringify(name.slice(0, 40))}` : ""}`;
   return { tags: { ...read, ...found.tags }, guess: `the word ${JSON.stringify(found.word)} says what it is` };
 }
 
-const without = (tags: Tags, key: string): Tags => Object.fromEntries(Object.entries(tags).filter(([own]) => own !== key));
+const without = (tags: Tags, key: string): Tags =>
+  Object.fromEntries(Object.entries(tags).filter(([own]) => own !== key));
 
 const isStandIn = (geometry: CheckedGeometry, tidy: Tidy): boolean =>
   geometry.type === "Point" && ["area", "line"].includes(String(tidy.get("shape"))) && tidy.has("id");
 
-function normaliseOne(brought: Brought, tees: readonly TeeSet[]): { candidates: Candidate[]; faults: readonly string[] } | string {
+function normaliseOne(
+  brought: Brought,
+  tees: readonly TeeSet[],
+): { candidates: Candidate[]; faults: readonly string[] } | string {
   const { from, key, properties } = brought;
   const tidy = tidied({ ...otherTags(properties["other_tags"]), ...properties, ...pairsIn(properties["cmt"]) });
   if (String(tidy.get("placeholder")) === "true") return "it is a placeholder, which stands for a real shape";
   const { tags: read, faults } = tagsOf(tidy);
   const words = wordsAbout(brought, tidy);
   const clean = cleaned(brought.geometry);
-  if (isStandIn(clean, tidy)) return "it is a waypoint that stands for an outline, which GPX cannot hold: bring the GeoJSON or KML export";
+  if (isStandIn(clean, tidy))
+    return "it is a waypoint that stands for an outline, which GPX cannot hold: bring the GeoJSON or KML export";
   const meaning = meaningOf(brought, tidy, read, words, clean);
   if (typeof meaning === "string") return meaning;
   const hole = holeStated(tidy, meaning.tags, words);
@@ -87,14 +115,23 @@ function normaliseOne(brought: Brought, tees: readonly TeeSet[]): { candidates: 
   const problem = unfit(named, shaped);
   if (problem !== undefined) return problem;
   const said = tidy.get("name");
-  const card = kind === "line-of-play" ? cardTagsOf(tidy, typeof said === "string" ? said : undefined, tees) : undefined;
+  const card =
+    kind === "line-of-play" ? cardTagsOf(tidy, typeof said === "string" ? said : undefined, tees) : undefined;
   const own = { from, key, id, hole, kind, geometry: shaped, guess: meaning.guess, card };
   if (named["golf"] !== "tee") return { candidates: [{ ...own, tags: named }], faults };
   const tags = without(named, "tee");
   const sets = teesStated(tidy, meaning.tags, words, tees);
-  if (kind !== "tee-marker") return { candidates: [{ ...own, tags: sets.length === 1 ? { ...tags, tee: sets[0]!.id } : tags }], faults };
+  if (kind !== "tee-marker")
+    return { candidates: [{ ...own, tags: sets.length === 1 ? { ...tags, tee: sets[0]!.id } : tags }], faults };
   if (sets.length === 0) return unnamedMarker(named["tee"], tees);
-  return { candidates: sets.map((set) => ({ ...own, key: key === undefined || sets.length === 1 ? key : `${key}+${set.id}`, tags: { ...tags, tee: set.id } })), faults };
+  return {
+    candidates: sets.map((set) => ({
+      ...own,
+      key: key === undefined || sets.length === 1 ? key : `${key}+${set.id}`,
+      tags: { ...tags, tee: set.id },
+    })),
+    faults,
+  };
 }
 
 const unnamedMarker = (written: Tags[string] | undefined, tees: readonly TeeSet[]): string =>

@@ -13,12 +13,16 @@ export function otherTags(column: unknown): Record<string, string> {
   if (column.trimStart().startsWith("{")) {
     try {
       const read: unknown = JSON.parse(column);
-      return Object.fromEntries(Object.entries(read as object).flatMap(([key, value]) => (typeof value === "string" ? [[key, value]] : [])));
+      return Object.fromEntries(
+        Object.entries(read as object).flatMap(([key, value]) => (typeof value === "string" ? [[key, value]] : [])),
+      );
     } catch {
       return {};
     }
   }
-  return Object.fromEntries([...column.matchAll(PAIR)].flatMap(([, key, value]) => (value === undefined ? [] : [[plain(key!), plain(value)]])));
+  return Object.fromEntries(
+    [...column.matchAll(PAIR)].flatMap(([, key, value]) => (value === undefined ? [] : [[plain(key!), plain(value)]])),
+  );
 }
 
 /** The ids that the driver writes beside the tags. */

@@ -9,13 +9,63 @@ import { KIND_KEYS, type Tags } from "../../course/schema/vocabulary.ts";
 const KNOWN = [...KIND_KEYS, "name", "width", "height", "tee", "ref", "par", "handicap", "hole", "id", "dist"];
 
 /** OSM's notes to mappers, and what identifies a thing elsewhere. */
-const MAPPERS = /^(source|note|fixme|created_by|attribution|check_date|survey|import|ref$|ref:|wikidata|wikipedia|wikimedia|website|url|phone|email|fax|contact|addr|operator|opening_hours|fee|image|mapillary|odbl|tiger|start_date|type$|area$)/;
+const MAPPERS =
+  /^(source|note|fixme|created_by|attribution|check_date|survey|import|ref$|ref:|wikidata|wikipedia|wikimedia|website|url|phone|email|fax|contact|addr|operator|opening_hours|fee|image|mapillary|odbl|tiger|start_date|type$|area$)/;
 
 /** Styles and bookkeeping of KML, GPX and GIS tables. */
 const BOOKKEEPING = new Set([
-  "id", "hole", "fid", "gid", "uid", "uuid", "objectid", "description", "desc", "cmt", "comment", "snippet", "sym", "time", "times", "timestamp", "timespan", "begin", "end",
-  "links", "link", "src", "styleurl", "stylehash", "stylemaphash", "stroke", "stroke-width", "stroke-opacity", "fill", "fill-opacity", "icon", "visibility",
-  "tessellate", "extrude", "altitudemode", "draworder", "address", "phonenumber", "marker-color", "marker-size", "marker-symbol", "layer", "path", "ele", "elevation", "other_tags", "osm_id", "osm_way_id", "z_order", "is_in", "placeholder", "proposed",
+  "id",
+  "hole",
+  "fid",
+  "gid",
+  "uid",
+  "uuid",
+  "objectid",
+  "description",
+  "desc",
+  "cmt",
+  "comment",
+  "snippet",
+  "sym",
+  "time",
+  "times",
+  "timestamp",
+  "timespan",
+  "begin",
+  "end",
+  "links",
+  "link",
+  "src",
+  "styleurl",
+  "stylehash",
+  "stylemaphash",
+  "stroke",
+  "stroke-width",
+  "stroke-opacity",
+  "fill",
+  "fill-opacity",
+  "icon",
+  "visibility",
+  "tessellate",
+  "extrude",
+  "altitudemode",
+  "draworder",
+  "address",
+  "phonenumber",
+  "marker-color",
+  "marker-size",
+  "marker-symbol",
+  "layer",
+  "path",
+  "ele",
+  "elevation",
+  "other_tags",
+  "osm_id",
+  "osm_way_id",
+  "z_order",
+  "is_in",
+  "placeholder",
+  "proposed",
 ]);
 
 /** The keys of the line of play that belong on the hole's page. */
@@ -31,7 +81,10 @@ export interface ReadTags {
 
 /** Metres of a tag: a bare number is metres, as OSM defines it; `3.5 m`, `12 ft` and `12'` are read too. */
 function metres(value: string | number): number | undefined {
-  const found = typeof value === "number" ? [String(value), String(value), ""] : /^\s*(\d+(?:\.\d+)?)\s*(m|metres?|meters?|ft|feet|'|)\s*$/i.exec(value);
+  const found =
+    typeof value === "number"
+      ? [String(value), String(value), ""]
+      : /^\s*(\d+(?:\.\d+)?)\s*(m|metres?|meters?|ft|feet|'|)\s*$/i.exec(value);
   if (!found) return undefined;
   const n = Number(found[1]) * (/^(ft|feet|')$/i.test(found[2]!) ? METRES_PER_FOOT : 1);
   return n > 0 && n < 1000 ? Number(n.toFixed(2)) : undefined;
@@ -39,23 +92,33 @@ function metres(value: string | number): number | undefined {
 
 const tidyKey = (key: string): string => (KNOWN.includes(key.toLowerCase()) ? key.toLowerCase() : key);
 
-/** The properties with known keys in small letters and empty values left out; the first of several spellings counts. */
+/**
+ * The properties with known keys in small letters and empty values left out; the first of several spellings
+ * counts.
+ */
 export function tidied(properties: Readonly<Record<string, unknown>>): ReadonlyMap<string, string | number | boolean> {
   const tidy = new Map<string, string | number | boolean>();
   for (const [written, value] of Object.entries(properties)) {
     const key = tidyKey(written);
-    const usable = (typeof value === "string" && value.trim() !== "") || (typeof value === "number" && Number.isFinite(value)) || typeof value === "boolean";
+    const usable =
+      (typeof value === "string" && value.trim() !== "") ||
+      (typeof value === "number" && Number.isFinite(value)) ||
+      typeof value === "boolean";
     if (usable && (!tidy.has(key) || key === written)) tidy.set(key, typeof value === "string" ? value.trim() : value);
   }
   // GPX has one field for a kind; `golf=bunker` is how ours and others write a tag there.
   const typed = /^([a-z_]+)=(\S+)$/.exec(String(tidy.get("type") ?? ""));
-  if (typed && (KIND_KEYS as readonly string[]).includes(typed[1]!) && !tidy.has(typed[1]!)) tidy.set(typed[1]!, typed[2]!);
+  if (typed && (KIND_KEYS as readonly string[]).includes(typed[1]!) && !tidy.has(typed[1]!))
+    tidy.set(typed[1]!, typed[2]!);
   return tidy;
 }
 
 export const saysKind = (tidy: ReadonlyMap<string, unknown>): boolean => KIND_KEYS.some((key) => tidy.has(key));
 
-/** The tags to keep. Without a key that says what the feature is, its table's other columns mean nothing here: only its name stays. */
+/**
+ * The tags to keep. Without a key that says what the feature is, its table's other columns mean nothing
+ * here: only its name stays.
+ */
 export function tagsOf(tidy: ReadonlyMap<string, string | number | boolean>): ReadTags {
   const tags: Record<string, string | number | boolean> = {};
   const faults: string[] = [];
@@ -72,7 +135,8 @@ export function tagsOf(tidy: ReadonlyMap<string, string | number | boolean>): Re
     }
     // eslint-disable-next-line no-control-regex
     const text = typeof value === "string" ? value.replace(/[\u0000-\u001f\u007f]+/g, " ").trim() : value;
-    if (typeof text === "string" && text.length > LONGEST_TEXT) faults.push(`${key} is ${text.length} characters long; it was left out`);
+    if (typeof text === "string" && text.length > LONGEST_TEXT)
+      faults.push(`${key} is ${text.length} characters long; it was left out`);
     else tags[key] = key === "name" || key === "tee" ? String(text) : text;
   }
   return { tags, faults };

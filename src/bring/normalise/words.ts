@@ -15,18 +15,47 @@ interface Word {
 
 /** First match wins: the narrower word stands before the wider one. */
 const WORDS: readonly Word[] = [
-  { pattern: /\b(line of play|centre ?line|center ?line|playing line|spiellinie|spielbahnachse|ligne de jeu)\b/, shapes: ["line"], tags: { golf: "hole" } },
-  { pattern: /\b(out of bounds|o\.?o?\.?b|boundary|ausgrenze|hors limites?)\b/, shapes: ["line", "area"], tags: { golf: "out_of_bounds" } },
+  {
+    pattern: /\b(line of play|centre ?line|center ?line|playing line|spiellinie|spielbahnachse|ligne de jeu)\b/,
+    shapes: ["line"],
+    tags: { golf: "hole" },
+  },
+  {
+    pattern: /\b(out of bounds|o\.?o?\.?b|boundary|ausgrenze|hors limites?)\b/,
+    shapes: ["line", "area"],
+    tags: { golf: "out_of_bounds" },
+  },
   { pattern: /\b(driving range|practice range)\b/, shapes: ["area"], tags: { golf: "driving_range" } },
   { pattern: /\b(club ?h(ouse|aus))\b/, shapes: ["area"], tags: { golf: "clubhouse" } },
   { pattern: /\b(cart|buggy) ?paths?\b/, shapes: ["line"], tags: { golf: "cartpath" } },
   { pattern: /\b(bunkers?|sand traps?|traps?|sandhindernis(se)?)\b/, shapes: ["area"], tags: { golf: "bunker" } },
-  { pattern: /\b(lateral|red penalty|seitliches wasserhindernis|rote penalty area|rote strafzone)\b/, shapes: ["area", "line"], tags: { golf: "lateral_water_hazard" } },
-  { pattern: /\b(water hazard|yellow penalty|frontales wasserhindernis|wasserhindernis|gelbe penalty area|gelbe strafzone)\b/, shapes: ["area", "line"], tags: { golf: "water_hazard" } },
-  { pattern: /\b(ponds?|lakes?|loch|lochan|reservoir|water|teich|weiher|see|étang|lac)\b/, shapes: ["area"], tags: { natural: "water" } },
-  { pattern: /\b(burn|stream|brook|creek|ditch|bach|graben|ruisseau)\b/, shapes: ["line"], tags: { waterway: "stream" } },
+  {
+    pattern: /\b(lateral|red penalty|seitliches wasserhindernis|rote penalty area|rote strafzone)\b/,
+    shapes: ["area", "line"],
+    tags: { golf: "lateral_water_hazard" },
+  },
+  {
+    pattern:
+      /\b(water hazard|yellow penalty|frontales wasserhindernis|wasserhindernis|gelbe penalty area|gelbe strafzone)\b/,
+    shapes: ["area", "line"],
+    tags: { golf: "water_hazard" },
+  },
+  {
+    pattern: /\b(ponds?|lakes?|loch|lochan|reservoir|water|teich|weiher|see|étang|lac)\b/,
+    shapes: ["area"],
+    tags: { natural: "water" },
+  },
+  {
+    pattern: /\b(burn|stream|brook|creek|ditch|bach|graben|ruisseau)\b/,
+    shapes: ["line"],
+    tags: { waterway: "stream" },
+  },
   { pattern: /\b(fairways?|fwy)\b/, shapes: ["area"], tags: { golf: "fairway" } },
-  { pattern: /\b(tees?|tee box(es)?|teeing (ground|area)s?|abschl(ag|äge)|départs?)\b/, shapes: ["point", "area"], tags: { golf: "tee" } },
+  {
+    pattern: /\b(tees?|tee box(es)?|teeing (ground|area)s?|abschl(ag|äge)|départs?)\b/,
+    shapes: ["point", "area"],
+    tags: { golf: "tee" },
+  },
   { pattern: /\b(pin|flag|flagstick|hole location)\b/, shapes: ["point"], tags: { golf: "pin" } },
   { pattern: /\b(greens?|grüns?)/, shapes: ["area"], tags: { golf: "green" } },
   { pattern: /\b(rough)\b/, shapes: ["area"], tags: { golf: "rough" } },
@@ -61,7 +90,10 @@ export function kindFromWords(words: readonly string[], shape: Shape): Guess | u
   return undefined;
 }
 
-/** The hole that words name: `Hole 7`, `7th green`, `7 bunker left`, `H07`; undefined without one, or with one beyond 18. */
+/**
+ * The hole that words name: `Hole 7`, `7th green`, `7 bunker left`, `H07`; undefined without one, or with
+ * one beyond 18.
+ */
 export function holeFromWords(words: readonly string[]): number | undefined {
   for (const text of [...words].reverse()) {
     const found =
@@ -75,10 +107,15 @@ export function holeFromWords(words: readonly string[]): number | undefined {
 }
 
 /** The tee set that words name, of those the course has. */
-export function teeFromWords(words: readonly string[], tees: readonly { readonly id: string; readonly name: string }[]): string | undefined {
+export function teeFromWords(
+  words: readonly string[],
+  tees: readonly { readonly id: string; readonly name: string }[],
+): string | undefined {
   for (const text of [...words].reverse()) {
     const own = ` ${plain(text).replace(/[^\p{L}\p{N}]+/gu, " ")} `;
-    const found = tees.find(({ id, name }) => [id.replaceAll("-", " "), plain(name)].some((word) => own.includes(` ${word} `)));
+    const found = tees.find(({ id, name }) =>
+      [id.replaceAll("-", " "), plain(name)].some((word) => own.includes(` ${word} `)),
+    );
     if (found) return found.id;
   }
   return undefined;

@@ -10,7 +10,8 @@ import { BringError } from "../sources/refusal.ts";
 
 export { LEDGER_FILE } from "../../read/brought-files.ts";
 
-const ABOUT = "What `npm run bring` brought last, so that the next run can tell your edits from changes in the source. Keep it with the course; without it bring starts afresh.";
+const ABOUT =
+  "What `npm run bring` brought last, so that the next run can tell your edits from changes in the source. Keep it with the course; without it bring starts afresh.";
 
 const entry = z.strictObject({
   /** Page and id: `7/bunker-left-1`, or `course/sea`. */
@@ -45,7 +46,11 @@ export function readLedger(file: string, text: string): Ledger {
     const { sources, features, holes } = schema.parse(JSON.parse(text));
     return { sources, features, holes };
   } catch (cause) {
-    throw new BringError(file, "is not as bring wrote it. Take back the last version of it, or delete it: bring then starts afresh and treats what is on the pages as drawn by hand.", { cause });
+    throw new BringError(
+      file,
+      "is not as bring wrote it. Take back the last version of it, or delete it: bring then starts afresh and treats what is on the pages as drawn by hand.",
+      { cause },
+    );
   }
 }
 
@@ -58,7 +63,10 @@ export const writeLedger = ({ sources, features, holes }: Ledger): string =>
 
 /** A short mark of a geometry, by which it is known again. */
 export const markOf = ({ type, coordinates }: CheckedGeometry): string =>
-  createHash("sha256").update(JSON.stringify([type, coordinates])).digest("base64url").slice(0, 16);
+  createHash("sha256")
+    .update(JSON.stringify([type, coordinates]))
+    .digest("base64url")
+    .slice(0, 16);
 
 /** How the ledger names a feature on a page: `7/bunker-left-1`. */
 export const atOf = (at: number | "course", id: string): string => `${at}/${id}`;

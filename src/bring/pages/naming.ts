@@ -1,4 +1,7 @@
-/** Ids for what is new on a page: a real name where there is one, else kind, side and order along the line of play. Pure. */
+/**
+ * Ids for what is new on a page: a real name where there is one, else kind, side and order along the line of
+ * play. Pure.
+ */
 import { slugFrom } from "../../course/schema/features.ts";
 import { kindFacts, type FeatureKind } from "../../course/kinds.ts";
 import type { Lie } from "../place/shape.ts";
@@ -39,11 +42,15 @@ export function nameFeatures(features: readonly ToName[], taken: ReadonlySet<str
     ids[i] = id;
     used.add(id);
   };
-  const order = features.map((_, i) => i).sort((a, b) => (features[a]!.lie?.stationMetres ?? 0) - (features[b]!.lie?.stationMetres ?? 0) || a - b);
+  const order = features
+    .map((_, i) => i)
+    .sort((a, b) => (features[a]!.lie?.stationMetres ?? 0) - (features[b]!.lie?.stationMetres ?? 0) || a - b);
   const rest: number[] = [];
   for (const i of order) {
     const { id, name, kind, tee } = features[i]!;
-    const own = id ?? (kind === "line-of-play" ? "line" : kind === "tee-marker" && tee !== undefined ? `tee-${tee}` : slugOf(name));
+    const own =
+      id ??
+      (kind === "line-of-play" ? "line" : kind === "tee-marker" && tee !== undefined ? `tee-${tee}` : slugOf(name));
     if (own !== "" && !used.has(own)) claim(i, own);
     else rest.push(i);
   }

@@ -6,7 +6,12 @@ import { flow } from "./yaml-edit.ts";
 
 /** A list of features as the pages have it, each on a line, indented below its field. */
 export const featuresBlock = (features: readonly unknown[], newline = "\n"): string =>
-  ["features:", "  type: FeatureCollection", "  features:", ...features.map((feature) => `    - ${flow(feature)}`)].join(newline);
+  [
+    "features:",
+    "  type: FeatureCollection",
+    "  features:",
+    ...features.map((feature) => `    - ${flow(feature)}`),
+  ].join(newline);
 
 /** `07-kelp-gully.md`. */
 export const holeFileName = (number: number, name: string | undefined): string =>
@@ -26,9 +31,17 @@ export interface Blanks {
  * form that says what to write, measured figures marked as measured: `check` will ask for
  * it too.
  */
-export function newPage(number: number, { name, par, strokeIndex, card }: SaidOfHole, features: readonly unknown[], { tees, lengths, proposed }: Blanks): string {
-  const perhaps = (key: string, value: unknown, todo: string): string => (value === undefined ? `# ${key}: ${todo}` : `${key}: ${flow(value)}`);
-  const measured = tees.flatMap(({ id }) => (lengths[id] === undefined ? [] : [`${id} ${Math.round(yardsFromMetres(lengths[id]))}`]));
+export function newPage(
+  number: number,
+  { name, par, strokeIndex, card }: SaidOfHole,
+  features: readonly unknown[],
+  { tees, lengths, proposed }: Blanks,
+): string {
+  const perhaps = (key: string, value: unknown, todo: string): string =>
+    value === undefined ? `# ${key}: ${todo}` : `${key}: ${flow(value)}`;
+  const measured = tees.flatMap(({ id }) =>
+    lengths[id] === undefined ? [] : [`${id} ${Math.round(yardsFromMetres(lengths[id]))}`],
+  );
   const form = `{ ${tees.map(({ id }) => `${id}: ___`).join(", ")} }`;
   return [
     "---",
@@ -36,7 +49,11 @@ export function newPage(number: number, { name, par, strokeIndex, card }: SaidOf
     `name: ${flow(name ?? `Hole ${number}`)}`,
     perhaps("par", par, "___   (write the hole's par, without the number sign)"),
     perhaps("strokeIndex", strokeIndex, "___   (write the hole's stroke index)"),
-    perhaps("card", Object.keys(card).length > 0 ? card : undefined, `${form}   (write the printed card, yards by tee set${measured.length > 0 ? `; measured on the ground: ${measured.join(", ")}` : ""})`),
+    perhaps(
+      "card",
+      Object.keys(card).length > 0 ? card : undefined,
+      `${form}   (write the printed card, yards by tee set${measured.length > 0 ? `; measured on the ground: ${measured.join(", ")}` : ""})`,
+    ),
     ...(proposed.length > 0 ? [`proposed: ${flow(proposed)}`] : []),
     featuresBlock(features),
     "---",

@@ -61,31 +61,67 @@ export interface CoursePages {
 export const allPages = ({ course, holes }: CoursePages): readonly Page[] => [course, ...holes];
 
 /** A page of text that was read already. */
-export function pageOf(at: PageAt | undefined, file: string, text: string, start: number, end: number, value: unknown, beside?: Pick<FeatureList, "file" | "text" | "value">): Page {
-  const list: FeatureList = beside === undefined
-    ? { file, text, start, end, value, path: ["features"], style: "yaml" }
-    : { ...beside, start: 0, end: beside.text.length, path: [], style: "json" };
+export function pageOf(
+  at: PageAt | undefined,
+  file: string,
+  text: string,
+  start: number,
+  end: number,
+  value: unknown,
+  beside?: Pick<FeatureList, "file" | "text" | "value">,
+): Page {
+  const list: FeatureList =
+    beside === undefined
+      ? { file, text, start, end, value, path: ["features"], style: "yaml" }
+      : { ...beside, start: 0, end: beside.text.length, path: [], style: "json" };
   const { features, written } = checkFeatures(valueAt(list.value, list.path), list.path);
   const number = valueAt(value, ["hole"]);
-  const own = at ?? (typeof number === "number" ? number : Number(HOLE_FILE.exec(file.slice(file.lastIndexOf("/") + 1))?.[1]));
+  const own =
+    at ?? (typeof number === "number" ? number : Number(HOLE_FILE.exec(file.slice(file.lastIndexOf("/") + 1))?.[1]));
   return { at: own, file, text, start, end, value, list, features, ids: written.flatMap(({ id }) => id ?? []) };
 }
 
 async function readPage(content: string, file: string, at: PageAt | undefined): Promise<Page> {
   const read = await readTextFile(content, file);
-  if (!read.ok) throw new BringError(file, read.missing ? "is not there. Write it first, with at least the course's name and its tee sets." : read.diagnostics.map(({ message }) => message).join(" "));
+  if (!read.ok)
+    throw new BringError(
+      file,
+      read.missing
+        ? "is not there. Write it first, with at least the course's name and its tee sets."
+        : read.diagnostics.map(({ message }) => message).join(" "),
+    );
   const { source } = read;
   let [start, end] = [0, source.text.length];
   if (at !== "course") {
     const parts = splitFrontMatter(source);
-    if (!parts.ok) throw new BringError(formatDiagnostic(parts.diagnostic), "Put this right first, so that bring can tell what is on the page.");
+    if (!parts.ok)
+      throw new BringError(
+        formatDiagnostic(parts.diagnostic),
+        "Put this right first, so that bring can tell what is on the page.",
+      );
     [start, end] = [parts.start, parts.end];
   }
   const yaml = parseYaml(source, start, end);
-  if (!yaml.ok) throw new BringError(formatDiagnostic(yaml.diagnostics[0]!), "Put this right first, so that bring can tell what is on the page.");
+  if (!yaml.ok)
+    throw new BringError(
+      formatDiagnostic(yaml.diagnostics[0]!),
+      "Put this right first, so that bring can tell what is on the page.",
+    );
   const { beside, diagnostics } = await withFeatures(content, file, yaml.yaml);
-  if (diagnostics.length > 0) throw new BringError(formatDiagnostic(diagnostics[0]!), "Put this right first, so that bring can tell what is on the page.");
-  return pageOf(at, file, source.text, start, end, yaml.yaml.value, beside && { file: beside.source.file, text: beside.source.text, value: beside.value });
+  if (diagnostics.length > 0)
+    throw new BringError(
+      formatDiagnostic(diagnostics[0]!),
+      "Put this right first, so that bring can tell what is on the page.",
+    );
+  return pageOf(
+    at,
+    file,
+    source.text,
+    start,
+    end,
+    yaml.yaml.value,
+    beside && { file: beside.source.file, text: beside.source.text, value: beside.value },
+  );
 }
 
 /**
@@ -107,7 +143,14 @@ export async function readPages(content: string, id: string): Promise<CoursePage
   });
   const file = `${id}/${LEDGER_FILE}`;
   const ledger = await readTextFile(content, file);
-  if (!ledger.ok && !ledger.missing) throw new BringError(file, ledger.diagnostics.map(({ message }) => message).join(" "));
+  if (!ledger.ok && !ledger.missing)
+    throw new BringError(file, ledger.diagnostics.map(({ message }) => message).join(" "));
   const notPlaced = await readTextFile(content, `${id}/${NOT_PLACED_FILE}`);
-  return { course, holes, tees, notPlaced: notPlaced.ok ? notPlaced.source.text : undefined, ledger: ledger.ok ? readLedger(file, ledger.source.text) : EMPTY_LEDGER };
+  return {
+    course,
+    holes,
+    tees,
+    notPlaced: notPlaced.ok ? notPlaced.source.text : undefined,
+    ledger: ledger.ok ? readLedger(file, ledger.source.text) : EMPTY_LEDGER,
+  };
 }

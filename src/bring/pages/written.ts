@@ -27,25 +27,52 @@ export interface Written {
 export function editedPage(page: Page, { fields, features, added }: PageEdits): Written[] {
   const { list, file, text, start, end } = page;
   const more = additions(list, added);
-  const written = list.file === file
-    ? [{ file, before: text, after: text.slice(0, start) + editYaml(file, text.slice(start, end), [...fields, ...features, ...more.edits]) + more.tail + text.slice(end) }]
-    : [
-        { file, before: text, after: text.slice(0, start) + editYaml(file, text.slice(start, end), fields) + text.slice(end) },
-        { file: list.file, before: list.text, after: editYaml(list.file, list.text, [...features, ...more.edits], list.style) },
-      ];
+  const written =
+    list.file === file
+      ? [
+          {
+            file,
+            before: text,
+            after:
+              text.slice(0, start) +
+              editYaml(file, text.slice(start, end), [...fields, ...features, ...more.edits]) +
+              more.tail +
+              text.slice(end),
+          },
+        ]
+      : [
+          {
+            file,
+            before: text,
+            after: text.slice(0, start) + editYaml(file, text.slice(start, end), fields) + text.slice(end),
+          },
+          {
+            file: list.file,
+            before: list.text,
+            after: editYaml(list.file, list.text, [...features, ...more.edits], list.style),
+          },
+        ];
   return written.filter(({ before, after }) => before !== after);
 }
 
 /** New features at the end of the list, or with a list where there is none. */
-function additions({ text, start, end, value, path }: FeatureList, added: readonly object[]): { edits: readonly Edit[]; tail: string } {
+function additions(
+  { text, start, end, value, path }: FeatureList,
+  added: readonly object[],
+): { edits: readonly Edit[]; tail: string } {
   if (added.length === 0) return { edits: [], tail: "" };
   const at = [...path, "features"];
   const collection = valueAt(value, path);
   const there = valueAt(value, at);
-  if (Array.isArray(there) && there.length > 0) return { edits: added.map((feature) => ({ op: "append", path: at, value: feature })), tail: "" };
+  if (Array.isArray(there) && there.length > 0)
+    return { edits: added.map((feature) => ({ op: "append", path: at, value: feature })), tail: "" };
   if (Array.isArray(there)) return { edits: [{ op: "replace", path: at, value: added }], tail: "" };
-  if (collection !== undefined) return { edits: [{ op: "replace", path, value: { type: "FeatureCollection", features: added } }], tail: "" };
+  if (collection !== undefined)
+    return { edits: [{ op: "replace", path, value: { type: "FeatureCollection", features: added } }], tail: "" };
   const newline = text.includes("\r\n") ? "\r\n" : "\n";
   const yaml = text.slice(start, end);
-  return { edits: [], tail: `${yaml.endsWith("\n") || yaml === "" ? "" : newline}${featuresBlock(added, newline)}${newline}` };
+  return {
+    edits: [],
+    tail: `${yaml.endsWith("\n") || yaml === "" ? "" : newline}${featuresBlock(added, newline)}${newline}`,
+  };
 }

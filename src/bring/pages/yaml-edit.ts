@@ -4,7 +4,19 @@
  * parsed again and must hold exactly what was asked for.
  */
 import { isDeepStrictEqual } from "node:util";
-import { isAlias, isMap, isNode, isScalar, isSeq, parse, parseDocument, type Document, type Node, type Pair, type YAMLMap } from "yaml";
+import {
+  isAlias,
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  parse,
+  parseDocument,
+  type Document,
+  type Node,
+  type Pair,
+  type YAMLMap,
+} from "yaml";
 import type { Path } from "../../course/schema/finding.ts";
 import { BringError } from "../sources/refusal.ts";
 
@@ -38,11 +50,15 @@ function scalar(value: string | number | boolean | null): string {
   return PLAIN.test(value) && parse(value) === value ? value : JSON.stringify(value);
 }
 
-const keyText = (key: string): string => (/^[A-Za-z_][\w-]*$/.test(key) && parse(key) === key ? key : JSON.stringify(key));
+const keyText = (key: string): string =>
+  /^[A-Za-z_][\w-]*$/.test(key) && parse(key) === key ? key : JSON.stringify(key);
 
 /** A value on one line; arrays of numbers as JSON, which is YAML too. */
 export function flow(value: unknown): string {
-  if (Array.isArray(value)) return value.every((v) => typeof v === "number" || Array.isArray(v)) ? JSON.stringify(value) : `[${value.map(flow).join(", ")}]`;
+  if (Array.isArray(value))
+    return value.every((v) => typeof v === "number" || Array.isArray(v))
+      ? JSON.stringify(value)
+      : `[${value.map(flow).join(", ")}]`;
   if (value !== null && typeof value === "object") {
     const fields = Object.entries(value).map(([key, v]) => `${keyText(key)}: ${flow(v)}`);
     return fields.length === 0 ? "{}" : `{ ${fields.join(", ")} }`;
@@ -54,7 +70,8 @@ const written = (value: unknown, style: Style): string => (style === "json" ? JS
 
 const writtenKey = (key: string, style: Style): string => (style === "json" ? JSON.stringify(key) : keyText(key));
 
-const parsed = (text: string): Document.Parsed => parseDocument(text, { version: "1.2", schema: "core", stringKeys: true, prettyErrors: false, logLevel: "silent" });
+const parsed = (text: string): Document.Parsed =>
+  parseDocument(text, { version: "1.2", schema: "core", stringKeys: true, prettyErrors: false, logLevel: "silent" });
 
 /**
  * The text with the edits made. They must not overlap.
@@ -81,13 +98,22 @@ export function editYaml(file: string, text: string, edits: readonly Edit[], sty
   } catch {
     sound = false;
   }
-  if (!sound) throw new BringError(file, "is written in a way that bring cannot edit without rewriting it (aliases, or a value spread over unusual lines). Write its features as `- { type: Feature, ... }`, one for each, and run bring again.");
+  if (!sound)
+    throw new BringError(
+      file,
+      "is written in a way that bring cannot edit without rewriting it (aliases, or a value spread over unusual lines). Write its features as `- { type: Feature, ... }`, one for each, and run bring again.",
+    );
   return edited;
 }
 
 type Grouped =
   | Extract<Edit, { op: "replace" | "remove" }>
-  | { readonly op: "items"; readonly path: Path; readonly drop: ReadonlySet<number>; readonly values: readonly unknown[] }
+  | {
+      readonly op: "items";
+      readonly path: Path;
+      readonly drop: ReadonlySet<number>;
+      readonly values: readonly unknown[];
+    }
   | { readonly op: "add"; readonly path: Path; readonly fields: readonly (readonly [string, unknown])[] };
 
 /** Several additions at one place become one, in their order, and so do all changes to the entries of one list. */
@@ -102,25 +128,35 @@ function grouped(edits: readonly Edit[]): Grouped[] {
     const at = `${edit.op === "add" ? "add" : "items"} ${JSON.stringify(path)}`;
     const before = groups.get(at);
     if (edit.op === "add") {
-      groups.set(at, { op: "add", path, fields: [...(before?.op === "add" ? before.fields : []), [edit.key, edit.value]] });
+      groups.set(at, {
+        op: "add",
+        path,
+        fields: [...(before?.op === "add" ? before.fields : []), [edit.key, edit.value]],
+      });
       return;
     }
-    const items = before?.op === "items" ? before : { op: "items" as const, path, drop: new Set<number>(), values: [] };
-    groups.set(at, edit.op === "append" ? { ...items, values: [...items.values, edit.value] } : { ...items, drop: new Set([...items.drop, edit.index]) });
+    const items =
+      before?.op === "items" ? before : { op: "items" as const, path, drop: new Set<number>(), values: [] };
+    groups.set(
+      at,
+      edit.op === "append"
+        ? { ...items, values: [...items.values, edit.value] }
+        : { ...items, drop: new Set([...items.drop, edit.index]) },
+    );
   });
   return [...groups.values()];
 }
 
 function apply(root: unknown, edit: Grouped): void {
   const step = (value: unknown, key: string | number): unknown => (value as Record<string | number, unknown>)[key];
-  const at = (path: Path): Record<string | number, unknown> => path.reduce(step, root) as Record<string | number, unknown>;
+  const at = (path: Path): Record<string | number, unknown> =>
+    path.reduce(step, root) as Record<string | number, unknown>;
   if (edit.op === "replace") at(edit.path.slice(0, -1))[edit.path[edit.path.length - 1]!] = edit.value;
   else if (edit.op === "remove") delete at(edit.path)[edit.key];
   else if (edit.op === "items") {
     const list = at(edit.path) as unknown as unknown[];
     list.splice(0, list.length, ...list.filter((_, i) => !edit.drop.has(i)), ...edit.values);
-  }
-  else for (const [key, value] of edit.fields) at(edit.path)[key] = value;
+  } else for (const [key, value] of edit.fields) at(edit.path)[key] = value;
 }
 
 const lineEnd = (text: string, at: number): number => {
@@ -160,24 +196,37 @@ function spliceFor(document: Document.Parsed, text: string, edit: Grouped, style
     const inside = text.slice(node.range![0] + 1, closing);
     const kept = inside.trimEnd();
     const at = node.range![0] + 1 + kept.length;
-    if (kept === "") return [{ from: node.range![0] + 1, to: closing, text: text[closing] === "}" ? ` ${entries} ` : entries }];
+    if (kept === "")
+      return [{ from: node.range![0] + 1, to: closing, text: text[closing] === "}" ? ` ${entries} ` : entries }];
     return insert(at, `${kept.endsWith(",") ? "" : ","} ${entries}`);
   };
   switch (edit.op) {
     case "replace": {
       const empty = node.range![0] === node.range![1];
       const before = text[node.range![0] - 1];
-      return [{ from: node.range![0], to: empty ? node.range![0] : inkEnd(text, node), text: (empty && before === ":" ? " " : "") + written(edit.value, style) }];
+      return [
+        {
+          from: node.range![0],
+          to: empty ? node.range![0] : inkEnd(text, node),
+          text: (empty && before === ":" ? " " : "") + written(edit.value, style),
+        },
+      ];
     }
     case "items":
       return itemCuts(text, node, edit, newline, style);
     case "add": {
-      if (isMap(node) && node.flow) return intoFlow(edit.fields.map(([key, value]) => `${writtenKey(key, style)}: ${written(value, style)}`).join(", "));
+      if (isMap(node) && node.flow)
+        return intoFlow(
+          edit.fields.map(([key, value]) => `${writtenKey(key, style)}: ${written(value, style)}`).join(", "),
+        );
       if (!isMap(node) || node.items.length === 0) throw new TypeError(`There is no group at ${edit.path.join(".")}.`);
       const indent = " ".repeat(columnOf(text, (node.items[0]!.key as Node).range![0]));
       const last = node.items[node.items.length - 1]!;
       const lastNode = isNode(last.value) && !isEmptyValue(last.value) ? last.value : (last.key as Node);
-      return insert(lineEnd(text, inkEnd(text, lastNode)), edit.fields.map(([key, value]) => `${newline}${indent}${keyText(key)}: ${flow(value)}`).join(""));
+      return insert(
+        lineEnd(text, inkEnd(text, lastNode)),
+        edit.fields.map(([key, value]) => `${newline}${indent}${keyText(key)}: ${flow(value)}`).join(""),
+      );
     }
     case "remove":
       return [removal(text, node as YAMLMap, edit.key)];
@@ -185,7 +234,13 @@ function spliceFor(document: Document.Parsed, text: string, edit: Grouped, style
 }
 
 /** Entries taken out of a list with their lines, and new ones behind those that stay. */
-function itemCuts(text: string, node: Node, { path, drop, values }: Extract<Grouped, { op: "items" }>, newline: string, style: Style): Cut[] {
+function itemCuts(
+  text: string,
+  node: Node,
+  { path, drop, values }: Extract<Grouped, { op: "items" }>,
+  newline: string,
+  style: Style,
+): Cut[] {
   if (!isSeq(node)) throw new TypeError(`There is no list at ${path.join(".")}.`);
   const items = node.items as Node[];
   const kept = items.filter((_, i) => !drop.has(i));
@@ -195,7 +250,10 @@ function itemCuts(text: string, node: Node, { path, drop, values }: Extract<Grou
   const lines = values.map((value) => `${dash}- ${flow(value)}`);
   const lineOf = (item: Node): { from: number; to: number } => {
     const end = lineEnd(text, inkEnd(text, item));
-    return { from: text.lastIndexOf("\n", item.range![0] - 1) + 1, to: text.startsWith(newline, end) ? end + newline.length : end };
+    return {
+      from: text.lastIndexOf("\n", item.range![0] - 1) + 1,
+      to: text.startsWith(newline, end) ? end + newline.length : end,
+    };
   };
   const cuts = items.flatMap((item, i): Cut[] => (drop.has(i) ? [{ ...lineOf(item), text: "" }] : []));
   const last = kept.at(-1);
@@ -211,15 +269,32 @@ function itemCuts(text: string, node: Node, { path, drop, values }: Extract<Grou
 }
 
 /** Within brackets; in JSON each new entry on a line of its own, indented like the first. */
-function flowItemCuts(text: string, node: Node, items: readonly Node[], drop: ReadonlySet<number>, values: readonly unknown[], newline: string, style: Style): Cut[] {
+function flowItemCuts(
+  text: string,
+  node: Node,
+  items: readonly Node[],
+  drop: ReadonlySet<number>,
+  values: readonly unknown[],
+  newline: string,
+  style: Style,
+): Cut[] {
   const [start, end] = [node.range![0] + 1, inkEnd(text, node) - 1];
   const inside = text.slice(start, end);
   const indent = /^\s*\n([ \t]*)/.exec(inside)?.[1] ?? "    ";
   const between = style === "json" ? `,${newline}${indent}` : ", ";
   const fresh = values.map((value) => written(value, style)).join(between);
   const last = items.findLastIndex((_, i) => !drop.has(i));
-  if (last === -1) return [{ from: start, to: end, text: style === "json" && fresh !== "" ? `${newline}${indent}${fresh}${newline}${indent.slice(2)}` : fresh }];
-  const cuts = items.flatMap((item, i): Cut[] => (drop.has(i) && i < last ? [{ from: item.range![0], to: items[i + 1]!.range![0], text: "" }] : []));
+  if (last === -1)
+    return [
+      {
+        from: start,
+        to: end,
+        text: style === "json" && fresh !== "" ? `${newline}${indent}${fresh}${newline}${indent.slice(2)}` : fresh,
+      },
+    ];
+  const cuts = items.flatMap((item, i): Cut[] =>
+    drop.has(i) && i < last ? [{ from: item.range![0], to: items[i + 1]!.range![0], text: "" }] : [],
+  );
   const from = inkEnd(text, items[last]!);
   const to = last === items.length - 1 ? from : inkEnd(text, items.at(-1)!);
   return [...cuts, { from, to, text: fresh === "" ? "" : between + fresh }];
@@ -238,5 +313,9 @@ function removal(text: string, map: YAMLMap, key: string): Cut {
     return { from: before, to, text: "" };
   }
   const start = text.lastIndexOf("\n", from - 1) + 1;
-  return { from: start, to: Math.min(text.length, text.indexOf("\n", to) === -1 ? text.length : text.indexOf("\n", to) + 1), text: "" };
+  return {
+    from: start,
+    to: Math.min(text.length, text.indexOf("\n", to) === -1 ? text.length : text.indexOf("\n", to) + 1),
+    text: "",
+  };
 }

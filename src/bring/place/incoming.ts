@@ -15,7 +15,16 @@ export interface Incoming {
 }
 
 /** @param reason why it belongs there; what it is taken for by a word is said first */
-export const incomingOf = (candidate: Candidate, at: PageAt, { guessed, reason, lie, key = candidate.key }: { readonly guessed: boolean; readonly reason: string; readonly lie?: Lie; readonly key?: string | undefined }): Incoming => ({
+export const incomingOf = (
+  candidate: Candidate,
+  at: PageAt,
+  {
+    guessed,
+    reason,
+    lie,
+    key = candidate.key,
+  }: { readonly guessed: boolean; readonly reason: string; readonly lie?: Lie; readonly key?: string | undefined },
+): Incoming => ({
   candidate,
   at,
   guessed: guessed || candidate.guess !== undefined,

@@ -13,9 +13,15 @@ const lineOf = (feature: CheckedFeature | undefined): readonly Position[] | unde
   feature?.geometry.type === "LineString" ? feature.geometry.coordinates : undefined;
 
 /** The page's line of play and green, of those that are real. */
-export function realOn({ features }: Page): { readonly line: readonly Position[] | undefined; readonly green: SortHole["green"] } {
+export function realOn({ features }: Page): {
+  readonly line: readonly Position[] | undefined;
+  readonly green: SortHole["green"];
+} {
   const real = features.filter((feature) => !isPlaceholder(feature));
-  return { line: lineOf(real.find(({ kind }) => kind === "line-of-play")), green: real.find(({ kind }) => kind === "green")?.geometry };
+  return {
+    line: lineOf(real.find(({ kind }) => kind === "line-of-play")),
+    green: real.find(({ kind }) => kind === "green")?.geometry,
+  };
 }
 
 /** The holes that have a line of play on their page. */

@@ -25,7 +25,11 @@ export function locate(all: readonly Candidate[], pages: CoursePages, known: rea
   const lines = all.filter(({ kind }) => kind === "line-of-play");
   // Golf is where the course is, not where a suburb or a coast is.
   const golf = all.filter(({ tags }) => tags["golf"] !== undefined);
-  const centre = middle(drawn) ?? middle(lines) ?? middle(golf) ?? middle(pages.course.features) ?? middle(all) ?? [0, 0];
+  const centre = middle(drawn) ??
+    middle(lines) ??
+    middle(golf) ??
+    middle(pages.course.features) ??
+    middle(all) ?? [0, 0];
   const frame = frameAt([centre[0]!, Math.max(-88, Math.min(88, centre[1]!))]);
   const candidates: Candidate[] = [];
   const leftOver: LeftOver[] = [];

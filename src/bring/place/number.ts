@@ -23,9 +23,14 @@ const MOST = 18;
  *
  * @param known holes whose lines say their number
  * @param firstTee where the round begins; undefined where nobody has said
- * @returns undefined where the lines and the known holes do not make up holes 1 to n, or nothing says where the round begins
+ * @returns undefined where the lines and the known holes do not make up holes 1 to n, or nothing says where the
+ *   round begins
  */
-export function numberByWalk(lines: readonly Ends[], known: ReadonlyMap<number, Ends>, firstTee: Point | undefined): number[] | undefined {
+export function numberByWalk(
+  lines: readonly Ends[],
+  known: ReadonlyMap<number, Ends>,
+  firstTee: Point | undefined,
+): number[] | undefined {
   const count = lines.length + known.size;
   const open = Array.from({ length: count }, (_, i) => i + 1).filter((number) => !known.has(number));
   if (lines.length === 0 || count > MOST || open.length !== lines.length) return undefined;

@@ -16,7 +16,11 @@ export interface RestPlaced {
  *
  * @param aroundMetres from a line within which roads, paths, buildings and fences are the course's
  */
-export function placeRest({ candidates, frame }: Located, { holes }: LinesPlaced, aroundMetres: number = REACH_METRES.works): RestPlaced {
+export function placeRest(
+  { candidates, frame }: Located,
+  { holes }: LinesPlaced,
+  aroundMetres: number = REACH_METRES.works,
+): RestPlaced {
   const take = (some: readonly Candidate[], among: readonly SortHole[]): RestPlaced => {
     const incoming: Incoming[] = [];
     const leftOver: LeftOver[] = [];
@@ -34,7 +38,10 @@ export function placeRest({ candidates, frame }: Located, { holes }: LinesPlaced
     });
     return { incoming, leftOver };
   };
-  const greens = take(candidates.filter(({ kind }) => kind === "green"), holes);
+  const greens = take(
+    candidates.filter(({ kind }) => kind === "green"),
+    holes,
+  );
   const greenOf = new Map(greens.incoming.map(({ at, candidate }) => [at, candidate.geometry]));
   const rest = take(
     candidates.filter(({ kind }) => kind !== "green" && kind !== "line-of-play"),
@@ -47,9 +54,13 @@ export function placeRest({ candidates, frame }: Located, { holes }: LinesPlaced
 const roleOf = ({ candidate: { kind, tags } }: Incoming): string | undefined =>
   kind === "green" || kind === "pin" ? kind : kind === "tee-marker" ? `tee marker ${tags["tee"]}` : undefined;
 
-/** The better claim first: one that says its hole, one that was matched, the nearer one; the last word is the place itself, never the order of a file. */
+/**
+ * The better claim first: one that says its hole, one that was matched, the nearer one; the last word is the
+ * place itself, never the order of a file.
+ */
 function byClaim(a: Incoming, b: Incoming): number {
-  const score = ({ candidate, guessed }: Incoming): number => (candidate.hole !== undefined ? 2 : 0) + (guessed ? 0 : 1);
+  const score = ({ candidate, guessed }: Incoming): number =>
+    (candidate.hole !== undefined ? 2 : 0) + (guessed ? 0 : 1);
   const away = ({ lie }: Incoming): number => lie?.distanceMetres ?? 0;
   const place = ({ candidate }: Incoming): string => JSON.stringify(candidate.geometry.coordinates);
   return score(b) - score(a) || away(a) - away(b) || (place(a) < place(b) ? -1 : 1);
@@ -70,7 +81,12 @@ export function onePerHole(incoming: readonly Incoming[]): RestPlaced {
     const before = best.get(key);
     const loser = before === undefined ? undefined : byClaim(one, before) < 0 ? before : one;
     if (loser !== one) best.set(key, one);
-    if (loser) leftOver.push({ from: loser.candidate.from, candidate: loser.candidate, reason: `hole ${one.at} has another ${role} with as good a claim or a better one, ${(loser === one ? before! : one).candidate.from}` });
+    if (loser)
+      leftOver.push({
+        from: loser.candidate.from,
+        candidate: loser.candidate,
+        reason: `hole ${one.at} has another ${role} with as good a claim or a better one, ${(loser === one ? before! : one).candidate.from}`,
+      });
   }
   return { incoming: [...kept, ...best.values()], leftOver };
 }

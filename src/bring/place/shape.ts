@@ -46,7 +46,8 @@ export const pathsOf = ({ lines, areas }: Shape): readonly (readonly Point[])[] 
 
 /** One point to stand for a shape: itself, halfway along its first line, or within its largest area. */
 export function middleOf({ points, lines, areas }: Shape): Point {
-  if (areas.length > 0) return innerPoint(areas.reduce((best, area) => (areaSquareMetres(area) > areaSquareMetres(best) ? area : best)));
+  if (areas.length > 0)
+    return innerPoint(areas.reduce((best, area) => (areaSquareMetres(area) > areaSquareMetres(best) ? area : best)));
   const line = lines[0];
   return points[0] ?? line![Math.floor(line!.length / 2)]!;
 }
@@ -56,7 +57,8 @@ export const covers = ({ areas }: Shape, point: Point): boolean => areas.some((a
 /** Distance of a point from a path. */
 export function distanceFromPath(path: readonly Point[], point: Point): number {
   let best = path.length === 1 ? distanceMetres(path[0]!, point) : Infinity;
-  for (let i = 1; i < path.length; i++) best = Math.min(best, distanceMetres(point, nearestOn(path[i - 1]!, path[i]!, point)));
+  for (let i = 1; i < path.length; i++)
+    best = Math.min(best, distanceMetres(point, nearestOn(path[i - 1]!, path[i]!, point)));
   return best;
 }
 
@@ -92,7 +94,12 @@ export function lieOf(shape: Shape, line: Line): Lie {
     const distance = distanceFromPath(line.points, point);
     if (distance >= best.distanceMetres) return;
     const { station, offset } = locate(line, point);
-    best = { distanceMetres: distance, stationMetres: station, offsetMetres: offset, side: offset < 0 ? "left" : "right" };
+    best = {
+      distanceMetres: distance,
+      stationMetres: station,
+      offsetMetres: offset,
+      side: offset < 0 ? "left" : "right",
+    };
   };
   shape.points.forEach(offer);
   const near = grow(boxAround(line.points), NEAR_METRES);

@@ -12,28 +12,42 @@ function steps(before: readonly string[], after: readonly string[]): Step[] {
   let start = 0;
   while (start < before.length && start < after.length && before[start] === after[start]) start++;
   let end = 0;
-  while (end < before.length - start && end < after.length - start && before[before.length - 1 - end] === after[after.length - 1 - end]) end++;
+  while (
+    end < before.length - start &&
+    end < after.length - start &&
+    before[before.length - 1 - end] === after[after.length - 1 - end]
+  )
+    end++;
   const [a, b] = [before.slice(start, before.length - end), after.slice(start, after.length - end)];
   const middle: Step[] = [];
-  if (a.length * b.length > MOST_PAIRS) middle.push(...a.map((line): Step => ["-", line]), ...b.map((line): Step => ["+", line]));
+  if (a.length * b.length > MOST_PAIRS)
+    middle.push(...a.map((line): Step => ["-", line]), ...b.map((line): Step => ["+", line]));
   else {
     // Longest common run of lines, from the back.
     const width = b.length + 1;
     const longest = new Uint32Array((a.length + 1) * width);
     for (let i = a.length - 1; i >= 0; i--) {
       for (let j = b.length - 1; j >= 0; j--) {
-        longest[i * width + j] = a[i] === b[j] ? longest[(i + 1) * width + j + 1]! + 1 : Math.max(longest[(i + 1) * width + j]!, longest[i * width + j + 1]!);
+        longest[i * width + j] =
+          a[i] === b[j]
+            ? longest[(i + 1) * width + j + 1]! + 1
+            : Math.max(longest[(i + 1) * width + j]!, longest[i * width + j + 1]!);
       }
     }
-    for (let i = 0, j = 0; i < a.length || j < b.length; ) {
+    for (let i = 0, j = 0; i < a.length || j < b.length;) {
       if (i < a.length && j < b.length && a[i] === b[j]) {
         middle.push([" ", a[i++]!]);
         j++;
-      } else if (i < a.length && (j === b.length || longest[(i + 1) * width + j]! >= longest[i * width + j + 1]!)) middle.push(["-", a[i++]!]);
+      } else if (i < a.length && (j === b.length || longest[(i + 1) * width + j]! >= longest[i * width + j + 1]!))
+        middle.push(["-", a[i++]!]);
       else middle.push(["+", b[j++]!]);
     }
   }
-  return [...before.slice(0, start).map((line): Step => [" ", line]), ...middle, ...before.slice(before.length - end).map((line): Step => [" ", line])];
+  return [
+    ...before.slice(0, start).map((line): Step => [" ", line]),
+    ...middle,
+    ...before.slice(before.length - end).map((line): Step => [" ", line]),
+  ];
 }
 
 function shown(line: string, differsAt: number): string {
@@ -58,8 +72,16 @@ export function difference(before: string, after: string): string[] {
     const removed = run.filter(([mark]) => mark === "-").map(([, line]) => line);
     const added = run.filter(([mark]) => mark === "+").map(([, line]) => line);
     const first = [was - removed.length + 1, becomes - added.length + 1] as const;
-    removed.forEach((line, i) => lines.push(`  ${String(first[0] + i).padStart(4)} - ${shown(line, added[i] === undefined ? 0 : samePrefix(line, added[i]))}`));
-    added.forEach((line, i) => lines.push(`  ${String(first[1] + i).padStart(4)} + ${shown(line, removed[i] === undefined ? 0 : samePrefix(line, removed[i]))}`));
+    removed.forEach((line, i) =>
+      lines.push(
+        `  ${String(first[0] + i).padStart(4)} - ${shown(line, added[i] === undefined ? 0 : samePrefix(line, added[i]))}`,
+      ),
+    );
+    added.forEach((line, i) =>
+      lines.push(
+        `  ${String(first[1] + i).padStart(4)} + ${shown(line, removed[i] === undefined ? 0 : samePrefix(line, removed[i]))}`,
+      ),
+    );
     run = [];
   };
   for (const step of all) {

@@ -17,7 +17,19 @@ function tally<T>(items: readonly T[], key: (item: T) => string): [key: string, 
   return [...groups].sort(([a, x], [b, y]) => y.length - x.length || (a < b ? -1 : 1));
 }
 
-const ORDER: readonly FeatureKind[] = ["line-of-play", "green", "fairway", "teeing-ground", "tee-marker", "bunker", "penalty-area-yellow", "penalty-area-red", "water", "pin", "rough"];
+const ORDER: readonly FeatureKind[] = [
+  "line-of-play",
+  "green",
+  "fairway",
+  "teeing-ground",
+  "tee-marker",
+  "bunker",
+  "penalty-area-yellow",
+  "penalty-area-red",
+  "water",
+  "pin",
+  "rough",
+];
 const rank = (kind: FeatureKind): number => (ORDER.includes(kind) ? ORDER.indexOf(kind) : ORDER.length);
 
 const kindsIn = (changes: readonly Change[]): string =>
@@ -54,9 +66,13 @@ export function shortReport({ changes, completions, leftOver, notes }: Plan, cou
   const shared = came.filter(({ at }) => at === "course");
   if (shared.length > 0) lines.push(...wrapped(`Kept once for the course: ${kindsIn(shared)}`, ""));
   const proposed = completions.flatMap((one) => one.proposed);
-  if (proposed.length > 0) lines.push(`Proposed on tee grounds: ${counted(proposed.length, "tee-marker")}, until you confirm them.`);
+  if (proposed.length > 0)
+    lines.push(`Proposed on tee grounds: ${counted(proposed.length, "tee-marker")}, until you confirm them.`);
   const laid = completions.filter(({ placeholders }) => placeholders.length > 0);
-  if (laid.length > 0) lines.push(`Still placeholders, laid along the real line: on ${count(laid.length, "hole")} (${numbersIn(laid.map(({ hole }) => hole))}).`);
+  if (laid.length > 0)
+    lines.push(
+      `Still placeholders, laid along the real line: on ${count(laid.length, "hole")} (${numbersIn(laid.map(({ hole }) => hole))}).`,
+    );
   const dropped = completions.flatMap((one) => one.dropped).length;
   if (dropped > 0) lines.push(`Placeholders taken away: ${dropped}.`);
   const same = changes.filter(({ what }) => what === "same").length;
@@ -82,25 +98,53 @@ const [MOST_NOTES, MOST_KINDS] = [4, 6];
 function notPlaced(leftOver: readonly LeftOver[], course: string): string[] {
   if (leftOver.length === 0) return [];
   const golf = golfLeftOver(leftOver);
-  const byKind = tally(golf, ({ candidate }) => candidate!.kind).sort(([a], [b]) => rank(a as FeatureKind) - rank(b as FeatureKind));
-  const causes = (some: readonly LeftOver[]): string => tally(some, causeOf).slice(0, 3).map(([cause, own], _, all) => (all.length === 1 ? cause : `${own.length} ${cause}`)).join(", ");
-  const lines = byKind.slice(0, MOST_KINDS).map(([kind, own]) => `  ${counted(own.length, kind as FeatureKind)}: ${causes(own)}`);
+  const byKind = tally(golf, ({ candidate }) => candidate!.kind).sort(
+    ([a], [b]) => rank(a as FeatureKind) - rank(b as FeatureKind),
+  );
+  const causes = (some: readonly LeftOver[]): string =>
+    tally(some, causeOf)
+      .slice(0, 3)
+      .map(([cause, own], _, all) => (all.length === 1 ? cause : `${own.length} ${cause}`))
+      .join(", ");
+  const lines = byKind
+    .slice(0, MOST_KINDS)
+    .map(([kind, own]) => `  ${counted(own.length, kind as FeatureKind)}: ${causes(own)}`);
   const others = leftOver.filter((one) => !golf.includes(one));
-  if (others.length > 0) lines.push(`  ${count(others.length, golf.length > 0 ? "other" : "feature")}: ${causes(others)}`);
+  if (others.length > 0)
+    lines.push(`  ${count(others.length, golf.length > 0 ? "other" : "feature")}: ${causes(others)}`);
   return [`Not placed${golf.length > 0 ? `, and shown in ${course}/${NOT_PLACED_FILE}` : ""}`, ...lines];
 }
 
-function where({ match: { incoming: { candidate: { kind }, lie } } }: Change): string {
+function where({
+  match: {
+    incoming: {
+      candidate: { kind },
+      lie,
+    },
+  },
+}: Change): string {
   const what = nounOf(kind);
   if (lie === undefined) return what;
-  const side = lie.side === "across" ? "on the line of play" : `${Math.round(Math.abs(lie.offsetMetres))} m ${lie.side}`;
+  const side =
+    lie.side === "across" ? "on the line of play" : `${Math.round(Math.abs(lie.offsetMetres))} m ${lie.side}`;
   return `${what}, ${Math.round(lie.stationMetres)} m along, ${side}`;
 }
 
 const MARKS = { new: "+", changed: "~", same: "=", "taken-out": "-", duplicate: "=" } as const;
 
 function changeLine(change: Change): string {
-  const { what, id, changes, match: { incoming: { guessed, reason, candidate: { from } } } } = change;
+  const {
+    what,
+    id,
+    changes,
+    match: {
+      incoming: {
+        guessed,
+        reason,
+        candidate: { from },
+      },
+    },
+  } = change;
   const said = {
     new: () => where(change),
     changed: () => changes.join("; "),
@@ -127,11 +171,13 @@ export function fullReport({ files, changes, completions, leftOver, notes }: Pla
     lines.push(at === "course" ? "Kept once for the course" : `Hole ${at}`);
     for (const change of own) {
       if (change.what !== "same") lines.push(changeLine(change));
-      for (const kept of change.kept) lines.push(`  ! ${change.id.padEnd(22)} keeps ${kept} [${change.match.incoming.candidate.from}]`);
+      for (const kept of change.kept)
+        lines.push(`  ! ${change.id.padEnd(22)} keeps ${kept} [${change.match.incoming.candidate.from}]`);
     }
     const completion = completions.find(({ hole }) => hole === at);
     for (const { id } of completion?.proposed ?? []) lines.push(`  + ${id.padEnd(22)} proposed on a tee ground`);
-    for (const { id } of completion?.placeholders ?? []) lines.push(`  + ${id.padEnd(22)} a placeholder, laid along the real line`);
+    for (const { id } of completion?.placeholders ?? [])
+      lines.push(`  + ${id.padEnd(22)} a placeholder, laid along the real line`);
     for (const { id } of completion?.dropped ?? []) lines.push(`  - ${id.padEnd(22)} a placeholder, taken away`);
     const same = own.filter(({ what }) => what === "same").length;
     if (same > 0) lines.push(`  = ${count(same, "feature")} as before`);
@@ -156,15 +202,41 @@ function summary(changes: readonly Change[], leftOver: readonly LeftOver[]): str
 }
 
 /** For programs: the same, with every detail. */
-export function reportJson({ files, changes, completions, leftOver, notes }: Plan, read: readonly string[], written: boolean, toDo: readonly unknown[]): string {
-  return `${JSON.stringify({
-    read,
-    written,
-    files: files.map(({ file, before }) => ({ file, new: before === undefined })),
-    features: changes.map(({ at, id, what, changes: words, kept, match: { incoming: { candidate, guessed, reason } } }) => ({ at, id, what, kind: candidate.kind, from: candidate.from, guessed, reason, changes: words, kept })),
-    holes: completions.map(({ hole, proposed, placeholders, dropped, lengths }) => ({ hole, proposed: proposed.map(({ id }) => id), placeholders: placeholders.map(({ id }) => id), takenAway: dropped.map(({ id }) => id), lengthsMetres: lengths })),
-    notPlaced: leftOver.map(({ from, reason, candidate }) => ({ from, reason, kind: candidate?.kind ?? null })),
-    notes,
-    toDo,
-  }, null, 1)}\n`;
+export function reportJson(
+  { files, changes, completions, leftOver, notes }: Plan,
+  read: readonly string[],
+  written: boolean,
+  toDo: readonly unknown[],
+): string {
+  return `${JSON.stringify(
+    {
+      read,
+      written,
+      files: files.map(({ file, before }) => ({ file, new: before === undefined })),
+      features: changes.map(
+        ({
+          at,
+          id,
+          what,
+          changes: words,
+          kept,
+          match: {
+            incoming: { candidate, guessed, reason },
+          },
+        }) => ({ at, id, what, kind: candidate.kind, from: candidate.from, guessed, reason, changes: words, kept }),
+      ),
+      holes: completions.map(({ hole, proposed, placeholders, dropped, lengths }) => ({
+        hole,
+        proposed: proposed.map(({ id }) => id),
+        placeholders: placeholders.map(({ id }) => id),
+        takenAway: dropped.map(({ id }) => id),
+        lengthsMetres: lengths,
+      })),
+      notPlaced: leftOver.map(({ from, reason, candidate }) => ({ from, reason, kind: candidate?.kind ?? null })),
+      notes,
+      toDo,
+    },
+    null,
+    1,
+  )}\n`;
 }

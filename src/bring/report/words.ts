@@ -52,4 +52,5 @@ const CAUSES: readonly (readonly [RegExp, string])[] = [
   [/waypoint that stands/, "a point that stands for an outline"],
 ];
 
-export const causeOf = ({ reason }: LeftOver): string => CAUSES.find(([pattern]) => pattern.test(reason))?.[1] ?? "a shape or tag that cannot be used";
+export const causeOf = ({ reason }: LeftOver): string =>
+  CAUSES.find(([pattern]) => pattern.test(reason))?.[1] ?? "a shape or tag that cannot be used";

@@ -26,15 +26,22 @@ export interface BroughtFile {
   readonly notes: readonly string[];
 }
 
-/** Simple geometries of any geometry; a collection comes apart, unless it is of one kind and so one thing in several parts. */
+/**
+ * Simple geometries of any geometry; a collection comes apart, unless it is of one kind and so one thing in
+ * several parts.
+ */
 export function plainGeometries(geometry: Geometry | null | undefined): PlainGeometry[] {
   if (!geometry) return [];
   if (geometry.type !== "GeometryCollection") return [geometry];
   const parts = geometry.geometries.flatMap(plainGeometries);
   if (parts.length < 2) return parts;
-  const areas = parts.flatMap((part) => (part.type === "Polygon" ? [part.coordinates] : part.type === "MultiPolygon" ? part.coordinates : []));
+  const areas = parts.flatMap((part) =>
+    part.type === "Polygon" ? [part.coordinates] : part.type === "MultiPolygon" ? part.coordinates : [],
+  );
   if (parts.every(({ type }) => type.endsWith("Polygon"))) return [{ type: "MultiPolygon", coordinates: areas }];
-  const lines = parts.flatMap((part) => (part.type === "LineString" ? [part.coordinates] : part.type === "MultiLineString" ? part.coordinates : []));
+  const lines = parts.flatMap((part) =>
+    part.type === "LineString" ? [part.coordinates] : part.type === "MultiLineString" ? part.coordinates : [],
+  );
   if (parts.every(({ type }) => type.endsWith("LineString"))) return [{ type: "MultiLineString", coordinates: lines }];
   return parts;
 }

@@ -13,12 +13,18 @@ type Json = Readonly<Record<string, unknown>>;
 /** The coordinate system of a 2008 GeoJSON's `crs` member. */
 function declaredCrs(file: string, crs: unknown): string | undefined {
   if (crs === undefined || crs === null) return undefined;
-  const name = isRecord(crs) && crs["type"] === "name" && isRecord(crs["properties"]) ? crs["properties"]["name"] : undefined;
-  if (typeof name !== "string") throw new BringError(file, 'has a crs member that names no coordinate system. Say which it is: --crs "EPSG:2157".');
+  const name =
+    isRecord(crs) && crs["type"] === "name" && isRecord(crs["properties"]) ? crs["properties"]["name"] : undefined;
+  if (typeof name !== "string")
+    throw new BringError(
+      file,
+      'has a crs member that names no coordinate system. Say which it is: --crs "EPSG:2157".',
+    );
   return name;
 }
 
-const isPosition = (value: unknown): boolean => Array.isArray(value) && value.length >= 2 && value.every((n) => typeof n === "number" && Number.isFinite(n));
+const isPosition = (value: unknown): boolean =>
+  Array.isArray(value) && value.length >= 2 && value.every((n) => typeof n === "number" && Number.isFinite(n));
 
 const DEPTH = { Point: 0, MultiPoint: 1, LineString: 1, MultiLineString: 2, Polygon: 2, MultiPolygon: 3 } as const;
 
@@ -31,12 +37,15 @@ function hasPositions(value: unknown, depth: number): boolean {
 export function soundGeometry(value: unknown): Geometry | string {
   if (!isRecord(value)) return "has no geometry";
   if (value["type"] === "GeometryCollection") {
-    const parts = Array.isArray(value["geometries"]) ? value["geometries"].map(soundGeometry) : ["is an empty collection"];
+    const parts = Array.isArray(value["geometries"])
+      ? value["geometries"].map(soundGeometry)
+      : ["is an empty collection"];
     const fault = parts.find((part) => typeof part === "string");
     return fault ?? { type: "GeometryCollection", geometries: parts as Geometry[] };
   }
   if (!isGeometryType(value["type"])) return `has a geometry of type ${JSON.stringify(value["type"])}`;
-  if (!hasPositions(value["coordinates"], DEPTH[value["type"]])) return `has coordinates that are not those of a ${value["type"]}`;
+  if (!hasPositions(value["coordinates"], DEPTH[value["type"]]))
+    return `has coordinates that are not those of a ${value["type"]}`;
   // The shape has been seen to be that of the type.
   return { type: value["type"], coordinates: value["coordinates"] } as Geometry;
 }
@@ -44,9 +53,17 @@ export function soundGeometry(value: unknown): Geometry | string {
 /** @param crs the system given by hand, which goes before what the file says */
 export function readGeoJson(file: string, base: string, json: Json, crs: string | undefined): BroughtFile {
   const declared = declaredCrs(file, json["crs"]);
-  const { turn, note }: ToWgs84 = crs !== undefined ? toWgs84(file, crs, "is said by --crs to be in") : toWgs84(file, declared ?? "EPSG:4326");
-  const list = json["type"] === "FeatureCollection" ? json["features"] : [json["type"] === "Feature" ? json : { type: "Feature", properties: {}, geometry: json }];
-  if (!Array.isArray(list)) throw new BringError(file, "is a FeatureCollection without a list of features. Save it again from the program that made it.");
+  const { turn, note }: ToWgs84 =
+    crs !== undefined ? toWgs84(file, crs, "is said by --crs to be in") : toWgs84(file, declared ?? "EPSG:4326");
+  const list =
+    json["type"] === "FeatureCollection"
+      ? json["features"]
+      : [json["type"] === "Feature" ? json : { type: "Feature", properties: {}, geometry: json }];
+  if (!Array.isArray(list))
+    throw new BringError(
+      file,
+      "is a FeatureCollection without a list of features. Save it again from the program that made it.",
+    );
   checkCount(file, list.length, LIMITS.features, "features");
   const notes: string[] = note === undefined ? [] : [note];
   const features: Brought[] = [];
@@ -61,7 +78,12 @@ export function readGeoJson(file: string, base: string, json: Json, crs: string 
     }
     const { id, properties } = entry as Json;
     const element = isRecord(properties) ? osmElement(properties, geometry.type) : undefined;
-    const own = element !== undefined ? `osm:${element}` : typeof id === "string" || typeof id === "number" ? `${base}#${id}` : undefined;
+    const own =
+      element !== undefined
+        ? `osm:${element}`
+        : typeof id === "string" || typeof id === "number"
+          ? `${base}#${id}`
+          : undefined;
     openStreetMap ||= element !== undefined;
     const parts = plainGeometries(geometry);
     parts.forEach((part, k) => {
@@ -86,7 +108,10 @@ export function checkDegrees(file: string, features: readonly Brought[]): void {
     while (Array.isArray(position) && Array.isArray(position[0])) position = position[0];
     const [x, y] = position as number[];
     if (Math.abs(x!) > 360 || Math.abs(y!) > 180) {
-      throw new BringError(file, `is in no degrees: ${from.slice(file.length + 2)} starts at ${x}, ${y}, and no coordinate system is declared. Say which it is: --crs "EPSG:2157", with the code of your grid.`);
+      throw new BringError(
+        file,
+        `is in no degrees: ${from.slice(file.length + 2)} starts at ${x}, ${y}, and no coordinate system is declared. Say which it is: --crs "EPSG:2157", with the code of your grid.`,
+      );
     }
   }
 }

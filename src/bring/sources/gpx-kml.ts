@@ -9,7 +9,11 @@ import { checkCount, LIMITS } from "./limits.ts";
 type Loose = Feature<Geometry | null>;
 
 /** What says which feature it is: the name is all these formats have, and only when it is the only one of its kind. */
-function keyed(file: string, base: string, found: readonly { feature: Loose; words: readonly string[]; kind: string }[]): { features: Brought[]; notes: string[] } {
+function keyed(
+  file: string,
+  base: string,
+  found: readonly { feature: Loose; words: readonly string[]; kind: string }[],
+): { features: Brought[]; notes: string[] } {
   checkCount(file, found.length, LIMITS.features, "features");
   const notes: string[] = [];
   const nameOf = ({ feature, words, kind }: (typeof found)[number]): string | undefined => {
@@ -46,22 +50,36 @@ function keyed(file: string, base: string, found: readonly { feature: Loose; wor
 
 export function readGpx(file: string, base: string, document: Document): BroughtFile {
   const words: Readonly<Record<string, string>> = { rte: "route", trk: "track" };
-  const found = gpx(document).features.map((feature) => ({ feature, words: [], kind: words[String(feature.properties?.["_gpxType"])] ?? "waypoint" }));
+  const found = gpx(document).features.map((feature) => ({
+    feature,
+    words: [],
+    kind: words[String(feature.properties?.["_gpxType"])] ?? "waypoint",
+  }));
   return { format: "GPX", openStreetMap: false, ...keyed(file, base, found) };
 }
 
 /** Placemarks with the names of the folders they lie in, outermost first. */
-function* placemarks(nodes: readonly (Folder | Loose)[], folders: readonly string[]): Generator<{ feature: Loose; words: readonly string[]; kind: string }> {
+function* placemarks(
+  nodes: readonly (Folder | Loose)[],
+  folders: readonly string[],
+): Generator<{ feature: Loose; words: readonly string[]; kind: string }> {
   for (const node of nodes) {
     if (node.type === "Feature") {
       yield { feature: node, words: folders, kind: "placemark" };
     } else {
       const name: unknown = node.meta["name"];
-      yield* placemarks(node.children, typeof name === "string" && name.trim() !== "" ? [...folders, name.trim()] : folders);
+      yield* placemarks(
+        node.children,
+        typeof name === "string" && name.trim() !== "" ? [...folders, name.trim()] : folders,
+      );
     }
   }
 }
 
 export function readKml(file: string, base: string, document: Document): BroughtFile {
-  return { format: "KML", openStreetMap: false, ...keyed(file, base, [...placemarks(kmlWithFolders(document).children, [])]) };
+  return {
+    format: "KML",
+    openStreetMap: false,
+    ...keyed(file, base, [...placemarks(kmlWithFolders(document).children, [])]),
+  };
 }

@@ -4,7 +4,9 @@
  */
 import { checkCount, checkDepth, LIMITS } from "./limits.ts";
 
-const [QUOTE, BACKSLASH, COMMA, MINUS, OPEN, CLOSE, OPEN_BRACE, CLOSE_BRACE] = [0x22, 0x5c, 0x2c, 0x2d, 0x5b, 0x5d, 0x7b, 0x7d];
+const [QUOTE, BACKSLASH, COMMA, MINUS, OPEN, CLOSE, OPEN_BRACE, CLOSE_BRACE] = [
+  0x22, 0x5c, 0x2c, 0x2d, 0x5b, 0x5d, 0x7b, 0x7d,
+];
 
 const isBlank = (byte: number): boolean => byte === 0x20 || byte === 0x0a || byte === 0x0d || byte === 0x09;
 

@@ -13,7 +13,9 @@ declare module "osmtogeojson" {
     readonly relations: readonly { readonly role?: string; readonly reltags?: Readonly<Record<string, unknown>> }[];
   }
 
-  export default function osmtogeojson(data: { readonly elements: readonly object[] }): FeatureCollection<Geometry, Properties>;
+  export default function osmtogeojson(data: {
+    readonly elements: readonly object[];
+  }): FeatureCollection<Geometry, Properties>;
 }
 
 declare module "shpjs" {

@@ -34,19 +34,26 @@ const number = (n: number): string => n.toLocaleString("en-GB");
 
 export const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`;
 
-const CUT = "Cut it to the course and its surroundings (osmium extract --bbox WEST,SOUTH,EAST,NORTH for OpenStreetMap's files, ogr2ogr -spat WEST SOUTH EAST NORTH for others), or simplify its outlines to a vertex every metre or two";
+const CUT =
+  "Cut it to the course and its surroundings (osmium extract --bbox WEST,SOUTH,EAST,NORTH for OpenStreetMap's files, ogr2ogr -spat WEST SOUTH EAST NORTH for others), or simplify its outlines to a vertex every metre or two";
 
 /** @throws BringError when a file is larger than its kind may be. */
 export function checkBytes(file: string, bytes: number, most: number, what: string): void {
-  if (bytes > most) throw new BringError(file, `is ${megabytes(bytes)} of ${what}: at most ${megabytes(most)} is read. ${CUT}.`);
+  if (bytes > most)
+    throw new BringError(file, `is ${megabytes(bytes)} of ${what}: at most ${megabytes(most)} is read. ${CUT}.`);
 }
 
 /** @throws BringError when there are more of something than are read. */
 export function checkCount(file: string, count: number, most: number, what: string): void {
-  if (count > most) throw new BringError(file, `holds more than ${number(most)} ${what}, the most that is read. ${CUT}.`);
+  if (count > most)
+    throw new BringError(file, `holds more than ${number(most)} ${what}, the most that is read. ${CUT}.`);
 }
 
 /** @throws BringError when groups lie deeper inside each other than any map file's. */
 export function checkDepth(file: string, depth: number): void {
-  if (depth > LIMITS.depth) throw new BringError(file, `has groups nested more than ${LIMITS.depth} deep, which no map file needs. Save it again from the program that made it.`);
+  if (depth > LIMITS.depth)
+    throw new BringError(
+      file,
+      `has groups nested more than ${LIMITS.depth} deep, which no map file needs. Save it again from the program that made it.`,
+    );
 }

@@ -15,7 +15,8 @@ import { readShapefile } from "./shapefile.ts";
 import { parseXml } from "./xml-guard.ts";
 import { isZip, readZip, type ZipEntry } from "./zip.ts";
 
-export const FORMATS = "GeoJSON (.geojson, .json), OSM XML (.osm), Overpass JSON (.json), GPX (.gpx), KML (.kml, .kmz) and shapefiles (.shp or zipped)";
+export const FORMATS =
+  "GeoJSON (.geojson, .json), OSM XML (.osm), Overpass JSON (.json), GPX (.gpx), KML (.kml, .kmz) and shapefiles (.shp or zipped)";
 
 /**
  * The bytes of a file, its size asked first so that a huge one costs nothing.
@@ -49,14 +50,21 @@ async function bytesOf(path: string, most: number, what: string): Promise<Uint8A
 /** A file's bytes where it exists. */
 async function optional(path: string, most: number): Promise<Uint8Array | undefined> {
   for (const name of [path, path.replace(/\.\w+$/, (ending) => ending.toUpperCase())]) {
-    if (await stat(name).then((found) => found.isFile(), () => false)) return bytesOf(name, most, "data");
+    if (
+      await stat(name).then(
+        (found) => found.isFile(),
+        () => false,
+      )
+    )
+      return bytesOf(name, most, "data");
   }
   return undefined;
 }
 
 const SMALL_BYTES = 100_000;
 
-const text = (bytes: Uint8Array | undefined): string | undefined => (bytes === undefined ? undefined : new TextDecoder().decode(bytes));
+const text = (bytes: Uint8Array | undefined): string | undefined =>
+  bytes === undefined ? undefined : new TextDecoder().decode(bytes);
 
 function readJson(file: string, base: string, bytes: Uint8Array, crs: string | undefined): BroughtFile {
   checkBytes(file, bytes.length, LIMITS.jsonBytes, "JSON");
@@ -65,13 +73,25 @@ function readJson(file: string, base: string, bytes: Uint8Array, crs: string | u
   try {
     value = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
   } catch (cause) {
-    throw new BringError(file, `is not valid JSON (${cause instanceof Error ? cause.message : String(cause)}). Save it again from the program that made it.`, { cause });
+    throw new BringError(
+      file,
+      `is not valid JSON (${cause instanceof Error ? cause.message : String(cause)}). Save it again from the program that made it.`,
+      { cause },
+    );
   }
-  if (isRecord(value) && Array.isArray(value["elements"])) return readOsm(file, "Overpass JSON", elementsOfJson(file, value["elements"]));
-  if (isRecord(value) && typeof value["type"] === "string" && (value["type"].startsWith("Feature") || "coordinates" in value || "geometries" in value)) {
+  if (isRecord(value) && Array.isArray(value["elements"]))
+    return readOsm(file, "Overpass JSON", elementsOfJson(file, value["elements"]));
+  if (
+    isRecord(value) &&
+    typeof value["type"] === "string" &&
+    (value["type"].startsWith("Feature") || "coordinates" in value || "geometries" in value)
+  ) {
     return readGeoJson(file, base, value, crs);
   }
-  throw new BringError(file, "is JSON, but neither GeoJSON (a FeatureCollection) nor an answer of Overpass (elements). Export it as GeoJSON.");
+  throw new BringError(
+    file,
+    "is JSON, but neither GeoJSON (a FeatureCollection) nor an answer of Overpass (elements). Export it as GeoJSON.",
+  );
 }
 
 function readXml(file: string, base: string, bytes: Uint8Array): BroughtFile {
@@ -80,7 +100,10 @@ function readXml(file: string, base: string, bytes: Uint8Array): BroughtFile {
   if (root === "gpx") return readGpx(file, base, document);
   if (root === "kml") return readKml(file, base, document);
   if (root === "osm" || root === "osmChange") return readOsm(file, "OSM XML", elementsOfXml(file, document));
-  throw new BringError(file, `is XML that starts with <${String(root).slice(0, 40)}>: expected <gpx>, <kml> or <osm>. Export it as one of these.`);
+  throw new BringError(
+    file,
+    `is XML that starts with <${String(root).slice(0, 40)}>: expected <gpx>, <kml> or <osm>. Export it as one of these.`,
+  );
 }
 
 /** The layers of an archive: each .kml, .shp and GeoJSON in it. */
@@ -88,13 +111,30 @@ function readArchive(file: string, base: string, bytes: Uint8Array, crs: string 
   const entries = readZip(file, bytes);
   const ending = ({ name }: ZipEntry): string => /\.[^./\\]*$/.exec(name)?.[0].toLowerCase() ?? "";
   const beside = (shp: ZipEntry, wanted: string): Uint8Array | undefined =>
-    entries.find((entry) => ending(entry) === wanted && entry.name.slice(0, -4).toLowerCase() === shp.name.slice(0, -4).toLowerCase())?.read();
+    entries
+      .find(
+        (entry) =>
+          ending(entry) === wanted && entry.name.slice(0, -4).toLowerCase() === shp.name.slice(0, -4).toLowerCase(),
+      )
+      ?.read();
   const files = entries.flatMap((entry): BroughtFile[] => {
     const inside = `${file}/${entry.name}`;
     const own = `${base}/${entry.name}`;
     switch (ending(entry)) {
       case ".shp":
-        return [readShapefile(inside, own, { shp: entry.read(), dbf: beside(entry, ".dbf"), prj: text(beside(entry, ".prj")), cpg: text(beside(entry, ".cpg")) }, crs)];
+        return [
+          readShapefile(
+            inside,
+            own,
+            {
+              shp: entry.read(),
+              dbf: beside(entry, ".dbf"),
+              prj: text(beside(entry, ".prj")),
+              cpg: text(beside(entry, ".cpg")),
+            },
+            crs,
+          ),
+        ];
       case ".kml":
       case ".gpx":
       case ".osm":
@@ -132,8 +172,13 @@ export async function openBrought(path: string, crs?: string): Promise<BroughtFi
 
 async function openAny(path: string, crs: string | undefined): Promise<BroughtFile[]> {
   const base = basename(path);
-  if (/\.(dbf|prj|shx|cpg)$/i.test(path)) throw new BringError(path, `is one part of a shapefile. Name the .shp: ${path.replace(/\.\w+$/, ".shp")}.`);
-  const most = /\.(osm|gpx|kml|xml)$/i.test(path) ? LIMITS.xmlBytes : /\.(shp|zip|kmz)$/i.test(path) ? LIMITS.archiveBytes : LIMITS.jsonBytes;
+  if (/\.(dbf|prj|shx|cpg)$/i.test(path))
+    throw new BringError(path, `is one part of a shapefile. Name the .shp: ${path.replace(/\.\w+$/, ".shp")}.`);
+  const most = /\.(osm|gpx|kml|xml)$/i.test(path)
+    ? LIMITS.xmlBytes
+    : /\.(shp|zip|kmz)$/i.test(path)
+      ? LIMITS.archiveBytes
+      : LIMITS.jsonBytes;
   const bytes = await bytesOf(path, most, "data");
   if (bytes.length === 0) throw new BringError(path, "is empty.");
   if (isZip(bytes)) {
@@ -141,14 +186,23 @@ async function openAny(path: string, crs: string | undefined): Promise<BroughtFi
     return readArchive(path, base, bytes, crs);
   }
   if (/\.shp$/i.test(path)) {
-    const part = (ending: string, size: number): Promise<Uint8Array | undefined> => optional(path.replace(/\.shp$/i, ending), size);
-    const [dbf, prj, cpg] = [await part(".dbf", LIMITS.archiveBytes), await part(".prj", SMALL_BYTES), await part(".cpg", SMALL_BYTES)];
+    const part = (ending: string, size: number): Promise<Uint8Array | undefined> =>
+      optional(path.replace(/\.shp$/i, ending), size);
+    const [dbf, prj, cpg] = [
+      await part(".dbf", LIMITS.archiveBytes),
+      await part(".prj", SMALL_BYTES),
+      await part(".cpg", SMALL_BYTES),
+    ];
     return [readShapefile(path, base, { shp: bytes, dbf, prj: text(prj), cpg: text(cpg) }, crs)];
   }
   const first = bytes.find((byte) => ![0x20, 0x09, 0x0a, 0x0d, 0xef, 0xbb, 0xbf].includes(byte));
   if (first === 0x7b || first === 0x5b) return [readJson(path, base, bytes, crs)];
   if (first === 0x3c || bytes[0] === 0xff || bytes[0] === 0xfe) {
-    if (crs !== undefined) throw new BringError(path, "is in WGS 84 by the definition of its format, so --crs does not apply to it. Bring it on its own, without --crs.");
+    if (crs !== undefined)
+      throw new BringError(
+        path,
+        "is in WGS 84 by the definition of its format, so --crs does not apply to it. Bring it on its own, without --crs.",
+      );
     return [readXml(path, base, bytes)];
   }
   throw new BringError(path, `is of no kind that is read. Expected ${FORMATS}.`);

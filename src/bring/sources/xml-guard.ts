@@ -15,12 +15,21 @@ function decode(file: string, bytes: Uint8Array): string {
     throw new BringError(file, "is in UTF-16: expected UTF-8. Save it again with the encoding UTF-8.");
   }
   const start = Buffer.from(bytes.subarray(0, 200)).toString("latin1");
-  const named = /^(?:\xef\xbb\xbf)?<\?xml[^>]*\bencoding\s*=\s*["']([^"']*)/.exec(start)?.[1]?.toLowerCase() ?? "utf-8";
-  if (!ENCODINGS.has(named)) throw new BringError(file, `is in the encoding ${JSON.stringify(named.slice(0, 40))}, which is not read. Save it again with the encoding UTF-8.`);
+  const named =
+    /^(?:\xef\xbb\xbf)?<\?xml[^>]*\bencoding\s*=\s*["']([^"']*)/.exec(start)?.[1]?.toLowerCase() ?? "utf-8";
+  if (!ENCODINGS.has(named))
+    throw new BringError(
+      file,
+      `is in the encoding ${JSON.stringify(named.slice(0, 40))}, which is not read. Save it again with the encoding UTF-8.`,
+    );
   try {
     return new TextDecoder(named, { fatal: true }).decode(bytes);
   } catch (cause) {
-    throw new BringError(file, `is not text in ${named.toUpperCase()} as it says. Save it again with the encoding UTF-8.`, { cause });
+    throw new BringError(
+      file,
+      `is not text in ${named.toUpperCase()} as it says. Save it again with the encoding UTF-8.`,
+      { cause },
+    );
   }
 }
 
@@ -51,13 +60,20 @@ export function guardXml(file: string, text: string): void {
     else if (text.startsWith("<![CDATA[", at)) at = skip(at + 9, "]]>", "a CDATA section");
     else if (text.startsWith("<?", at)) at = skip(at + 2, "?>", "a processing instruction");
     else if (text.startsWith("<!", at)) {
-      throw new BringError(file, `declares ${JSON.stringify(text.slice(at, at + 20).split(/[\s>]/)[0])}: a document type can define entities that multiply to any size, so it is not read, and no GPX, KML or OSM file needs one. Delete the declaration, up to the > that closes it.`);
+      throw new BringError(
+        file,
+        `declares ${JSON.stringify(text.slice(at, at + 20).split(/[\s>]/)[0])}: a document type can define entities that multiply to any size, so it is not read, and no GPX, KML or OSM file needs one. Delete the declaration, up to the > that closes it.`,
+      );
     } else if (text.startsWith("</", at)) {
       depth--;
       at += 2;
     } else {
       const end = tagEnd(text, at + 1);
-      if (end === -1) throw new BringError(file, `has a tag of more than ${LIMITS.xmlTag} characters, or one that is never closed. Save it again from the program that made it.`);
+      if (end === -1)
+        throw new BringError(
+          file,
+          `has a tag of more than ${LIMITS.xmlTag} characters, or one that is never closed. Save it again from the program that made it.`,
+        );
       checkCount(file, ++elements, LIMITS.xmlElements, "elements");
       if (text.charCodeAt(end - 1) !== 0x2f) checkDepth(file, ++depth);
       at = end + 1;
@@ -83,6 +99,8 @@ export function parseXml(file: string, bytes: Uint8Array): Document {
     }).parseFromString(text, "application/xml");
   } catch (cause) {
     const reason = cause instanceof Error ? cause.message.split("\n")[0] : String(cause);
-    throw new BringError(file, `is not well-formed XML (${reason}). Save it again from the program that made it.`, { cause });
+    throw new BringError(file, `is not well-formed XML (${reason}). Save it again from the program that made it.`, {
+      cause,
+    });
   }
 }

@@ -19,7 +19,8 @@ const CLASS_WORD: Readonly<Record<string, string>> = {
 
 const standIn = (thing: Thing, index: number): string => `named_${CLASS_WORD[thing.classes[0]!]!}_${index}`;
 
-const wordsIn = (name: string): string[] => [...name.matchAll(/\d+|[\p{L}\p{M}]+(?:['’][\p{L}\p{M}]+)*/gu)].map((match) => match[0].replaceAll("’", "'"));
+const wordsIn = (name: string): string[] =>
+  [...name.matchAll(/\d+|[\p{L}\p{M}]+(?:['’][\p{L}\p{M}]+)*/gu)].map((match) => match[0].replaceAll("’", "'"));
 
 function naming(facts: HoleFacts, lexicon: Lexicon): Naming {
   return {
@@ -30,7 +31,16 @@ function naming(facts: HoleFacts, lexicon: Lexicon): Naming {
       return at < 0 ? ["#"] : [standIn(facts.things[at]!, at)];
     },
     names: facts.things
-      .flatMap((thing, i) => (thing.name === undefined ? [] : [{ words: lexicon.nameWords(wordsIn(thing.name).flatMap((word) => lexicon.spell(word))), standsFor: standIn(thing, i) }]))
+      .flatMap((thing, i) =>
+        thing.name === undefined
+          ? []
+          : [
+              {
+                words: lexicon.nameWords(wordsIn(thing.name).flatMap((word) => lexicon.spell(word))),
+                standsFor: standIn(thing, i),
+              },
+            ],
+      )
       .filter(({ words }) => words.length > 0)
       // "Long Tom's Burn" before "Long Tom".
       .sort((a, b) => b.words.length - a.words.length),
@@ -50,7 +60,8 @@ function particulars(match: RegExpExecArray): Map<string, string[]> {
 
 /** Sides: those said as one ("short left", groups `cdep` and `clat`), then those said one by one. */
 function sidesOf(found: Map<string, string[]>, lexicon: Lexicon): ClaimSide[] {
-  const read = <T extends string>(group: string): T[] => (found.get(group) ?? []).map((word) => lexicon.sides[word] as T);
+  const read = <T extends string>(group: string): T[] =>
+    (found.get(group) ?? []).map((word) => lexicon.sides[word] as T);
   const lateral = read<"left" | "right">("clat");
   const combined = read<"short" | "long">("cdep").map((one, i): ClaimSide => `${one}-${lateral[i]!}`);
   const both: ClaimSide[] = found.has("both") ? ["left", "right"] : [];
@@ -62,22 +73,29 @@ const numberOf = (words: string | undefined, lexicon: Lexicon): number | undefin
 
 const LENGTHS: ReadonlySet<ClaimKind> = new Set<ClaimKind>(["length", "hazard-distance"]);
 
-function claimsOf(pattern: ClaimPattern, match: RegExpExecArray, segment: Segment, lexicon: Lexicon, facts: HoleFacts): Claim[] {
+function claimsOf(
+  pattern: ClaimPattern,
+  match: RegExpExecArray,
+  segment: Segment,
+  lexicon: Lexicon,
+  facts: HoleFacts,
+): Claim[] {
   const found = particulars(match);
   const before = segment.text.slice(0, match.index).trimEnd();
   const after = segment.text.slice(match.index + match[0].length);
   const denials = (found.get("no")?.length ?? 0) + (found.get("not")?.length ?? 0) + (pattern.denied ? 1 : 0);
   const way = found.get("way")?.[0];
   const point = found.get("compass")?.[0];
-  const sides: readonly (ClaimSide | undefined)[] = pattern.kind === "hazard-distance"
-    ? []
-    : pattern.side
-    ? [pattern.side]
-    : way !== undefined
-      ? lexicon.way(way)
-      : point !== undefined
-        ? [lexicon.compass(point)]
-        : sidesOf(found, lexicon);
+  const sides: readonly (ClaimSide | undefined)[] =
+    pattern.kind === "hazard-distance"
+      ? []
+      : pattern.side
+        ? [pattern.side]
+        : way !== undefined
+          ? lexicon.way(way)
+          : point !== undefined
+            ? [lexicon.compass(point)]
+            : sidesOf(found, lexicon);
   if (way !== undefined && sides.length === 0) return [];
   const written = numberOf(found.get("num")?.[0], lexicon);
   const unit = found.get("unit")?.[0] as LengthUnit | undefined;
@@ -105,7 +123,8 @@ function inSegment(segment: Segment, lexicon: Lexicon, facts: HoleFacts): Claim[
   const claims: Claim[] = [];
   const taken = new Map<string, [number, number][]>();
   const silentKinds = new Set<ClaimKind>();
-  for (const [kind, anchor] of Object.entries(lexicon.anchors)) if (!anchor.test(text)) silentKinds.add(kind as ClaimKind);
+  for (const [kind, anchor] of Object.entries(lexicon.anchors))
+    if (!anchor.test(text)) silentKinds.add(kind as ClaimKind);
   for (const pattern of lexicon.patterns) {
     if (silentKinds.has(pattern.kind) || pattern.unless?.test(text)) continue;
     pattern.expression.lastIndex = 0;
@@ -124,7 +143,12 @@ function inSegment(segment: Segment, lexicon: Lexicon, facts: HoleFacts): Claim[
       if (pattern.notBefore?.test(text.slice(to))) continue;
       // What is advised is where the words begin to say something, not where they end.
       if (!warned && !pattern.inAdvice && advised(from)) continue;
-      if (lexicon.denied(before, text.slice(to), match[0]) || lexicon.borrowed(before, match[0]) || lexicon.seeming(text, from)) continue;
+      if (
+        lexicon.denied(before, text.slice(to), match[0]) ||
+        lexicon.borrowed(before, match[0]) ||
+        lexicon.seeming(text, from)
+      )
+        continue;
       const here = claimsOf(pattern, match, segment, lexicon, facts);
       if (here.length === 0) continue;
       claims.push(...here);

@@ -34,10 +34,19 @@ export interface ClaimPattern {
   readonly notBefore?: RegExp;
 }
 
-export const THING_CLASSES = ["bunker", "water", "out-of-bounds", "trees", "gorse", "wall", "road"] as const satisfies readonly ThingClass[];
+export const THING_CLASSES = [
+  "bunker",
+  "water",
+  "out-of-bounds",
+  "trees",
+  "gorse",
+  "wall",
+  "road",
+] as const satisfies readonly ThingClass[];
 
 /** An expression for each class of thing. */
-export const forThings = (make: (kind: ThingClass) => RegExp): Readonly<Record<ThingClass, RegExp>> => Object.fromEntries(THING_CLASSES.map((kind) => [kind, make(kind)])) as Record<ThingClass, RegExp>;
+export const forThings = (make: (kind: ThingClass) => RegExp): Readonly<Record<ThingClass, RegExp>> =>
+  Object.fromEntries(THING_CLASSES.map((kind) => [kind, make(kind)])) as Record<ThingClass, RegExp>;
 
 export interface Lexicon {
   /** BCP 47 primary language. */
@@ -63,7 +72,10 @@ export interface Lexicon {
   silent(segment: string, ends: string, holeNumber: number): boolean;
   /** Whether the words at an index are advice to the player. */
   advice(segment: string): (index: number) => boolean;
-  /** Whether the words about a match deny something, or tell of what kind the match's own denial is: what is denied is not sure. */
+  /**
+   * Whether the words about a match deny something, or tell of what kind the match's own denial is: what is
+   * denied is not sure.
+   */
   denied(before: string, after: string, match: string): boolean;
   /** Whether a match's own subject belongs to words before it: "the edge of the fairway is hidden". */
   borrowed(before: string, match: string): boolean;

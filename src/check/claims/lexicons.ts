@@ -10,4 +10,5 @@ const LEXICONS: readonly Lexicon[] = [ENGLISH, GERMAN];
 export const LEXICON_LANGUAGES: readonly string[] = LEXICONS.map(({ language }) => language);
 
 /** @param language BCP 47 tag; its primary language decides */
-export const lexiconFor = (language: string): Lexicon | undefined => LEXICONS.find((lexicon) => lexicon.language === primarySubtag(language));
+export const lexiconFor = (language: string): Lexicon | undefined =>
+  LEXICONS.find((lexicon) => lexicon.language === primarySubtag(language));

@@ -1,7 +1,21 @@
 /** Expressions made of whole words and of parts that have names. */
 
 /** Parts that carry a particular of a claim (see ClaimPattern): each use gets a group of its own. */
-const CAPTURED: ReadonlySet<string> = new Set(["no", "not", "lat", "dep", "clat", "cdep", "both", "way", "num", "name", "strong", "compass", "unit"]);
+const CAPTURED: ReadonlySet<string> = new Set([
+  "no",
+  "not",
+  "lat",
+  "dep",
+  "clat",
+  "cdep",
+  "both",
+  "way",
+  "num",
+  "name",
+  "strong",
+  "compass",
+  "unit",
+]);
 
 /** What a word is made of, in any language there is a lexicon for. */
 const LETTER = "a-zß-öø-ÿ0-9_";

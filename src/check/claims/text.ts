@@ -51,9 +51,12 @@ function bare(markdown: string): string {
 
 function wordsOf(markdown: string, naming: Naming): Word[] {
   const words: Word[] = [];
-  const figures = [...markdown.matchAll(FIGURE)].filter((match) => match[2] !== undefined || match[0].includes("{") || match[1] !== "");
+  const figures = [...markdown.matchAll(FIGURE)].filter(
+    (match) => match[2] !== undefined || match[0].includes("{") || match[1] !== "",
+  );
   let text = markdown;
-  for (const match of figures) text = text.slice(0, match.index) + blank(match[0]) + text.slice(match.index + match[0].length);
+  for (const match of figures)
+    text = text.slice(0, match.index) + blank(match[0]) + text.slice(match.index + match[0].length);
   const plain = bare(naming.prepare(text));
   const found: { start: number; end: number; as: readonly string[] }[] = figures.map((match) => ({
     start: match.index,
@@ -72,7 +75,7 @@ function wordsOf(markdown: string, naming: Naming): Word[] {
 
 function withNames(words: readonly Word[], names: Naming["names"]): Word[] {
   const named: Word[] = [];
-  for (let i = 0; i < words.length; ) {
+  for (let i = 0; i < words.length;) {
     const hit = names.find((name) => name.words.every((word, k) => words[i + k]?.text === word));
     if (hit) {
       named.push({ text: hit.standsFor, start: words[i]!.start, end: words[i + hit.words.length - 1]!.end });
@@ -95,7 +98,12 @@ function segment(words: readonly Word[], ends: string): Segment {
     while (at + 1 < starts.length && starts[at + 1]! <= index) at++;
     return words[at]!;
   };
-  return { text, ends, sourceAt: (index) => wordAt(index).start, sourceEndAt: (index) => wordAt(Math.max(0, index - 1)).end };
+  return {
+    text,
+    ends,
+    sourceAt: (index) => wordAt(index).start,
+    sourceEndAt: (index) => wordAt(Math.max(0, index - 1)).end,
+  };
 }
 
 export function segmentsOf(markdown: string, naming: Naming): Segment[] {

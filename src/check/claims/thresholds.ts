@@ -33,7 +33,10 @@ export const LENGTH_SHARE = 0.03;
 export const LENGTH_METRES = yards(5);
 /** A typed distance to a hazard may be to any part of it, give or take. */
 export const HAZARD_METRES = yards(12);
-/** From the default tees. Two full strokes of a scratch man are 470 yd (published, Course Rating System, state associations). */
+/**
+ * From the default tees. Two full strokes of a scratch man are 470 yd (published, Course Rating System,
+ * state associations).
+ */
 export const OUT_OF_REACH_IN_TWO_METRES = yards(545);
 export const IN_REACH_IN_TWO_METRES = yards(480);
 export const NOT_THREE_SHOTS_METRES = yards(440);

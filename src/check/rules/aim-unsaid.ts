@@ -10,6 +10,11 @@ export const aimUnsaid = perHole({
     // A page that is still as it was begun says nothing of how to play.
     tipIsPlaceholder(hole) || hole.aim !== undefined || /:aim\[/.test(hole.tip.markdown)
       ? []
-      : [at(hole.place, 'The hole does not say where to aim from the tee. Write it in a few words without figures, such as aim: "Left half of the fairway", ' +
-          "or name what to aim at in the tip with :aim[its id].")],
+      : [
+          at(
+            hole.place,
+            'The hole does not say where to aim from the tee. Write it in a few words without figures, such as aim: "Left half of the fairway", ' +
+              "or name what to aim at in the tip with :aim[its id].",
+          ),
+        ],
 });

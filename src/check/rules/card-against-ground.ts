@@ -1,7 +1,10 @@
 import { metresFromYards } from "../../geo/units.ts";
 import { at, perHole } from "../rule.ts";
 
-/** The greater of the two: a survey's own error, and what a card in whole yards and a moved marker explain. Common practice, no source. */
+/**
+ * The greater of the two: a survey's own error, and what a card in whole yards and a moved marker explain.
+ * Common practice, no source.
+ */
 const TOLERANCE_SHARE = 0.02;
 const TOLERANCE_METRES = metresFromYards(3);
 

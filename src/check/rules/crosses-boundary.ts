@@ -15,7 +15,11 @@ function cross(a: PlacedFeature, b: PlacedFeature): boolean {
       for (let i = 1; i < one.length; i++) {
         const box = boxAround([one[i - 1]!, one[i]!]);
         for (let j = 1; j < other.length; j++) {
-          if (overlaps(box, boxAround([other[j - 1]!, other[j]!])) && crossing(one[i - 1]!, one[i]!, other[j - 1]!, other[j]!)) return true;
+          if (
+            overlaps(box, boxAround([other[j - 1]!, other[j]!])) &&
+            crossing(one[i - 1]!, one[i]!, other[j - 1]!, other[j]!)
+          )
+            return true;
         }
       }
     }
@@ -34,8 +38,17 @@ export const crossesBoundary = perHole({
     for (const one of placed) {
       if (one.shared || !isPrepared(one.feature.kind)) continue;
       for (const boundary of bounds) {
-        const out = boundary.shape.type === "areas" ? sharedByAll(areasOf(one), areasOf(boundary)) > TOLERANCE_SQUARE_METRES : cross(one, boundary);
-        if (out) findings.push(at(one.feature.place, `${one.feature.id} (${one.feature.kind.replaceAll("-", " ")}) reaches over the boundary ${boundary.feature.id}. Draw one of them again.`));
+        const out =
+          boundary.shape.type === "areas"
+            ? sharedByAll(areasOf(one), areasOf(boundary)) > TOLERANCE_SQUARE_METRES
+            : cross(one, boundary);
+        if (out)
+          findings.push(
+            at(
+              one.feature.place,
+              `${one.feature.id} (${one.feature.kind.replaceAll("-", " ")}) reaches over the boundary ${boundary.feature.id}. Draw one of them again.`,
+            ),
+          );
       }
     }
     return findings;

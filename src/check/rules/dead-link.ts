@@ -10,7 +10,9 @@ const ELSEWHERE = /^(?:[a-z][a-z0-9+.-]*:|#|$)/i;
 /** Where a link on a hole's page leads, as the guide names its pages: `tarvay/card/`. */
 function pageOf(target: string, courseId: string, hole: number): string {
   const { pathname } = new URL(target, `https://guide.invalid/${courseId}/${hole}/`);
-  const path = decodeURI(pathname).replace(/^\//, "").replace(/index\.html$/, "");
+  const path = decodeURI(pathname)
+    .replace(/^\//, "")
+    .replace(/index\.html$/, "");
   return path === "" || path.endsWith("/") ? path : `${path}/`;
 }
 
@@ -26,10 +28,20 @@ export const deadLink = perHole({
         if (ELSEWHERE.test(target!)) return [];
         const place = { ...tip.place, line: tip.place.line + i, column: (i === 0 ? tip.place.column : 1) + index };
         if (target!.startsWith("/")) {
-          return [at(place, `${whole} starts at the address's root, which may not be the guide's. Write it from this page, such as ../card/ for the scorecard.`)];
+          return [
+            at(
+              place,
+              `${whole} starts at the address's root, which may not be the guide's. Write it from this page, such as ../card/ for the scorecard.`,
+            ),
+          ];
         }
         if (pages.has(pageOf(target!, course.id, number))) return [];
-        return [at(place, `${whole} leads to no page of the guide. From here another hole is ../7/, the scorecard ../card/, the map ../map/.`)];
+        return [
+          at(
+            place,
+            `${whole} leads to no page of the guide. From here another hole is ../7/, the scorecard ../card/, the map ../map/.`,
+          ),
+        ];
       }),
     );
   }),

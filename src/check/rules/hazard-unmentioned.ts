@@ -26,15 +26,23 @@ export const hazardUnmentioned = perHole({
     const text = markdown.toLowerCase();
     const words = wordsRead(markdown, facts, lexicon);
     const inReach = (thing: Thing): boolean =>
-      tee.hazards.some(({ id, inCorridor, reachMetres }) => id === thing.id && inCorridor && reachMetres <= DRIVE_METRES) || thing.where.green.surely.size > 0;
+      tee.hazards.some(
+        ({ id, inCorridor, reachMetres }) => id === thing.id && inCorridor && reachMetres <= DRIVE_METRES,
+      ) || thing.where.green.surely.size > 0;
     const mentioned = (thing: Thing): boolean =>
       (thing.name !== undefined && text.includes(thing.name.toLowerCase().replace(/^the /, ""))) ||
       text.includes(`[${thing.id}]`) ||
       text.includes(`to=${thing.id}`) ||
       thing.classes.some((kind) => lexicon.mentions[kind].test(words));
-    const inPlay = ({ kind, classes }: Thing): boolean => kind !== "coastline" && (isHazard(kind) || classes.some((one) => IN_PLAY.has(one)));
+    const inPlay = ({ kind, classes }: Thing): boolean =>
+      kind !== "coastline" && (isHazard(kind) || classes.some((one) => IN_PLAY.has(one)));
     const left = facts.things.filter((thing) => inPlay(thing) && inReach(thing) && !mentioned(thing));
     if (left.length === 0) return [];
-    return [at(place, `The tip does not mention ${list(left.map(({ name, id }) => name ?? id))}, which ${left.length === 1 ? "is" : "are"} in play. Say what to do about ${left.length === 1 ? "it" : "them"}.`)];
+    return [
+      at(
+        place,
+        `The tip does not mention ${list(left.map(({ name, id }) => name ?? id))}, which ${left.length === 1 ? "is" : "are"} in play. Say what to do about ${left.length === 1 ? "it" : "them"}.`,
+      ),
+    ];
   }),
 });

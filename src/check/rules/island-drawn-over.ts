@@ -14,18 +14,25 @@ export const islandDrawnOver = perHole({
   look: (hole) => {
     const spots = [...hole.placed.values()].flatMap((one) => {
       if (one.shared) return [];
-      if (one.feature.kind === "green") return areasOf(one).map((area) => ({ one, what: "the green", point: centroid(area) }));
+      if (one.feature.kind === "green")
+        return areasOf(one).map((area) => ({ one, what: "the green", point: centroid(area) }));
       const { shape } = one;
-      return one.feature.kind === "tee-marker" && shape.type === "points" ? [{ one, what: `the tee marker ${one.feature.id}`, point: shape.points[0]! }] : [];
+      return one.feature.kind === "tee-marker" && shape.type === "points"
+        ? [{ one, what: `the tee marker ${one.feature.id}`, point: shape.points[0]! }]
+        : [];
     });
     return [...hole.placed.values()]
       .filter(({ cover }) => cover === "water")
-      .flatMap((water) => spots
-        .filter(({ point }) => areasOf(water).some((area) => contains(area, point)))
-        .map(({ what }) => at(
-          water.shared ? spots[0]!.one.feature.place : water.feature.place,
-          `${water.feature.id} covers ${what}, so it would lie in the water and no carry over it would be true. ` +
-            "Draw the island as a hole in the polygon: a second ring inside the first (RFC 7946, 3.1.6).",
-        )));
+      .flatMap((water) =>
+        spots
+          .filter(({ point }) => areasOf(water).some((area) => contains(area, point)))
+          .map(({ what }) =>
+            at(
+              water.shared ? spots[0]!.one.feature.place : water.feature.place,
+              `${water.feature.id} covers ${what}, so it would lie in the water and no carry over it would be true. ` +
+                "Draw the island as a hole in the polygon: a second ring inside the first (RFC 7946, 3.1.6).",
+            ),
+          ),
+      );
   },
 });

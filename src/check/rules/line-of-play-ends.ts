@@ -16,7 +16,10 @@ export const lineOfPlayEnds = perHole({
     const green = greenOf(hole.placed, hole.hole);
     const feature = [...hole.placed.values()].find(({ feature: { kind } }) => kind === "line-of-play")!.feature;
     const [first, last] = [line[0]!, line[line.length - 1]!];
-    const back = hole.tees.reduce((best, one) => (best && best.lengthMetres >= one.lengthMetres ? best : one), hole.tees[0]);
+    const back = hole.tees.reduce(
+      (best, one) => (best && best.lengthMetres >= one.lengthMetres ? best : one),
+      hole.tees[0],
+    );
     if (back) {
       const off = distanceMetres(first, back.marker);
       const nearest = Math.min(...hole.tees.map(({ marker }) => distanceMetres(first, marker)));
@@ -33,7 +36,12 @@ export const lineOfPlayEnds = perHole({
       }
     }
     if (!contains(green, last)) {
-      findings.push(at(feature.place, `${feature.id}: the line of play ends off the green. Move its last position to the middle of the green.`));
+      findings.push(
+        at(
+          feature.place,
+          `${feature.id}: the line of play ends off the green. Move its last position to the middle of the green.`,
+        ),
+      );
     }
     return findings;
   },

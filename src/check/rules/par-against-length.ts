@@ -1,4 +1,7 @@
-/** Par held against length, by the guidelines in `measure/par-length.ts`; the Committee may weigh more, so this only warns. */
+/**
+ * Par held against length, by the guidelines in `measure/par-length.ts`; the Committee may weigh more, so
+ * this only warns.
+ */
 import type { LengthUnit } from "../../geo/units.ts";
 import { PAR_RANGES, parSuits, type ParRange } from "../../measure/par-length.ts";
 import { at, perHole, type Finding } from "../rule.ts";

@@ -7,7 +7,13 @@ export const photoTurned: Rule = {
   about: "A photo is stored on its side with a mark that says so; the guide turns it upright.",
   run: (context) =>
     photosOf(context, (photo, { turned }, name) =>
-      turned ? { place: photo.place, message: `${name} is stored on its side with a mark that says how to turn it; the guide has turned it. If it stands wrong on the page, turn it in a picture program and save it again.` } : undefined),
+      turned
+        ? {
+            place: photo.place,
+            message: `${name} is stored on its side with a mark that says how to turn it; the guide has turned it. If it stands wrong on the page, turn it in a picture program and save it again.`,
+          }
+        : undefined,
+    ),
 };
 
 export const photoPlaceData: Rule = {
@@ -16,7 +22,13 @@ export const photoPlaceData: Rule = {
   about: "A photo's file says where it was taken; the guide takes that out.",
   run: (context) =>
     photosOf(context, (photo, { saysPlace }, name) =>
-      saysPlace ? { place: photo.place, message: `${name} says in its file where it was taken. The guide takes that out of what it publishes; the original in the folder still has it.` } : undefined),
+      saysPlace
+        ? {
+            place: photo.place,
+            message: `${name} says in its file where it was taken. The guide takes that out of what it publishes; the original in the folder still has it.`,
+          }
+        : undefined,
+    ),
 };
 
 export const photoUnused: Rule = {

@@ -13,7 +13,10 @@ export const ratingPar: Rule = {
       for (const { gender, par } of tee.ratings) {
         const sum = holes.reduce((total, { hole }) => total + hole.par[gender], 0);
         if (sum !== par) {
-          findings.push({ place: coursePlace(measured), message: `${tee.name} tees, ${gender}: par is given as ${par}, but the holes' pars add up to ${sum}. Write par: ${sum}, or correct a hole's par.` });
+          findings.push({
+            place: coursePlace(measured),
+            message: `${tee.name} tees, ${gender}: par is given as ${par}, but the holes' pars add up to ${sum}. Write par: ${sum}, or correct a hole's par.`,
+          });
         }
       }
     }

@@ -12,21 +12,26 @@ const SLOPE_ROUNDING = 1.5;
 
 function faultsOf({ gender, courseRating, bogeyRating, slopeRating, par }: Rating, holes: number): string[] {
   const said: string[] = [];
-  if (slopeRating < SLOPES[0] || slopeRating > SLOPES[1]) said.push(`the Slope Rating is ${slopeRating}, outside 55 to 155`);
+  if (slopeRating < SLOPES[0] || slopeRating > SLOPES[1])
+    said.push(`the Slope Rating is ${slopeRating}, outside 55 to 155`);
   const room = (FROM_PAR * holes) / 18;
-  if (Math.abs(courseRating - par) > room) said.push(`the Course Rating is ${courseRating}, more than ${room} strokes from the par of ${par}`);
+  if (Math.abs(courseRating - par) > room)
+    said.push(`the Course Rating is ${courseRating}, more than ${room} strokes from the par of ${par}`);
   if (bogeyRating !== undefined) {
-    if (bogeyRating <= courseRating) said.push(`the Bogey Rating of ${bogeyRating} is not above the Course Rating of ${courseRating}`);
+    if (bogeyRating <= courseRating)
+      said.push(`the Bogey Rating of ${bogeyRating} is not above the Course Rating of ${courseRating}`);
     else {
       // A nine's slope is reckoned from ratings doubled to eighteen holes.
       const slope = (bogeyRating - courseRating) * SLOPE_PER_STROKE[gender] * (18 / holes);
-      if (Math.abs(slope - slopeRating) > SLOPE_ROUNDING * (18 / holes)) said.push(`Bogey and Course Rating give a Slope Rating of ${Math.round(slope)}, not ${slopeRating}`);
+      if (Math.abs(slope - slopeRating) > SLOPE_ROUNDING * (18 / holes))
+        said.push(`Bogey and Course Rating give a Slope Rating of ${Math.round(slope)}, not ${slopeRating}`);
     }
   }
   return said;
 }
 
-const ratingFor = ({ ratings }: TeeSet, gender: Rating["gender"]): Rating | undefined => ratings.find((rating) => rating.gender === gender);
+const ratingFor = ({ ratings }: TeeSet, gender: Rating["gender"]): Rating | undefined =>
+  ratings.find((rating) => rating.gender === gender);
 
 export const ratingRange: Rule = {
   name: "rating-range",
@@ -40,9 +45,14 @@ export const ratingRange: Rule = {
     for (const [i, tee] of tees.entries()) {
       for (const rating of tee.ratings) {
         for (const fault of faultsOf(rating, holes)) {
-          findings.push({ place, message: `${tee.name} tees, ${rating.gender}: ${fault}. Copy the ratings from the certificate.` });
+          findings.push({
+            place,
+            message: `${tee.name} tees, ${rating.gender}: ${fault}. Copy the ratings from the certificate.`,
+          });
         }
-        const shorter = tees.slice(i + 1).find((other) => (ratingFor(other, rating.gender)?.courseRating ?? -Infinity) > rating.courseRating);
+        const shorter = tees
+          .slice(i + 1)
+          .find((other) => (ratingFor(other, rating.gender)?.courseRating ?? -Infinity) > rating.courseRating);
         if (shorter) {
           findings.push({
             place,

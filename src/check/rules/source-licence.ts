@@ -9,7 +9,10 @@ export const sourceLicence: Rule = {
     const { course } = measured;
     return unnamedSources(course).map((file) => {
       const place = course.credits.find(({ files }) => files.includes(file))?.place ?? coursePlace(measured);
-      return at(place, `${file} has no source or no licence: whoever made it may ask to be named. Write - { text: "___", licence: "___", files: [ ${JSON.stringify(file)} ] } in sources.`);
+      return at(
+        place,
+        `${file} has no source or no licence: whoever made it may ask to be named. Write - { text: "___", licence: "___", files: [ ${JSON.stringify(file)} ] } in sources.`,
+      );
     });
   },
 };

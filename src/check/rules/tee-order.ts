@@ -13,7 +13,9 @@ export const teeOrder = perHole({
     for (let i = 1; i < tees.length; i++) {
       const [longer, shorter] = [tees[i - 1]!, tees[i]!];
       if (shorter.lengthMetres <= longer.lengthMetres + ABREAST_METRES) continue;
-      const marker = [...placed.values()].find(({ feature }) => feature.kind === "tee-marker" && feature.tee === longer.tee.id);
+      const marker = [...placed.values()].find(
+        ({ feature }) => feature.kind === "tee-marker" && feature.tee === longer.tee.id,
+      );
       findings.push(
         at(
           marker?.feature.place ?? hole.place,

@@ -10,7 +10,8 @@ import { at, type CheckContext, type Finding, type Rule } from "../rule.ts";
 import { namedFor, placeInTip, tipsOf } from "../tips.ts";
 
 /** The words of a claim as they stand in the tip. */
-const quote = ({ markdown }: Tip, { offset, end }: Claim): string => `"${markdown.slice(offset, end).replace(/\s+/g, " ").trim()}"`;
+const quote = ({ markdown }: Tip, { offset, end }: Claim): string =>
+  `"${markdown.slice(offset, end).replace(/\s+/g, " ").trim()}"`;
 
 /** What one tip claims, and the facts with features called as it calls them. */
 interface Claimed {
@@ -45,8 +46,15 @@ function findings(kind: ClaimKind, { tip, facts, claims }: Claimed, { say }: Che
     .flatMap((claim) => {
       const { verdict, measured } = judge(claim, facts, say);
       const place = placeInTip(tip, claim.offset);
-      if (verdict === "contradicts") return [at(place, `The tip says ${quote(tip, claim)}, but ${measured}. Change the words, or the drawing if it is wrong.`)];
-      if (verdict === "unknown") return [at(place, `The tip says ${quote(tip, claim)}, which cannot be confirmed: ${measured}.`, "note")];
+      if (verdict === "contradicts")
+        return [
+          at(
+            place,
+            `The tip says ${quote(tip, claim)}, but ${measured}. Change the words, or the drawing if it is wrong.`,
+          ),
+        ];
+      if (verdict === "unknown")
+        return [at(place, `The tip says ${quote(tip, claim)}, which cannot be confirmed: ${measured}.`, "note")];
       return [];
     });
 }
@@ -55,5 +63,8 @@ export const tipAgainstGround: readonly Rule[] = (Object.keys(CLAIM_KINDS) as Cl
   name: `tip-says-${kind}`,
   severity: "error",
   about: `The tip's words against the ground: ${CLAIM_KINDS[kind]}.`,
-  run: (context) => context.measured.holes.flatMap((hole) => claimsOf(hole, context).flatMap((claimed) => findings(kind, claimed, context))),
+  run: (context) =>
+    context.measured.holes.flatMap((hole) =>
+      claimsOf(hole, context).flatMap((claimed) => findings(kind, claimed, context)),
+    ),
 }));

@@ -14,6 +14,11 @@ export const tipLength = perHole({
     // An empty tip is the reader's business.
     if (words.length === 0 || (words.length >= TIP_WORDS[0] && words.length <= TIP_WORDS[1])) return [];
     const short = words.length < TIP_WORDS[0];
-    return [at(tip.place, `The tip has ${words.length} words; ${TIP_WORDS[0]} to ${TIP_WORDS[1]} are read on a tee. ${short ? "Say where to aim, what to avoid and what the green does." : "Shorten it."}`)];
+    return [
+      at(
+        tip.place,
+        `The tip has ${words.length} words; ${TIP_WORDS[0]} to ${TIP_WORDS[1]} are read on a tee. ${short ? "Say where to aim, what to avoid and what the green does." : "Shorten it."}`,
+      ),
+    ];
   }),
 });

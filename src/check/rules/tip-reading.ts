@@ -16,6 +16,11 @@ export const tipReading = perHole({
     const read = wordsOfTip(tip.markdown);
     const ease = readingEase(read);
     if (read.words.length < LEAST_WORDS || ease >= LEAST_EASE) return [];
-    return [at(tip.place, `The tip is hard to read: reading ease ${Math.round(ease)}, with ${Math.round(read.words.length / read.sentences)} words a sentence. Use shorter sentences and shorter words.`)];
+    return [
+      at(
+        tip.place,
+        `The tip is hard to read: reading ease ${Math.round(ease)}, with ${Math.round(read.words.length / read.sentences)} words a sentence. Use shorter sentences and shorter words.`,
+      ),
+    ];
   }),
 });

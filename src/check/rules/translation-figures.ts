@@ -14,9 +14,16 @@ export const translationFigures = perHole({
       const { missing, extra } = figureDifference(hole.hole.tip.markdown, tip.markdown);
       if (missing.length === 0 && extra.length === 0) return [];
       const parts = [
-        ...(missing.length > 0 ? [`lacks ${list(missing)}, which ${missing.length === 1 ? "stands" : "stand"} in the original`] : []),
+        ...(missing.length > 0
+          ? [`lacks ${list(missing)}, which ${missing.length === 1 ? "stands" : "stand"} in the original`]
+          : []),
         ...(extra.length > 0 ? [`has ${list(extra)}, which the original does not have`] : []),
       ];
-      return [at(tip.place, `The translated tip ${parts.join(", and ")}: one of the two says what the other does not. Use the same figures, with the same features and options, in both.`)];
+      return [
+        at(
+          tip.place,
+          `The translated tip ${parts.join(", and ")}: one of the two says what the other does not. Use the same figures, with the same features and options, in both.`,
+        ),
+      ];
     }),
 });

@@ -30,13 +30,24 @@ function runs(path: string): boolean {
  *
  * @throws Error when the variable names something that cannot be run
  */
-export function findBrowser(environment: Readonly<Record<string, string | undefined>> = process.env): string | undefined {
+export function findBrowser(
+  environment: Readonly<Record<string, string | undefined>> = process.env,
+): string | undefined {
   const named = environment[BROWSER_VARIABLE];
   if (named !== undefined && named !== "") {
-    if (!runs(named)) throw new Error(`${BROWSER_VARIABLE} is ${named}, which cannot be run: set it to a Chromium or Chrome, or unset it.`);
+    if (!runs(named))
+      throw new Error(
+        `${BROWSER_VARIABLE} is ${named}, which cannot be run: set it to a Chromium or Chrome, or unset it.`,
+      );
     return named;
   }
-  const folders = [...(environment["PATH"] ?? "").split(delimiter).filter(Boolean), ...PLACES.filter((place) => !place.includes(".app/"))];
-  const files = [...folders.flatMap((folder) => NAMES.map((name) => join(folder, name))), ...PLACES.filter((place) => place.includes(".app/"))];
+  const folders = [
+    ...(environment["PATH"] ?? "").split(delimiter).filter(Boolean),
+    ...PLACES.filter((place) => !place.includes(".app/")),
+  ];
+  const files = [
+    ...folders.flatMap((folder) => NAMES.map((name) => join(folder, name))),
+    ...PLACES.filter((place) => place.includes(".app/")),
+  ];
   return files.find(runs);
 }

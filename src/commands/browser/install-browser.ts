@@ -22,7 +22,8 @@ export function aptInstall(packages: readonly string[]): boolean {
   if (process.platform !== "linux" || !has("apt-get")) return false;
   const root = process.getuid?.() === 0;
   if (!root && !(has("sudo") && spawnSync("sudo", ["-n", "true"], { stdio: "ignore" }).status === 0)) return false;
-  const apt = (...parts: string[]): boolean => (root ? run("apt-get", parts) : run("sudo", ["-n", "apt-get", ...parts]));
+  const apt = (...parts: string[]): boolean =>
+    root ? run("apt-get", parts) : run("sudo", ["-n", "apt-get", ...parts]);
   return apt("update") && apt("install", "-y", "--no-install-recommends", ...packages);
 }
 

@@ -6,7 +6,14 @@ import { guideServer } from "../guide-server.ts";
 import { CommandError } from "../options.ts";
 
 /** Drawn by the graphics card where there is one, in software where not. */
-const SWITCHES = ["--enable-unsafe-swiftshader", "--ignore-gpu-blocklist", "--force-color-profile=srgb", "--hide-scrollbars", "--disable-background-networking", "--no-first-run"];
+const SWITCHES = [
+  "--enable-unsafe-swiftshader",
+  "--ignore-gpu-blocklist",
+  "--force-color-profile=srgb",
+  "--hide-scrollbars",
+  "--disable-background-networking",
+  "--no-first-run",
+];
 
 /** Software may take minutes over the first picture of a whole course. */
 const PATIENCE_MS = 300_000;
@@ -36,7 +43,14 @@ export interface Camera {
 }
 
 /** @throws CommandError when the player cannot fly */
-export async function openCamera({ browser: executablePath, folder, base, path, width, height }: CameraInput): Promise<Camera> {
+export async function openCamera({
+  browser: executablePath,
+  folder,
+  base,
+  path,
+  width,
+  height,
+}: CameraInput): Promise<Camera> {
   const { server, origin } = await serve(folder, base);
   let browser: Browser | undefined;
   const close = async (): Promise<void> => {
@@ -48,7 +62,12 @@ export async function openCamera({ browser: executablePath, folder, base, path, 
     const sandbox = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
     browser = await chromium.launch({ executablePath, args: [...SWITCHES, ...sandbox] });
     // Opened standing, as for who asked for less motion: time is ours. The page's policy would refuse our styles.
-    const context = await browser.newContext({ viewport: { width, height }, deviceScaleFactor: 1, reducedMotion: "reduce", bypassCSP: true });
+    const context = await browser.newContext({
+      viewport: { width, height },
+      deviceScaleFactor: 1,
+      reducedMotion: "reduce",
+      bypassCSP: true,
+    });
     const page = await context.newPage();
     page.setDefaultTimeout(PATIENCE_MS);
     await page.goto(`${origin}${base}${path}`);
@@ -66,9 +85,13 @@ async function start(page: Page): Promise<void> {
     if (button instanceof HTMLElement) button.click();
   });
   const root = page.locator(`[${attr.film}]`);
-  await page.locator(["ready", "failed"].map((state) => `[${attr.film}][${attr.state}="${state}"]`).join()).waitFor({ state: "attached" });
+  await page
+    .locator(["ready", "failed"].map((state) => `[${attr.film}][${attr.state}="${state}"]`).join())
+    .waitFor({ state: "attached" });
   if ((await root.getAttribute(attr.state)) === "ready") return;
-  throw new CommandError(`The flight does not open in this browser: ${await page.locator(`[${attr.filmStatus}]`).textContent()}`);
+  throw new CommandError(
+    `The flight does not open in this browser: ${await page.locator(`[${attr.filmStatus}]`).textContent()}`,
+  );
 }
 
 async function picture(page: Page, seconds: number): Promise<Uint8Array> {
@@ -79,10 +102,13 @@ async function picture(page: Page, seconds: number): Promise<Uint8Array> {
     place.value = String(to);
     place.dispatchEvent(new Event("input", { bubbles: true }));
   }, seconds);
-  await page.waitForFunction(({ film, settled, to }) => {
-    const at = document.querySelector(`[${film}]`)?.getAttribute(settled);
-    return typeof at === "string" && Math.abs(Number(at) - to) < 0.001;
-  }, { film: attr.film, settled: attr.settled, to: seconds });
+  await page.waitForFunction(
+    ({ film, settled, to }) => {
+      const at = document.querySelector(`[${film}]`)?.getAttribute(settled);
+      return typeof at === "string" && Math.abs(Number(at) - to) < 0.001;
+    },
+    { film: attr.film, settled: attr.settled, to: seconds },
+  );
   return page.screenshot({ type: "png", timeout: PATIENCE_MS });
 }
 
@@ -91,6 +117,7 @@ async function serve(folder: string, base: string): Promise<{ server: Server; or
   const server = guideServer({ folder, base });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const address = server.address();
-  if (address === null || typeof address === "string") throw new Error("The guide could not be served to the browser.");
+  if (address === null || typeof address === "string")
+    throw new Error("The guide could not be served to the browser.");
   return { server, origin: `http://127.0.0.1:${address.port}` };
 }

@@ -22,12 +22,16 @@ export function findOrInstallEncoder(tell: (message: string) => void): string {
   const named = process.env[ENCODER_VARIABLE];
   if (named !== undefined && named !== "") {
     if (runs(named)) return named;
-    throw new CommandError(`${ENCODER_VARIABLE} is ${named}, which cannot be run: set it to FFmpeg's path, or unset it.`);
+    throw new CommandError(
+      `${ENCODER_VARIABLE} is ${named}, which cannot be run: set it to FFmpeg's path, or unset it.`,
+    );
   }
   if (runs("ffmpeg")) return "ffmpeg";
   tell("No FFmpeg found; installing Debian's.");
   if (aptInstall(["ffmpeg"]) && runs("ffmpeg")) return "ffmpeg";
-  throw new CommandError(`A film needs FFmpeg, which is not here. Install it, or set ${ENCODER_VARIABLE} to its path.`);
+  throw new CommandError(
+    `A film needs FFmpeg, which is not here. Install it, or set ${ENCODER_VARIABLE} to its path.`,
+  );
 }
 
 export interface Encoder {
@@ -43,10 +47,28 @@ export function encodeTo(path: string, encoder: string, format: FilmFormat, fram
   const child = spawn(
     encoder,
     [
-      "-hide_banner", "-loglevel", "error", "-y",
-      "-f", "image2pipe", "-c:v", "png", "-framerate", String(framesPerSecond), "-i", "-",
+      "-hide_banner",
+      "-loglevel",
+      "error",
+      "-y",
+      "-f",
+      "image2pipe",
+      "-c:v",
+      "png",
+      "-framerate",
+      String(framesPerSecond),
+      "-i",
+      "-",
       // What every player can show; and no date or version in the file.
-      "-an", "-pix_fmt", "yuv420p", "-map_metadata", "-1", "-fflags", "+bitexact", "-flags:v", "+bitexact",
+      "-an",
+      "-pix_fmt",
+      "yuv420p",
+      "-map_metadata",
+      "-1",
+      "-fflags",
+      "+bitexact",
+      "-flags:v",
+      "+bitexact",
       ...CODECS[format],
       path,
     ],
@@ -72,7 +94,10 @@ export function encodeTo(path: string, encoder: string, format: FilmFormat, fram
     async finish() {
       child.stdin.end();
       const code = await ended;
-      if (code !== 0) throw new CommandError(`The film could not be written. FFmpeg said: ${failure?.message ?? (said.trim() || `nothing, and ended with ${code}`)}`);
+      if (code !== 0)
+        throw new CommandError(
+          `The film could not be written. FFmpeg said: ${failure?.message ?? (said.trim() || `nothing, and ended with ${code}`)}`,
+        );
     },
     abandon: () => void child.kill(),
   };

@@ -31,7 +31,10 @@ const MARK = { thickness: 0.35, color: rgb(0, 0, 0) };
 const DASH = [2.5, 2];
 
 function draw(page: PDFPage, strokes: readonly Stroke[], dashed = false): void {
-  for (const { from: [x1, y1], to: [x2, y2] } of strokes) {
+  for (const {
+    from: [x1, y1],
+    to: [x2, y2],
+  } of strokes) {
     page.drawLine({ start: { x: x1, y: y1 }, end: { x: x2, y: y2 }, ...MARK, ...(dashed ? { dashArray: DASH } : {}) });
   }
 }
@@ -40,8 +43,18 @@ function draw(page: PDFPage, strokes: readonly Stroke[], dashed = false): void {
 function setBoxes(page: PDFPage, { page: size, bleedMm, marks, foldMm }: Finish): Rect {
   const { height } = page.getMediaBox();
   const [bleed, slug] = [points(bleedMm), points(SLUG_MM)];
-  const trim: Rect = { x: bleed, y: height - bleed - points(size.heightMm), width: points(size.widthMm), height: points(size.heightMm) };
-  const around = (by: number): readonly [number, number, number, number] => [trim.x - by, trim.y - by, trim.width + 2 * by, trim.height + 2 * by];
+  const trim: Rect = {
+    x: bleed,
+    y: height - bleed - points(size.heightMm),
+    width: points(size.widthMm),
+    height: points(size.heightMm),
+  };
+  const around = (by: number): readonly [number, number, number, number] => [
+    trim.x - by,
+    trim.y - by,
+    trim.width + 2 * by,
+    trim.height + 2 * by,
+  ];
   page.setMediaBox(...around(marks ? bleed + slug : 0));
   page.setCropBox(...around(marks ? bleed + slug : 0));
   page.setBleedBox(...around(marks ? bleed : 0));
@@ -55,7 +68,10 @@ function setBoxes(page: PDFPage, { page: size, bleedMm, marks, foldMm }: Finish)
 }
 
 /** Dates say when it was printed; a book is the same whenever that is. They are left out. */
-function setDetails(document: PDFDocument, { title, subject, author, language }: Pick<Finish, "title" | "subject" | "author" | "language">): void {
+function setDetails(
+  document: PDFDocument,
+  { title, subject, author, language }: Pick<Finish, "title" | "subject" | "author" | "language">,
+): void {
   document.setTitle(title, { showInWindowTitleBar: true });
   document.setSubject(subject);
   document.setAuthor(author);
@@ -100,12 +116,18 @@ export async function impose(pdf: Uint8Array, how: Finish, sheet: Size): Promise
   const pages = source.getPages();
   // At the spine two pages meet: there is no bleed there. All are taken over in one go, so that fonts are shared.
   const spreads = saddleStitch(pages.length);
-  const taken = spreads.flatMap(([left, right]) => [{ page: pages[left - 1]!, spine: "right" }, { page: pages[right - 1]!, spine: "left" }]);
-  const embedded = await target.embedPages(taken.map(({ page }) => page), taken.map(({ page, spine }) => {
-    const top = page.getMediaBox().height;
-    const start = spine === "left" ? bleed : 0;
-    return { left: start, right: start + bleed + width, top, bottom: top - height - 2 * bleed };
-  }));
+  const taken = spreads.flatMap(([left, right]) => [
+    { page: pages[left - 1]!, spine: "right" },
+    { page: pages[right - 1]!, spine: "left" },
+  ]);
+  const embedded = await target.embedPages(
+    taken.map(({ page }) => page),
+    taken.map(({ page, spine }) => {
+      const top = page.getMediaBox().height;
+      const start = spine === "left" ? bleed : 0;
+      return { left: start, right: start + bleed + width, top, bottom: top - height - 2 * bleed };
+    }),
+  );
   for (let i = 0; i < spreads.length; i++) {
     const side = target.addPage([points(widthMm), points(heightMm)]);
     const trim = centred(2 * width, height, points(widthMm), points(heightMm));
@@ -127,10 +149,13 @@ export async function onSheets(pdf: Uint8Array, how: Finish, sheet: Size): Promi
   const target = await PDFDocument.create({ updateMetadata: false });
   const [width, height, bleed] = [points(how.page.widthMm), points(how.page.heightMm), points(how.bleedMm)];
   const pages = source.getPages();
-  const embedded = await target.embedPages(pages, pages.map((page) => {
-    const top = page.getMediaBox().height;
-    return { left: 0, right: width + 2 * bleed, top, bottom: top - height - 2 * bleed };
-  }));
+  const embedded = await target.embedPages(
+    pages,
+    pages.map((page) => {
+      const top = page.getMediaBox().height;
+      return { left: 0, right: width + 2 * bleed, top, bottom: top - height - 2 * bleed };
+    }),
+  );
   for (const picture of embedded) {
     const side = target.addPage([points(sheet.widthMm), points(sheet.heightMm)]);
     const trim = centred(width, height, points(sheet.widthMm), points(sheet.heightMm));

@@ -5,7 +5,8 @@ import type { PlateGround } from "../../draw/relief.ts";
 import type { MeasuredCourse, MeasuredHole } from "../../measure/types.ts";
 import { plateGround, reliefPicture } from "../../site/pictures/plate-ground.ts";
 
-const dataAddress = (picture: Uint8Array): string => `data:image/webp;base64,${Buffer.from(picture).toString("base64")}`;
+const dataAddress = (picture: Uint8Array): string =>
+  `data:image/webp;base64,${Buffer.from(picture).toString("base64")}`;
 
 /** In one ink relief is left to contours and hachures. */
 function without({ relief: _, ...rest }: PlateGround): PlateGround {
@@ -13,7 +14,11 @@ function without({ relief: _, ...rest }: PlateGround): PlateGround {
 }
 
 /** The ground of every hole under one composition; asked for one hole at a time when drawn. */
-export async function groundsOf(measured: MeasuredCourse, composition: Composition, ink: boolean): Promise<(hole: MeasuredHole) => PlateGround | undefined> {
+export async function groundsOf(
+  measured: MeasuredCourse,
+  composition: Composition,
+  ink: boolean,
+): Promise<(hole: MeasuredHole) => PlateGround | undefined> {
   const pictures = new Map<MeasuredHole, string>();
   if (!ink) {
     for (const hole of measured.holes) {

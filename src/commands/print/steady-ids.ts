@@ -19,13 +19,17 @@ function eachString(object: PDFObject, visit: Replace): void {
   if (object instanceof PDFArray) {
     for (let i = 0; i < object.size(); i++) at(object.get(i), (value) => object.set(i, value));
   } else if (object instanceof PDFDict) {
-    for (const key of object.keys()) at(object.get(key)!, (value) => object.set(PDFName.of(key.asString().slice(1)), value));
+    for (const key of object.keys())
+      at(object.get(key)!, (value) => object.set(PDFName.of(key.asString().slice(1)), value));
   } else if (object instanceof PDFStream) {
     eachString(object.dict, visit);
   }
 }
 
-/** Numbers the names from 1 in their own order, which keeps the name tree sorted as it must be (ISO 32000-1, 7.9.6). */
+/**
+ * Numbers the names from 1 in their own order, which keeps the name tree sorted as it must be (ISO 32000-1,
+ * 7.9.6).
+ */
 export function steadyIds(document: PDFDocument): void {
   const objects = document.context.enumerateIndirectObjects().map(([, object]) => object);
   const found = new Set<string>();

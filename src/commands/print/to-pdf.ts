@@ -15,15 +15,27 @@ const FONT = /^\/node_modules\/@fontsource\/[a-z0-9-]+\/files\/[a-z0-9-]+\.woff2
 
 const LETTERING = join(PROJECT, "node_modules/@fontsource/besley/files");
 
-const SWITCHES = ["--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run", "--no-pings", "--font-render-hinting=none", "--force-color-profile=srgb"];
+const SWITCHES = [
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  "--no-first-run",
+  "--no-pings",
+  "--font-render-hinting=none",
+  "--force-color-profile=srgb",
+];
 
 /** The stylesheet of all paper; its fonts are found from where it lies. */
 export const paperCss = async (): Promise<string> =>
-  (await readFile(join(PROJECT, "src/styles/paper.css"), "utf8")).replaceAll("../../node_modules/", `${ORIGIN}/node_modules/`);
+  (await readFile(join(PROJECT, "src/styles/paper.css"), "utf8")).replaceAll(
+    "../../node_modules/",
+    `${ORIGIN}/node_modules/`,
+  );
 
 async function launch(tell: (message: string) => void): Promise<Browser> {
   const executablePath = findOrInstallBrowser(tell);
-  if (executablePath === undefined) throw new CommandError(`Paper is printed by a browser, and none could be found or installed. ${SETTLE_BY_HAND}`);
+  if (executablePath === undefined)
+    throw new CommandError(`Paper is printed by a browser, and none could be found or installed. ${SETTLE_BY_HAND}`);
   // Root has no sandbox to hide in; anybody else keeps it.
   const asRoot = process.getuid?.() === 0;
   return chromium.launch({ executablePath, args: [...SWITCHES, ...(asRoot ? ["--no-sandbox"] : [])] });
@@ -36,7 +48,10 @@ export interface Printed {
 }
 
 /** Prints documents one after another in one browser. */
-export async function printDocuments(documents: readonly string[], tell: (message: string) => void): Promise<Printed[]> {
+export async function printDocuments(
+  documents: readonly string[],
+  tell: (message: string) => void,
+): Promise<Printed[]> {
   const browser = await launch(tell);
   try {
     const page = await browser.newPage();
@@ -46,7 +61,11 @@ export async function printDocuments(documents: readonly string[], tell: (messag
       if (origin !== ORIGIN) return route.abort();
       if (pathname === "/") return route.fulfill({ contentType: "text/html; charset=utf-8", body: html });
       if (!FONT.test(pathname)) return route.abort();
-      return route.fulfill({ contentType: "font/woff2", headers: { "Access-Control-Allow-Origin": "*" }, body: await readFile(join(PROJECT, pathname)) });
+      return route.fulfill({
+        contentType: "font/woff2",
+        headers: { "Access-Control-Allow-Origin": "*" },
+        body: await readFile(join(PROJECT, pathname)),
+      });
     });
     const printed: Printed[] = [];
     for (html of documents) {

@@ -21,23 +21,51 @@ export interface HoleContext {
  *
  * @param card the tee sets on the card; undefined where there is no card to speak of.
  */
-export function checkHoleFeatures(written: readonly WrittenFeature[], card: readonly string[] | undefined, { teeIds, sharedIds }: HoleContext): Finding[] {
+export function checkHoleFeatures(
+  written: readonly WrittenFeature[],
+  card: readonly string[] | undefined,
+  { teeIds, sharedIds }: HoleContext,
+): Finding[] {
   const findings: Finding[] = [];
   const featuresPath: Path = ["features"];
   for (const [golf, what, write] of [
-    ["hole", "line of play", "{ type: Feature, id: line, properties: { golf: hole }, geometry: { type: LineString, ... } }"],
+    [
+      "hole",
+      "line of play",
+      "{ type: Feature, id: line, properties: { golf: hole }, geometry: { type: LineString, ... } }",
+    ],
     ["green", "green", "{ type: Feature, id: green, properties: { golf: green }, geometry: { type: Polygon, ... } }"],
   ] as const) {
     const found = written.filter((feature) => feature.golf === golf);
-    if (found.length === 0) findings.push(errorAt(featuresPath, "hole-incomplete", `The hole has no ${what} (golf: ${golf}): expected exactly one. Write - ${write}.`, "key"));
+    if (found.length === 0)
+      findings.push(
+        errorAt(
+          featuresPath,
+          "hole-incomplete",
+          `The hole has no ${what} (golf: ${golf}): expected exactly one. Write - ${write}.`,
+          "key",
+        ),
+      );
     for (const extra of found.slice(1)) {
-      findings.push(errorAt([...extra.path, "properties", "golf"], "hole-doubled-part", `${extra.id ?? "A feature"} is a second ${what} (golf: ${golf}), beside ${found[0]!.id ?? "the first"}: expected exactly one. Remove one of them.`));
+      findings.push(
+        errorAt(
+          [...extra.path, "properties", "golf"],
+          "hole-doubled-part",
+          `${extra.id ?? "A feature"} is a second ${what} (golf: ${golf}), beside ${found[0]!.id ?? "the first"}: expected exactly one. Remove one of them.`,
+        ),
+      );
     }
   }
   findings.push(...doubledIds(written));
   for (const { id, path } of written) {
     if (id !== undefined && sharedIds.has(id)) {
-      findings.push(errorAt([...path, "id"], "feature-id-doubled", `The id ${id} is already a shared feature of the course (course.yaml). Write another id here.`));
+      findings.push(
+        errorAt(
+          [...path, "id"],
+          "feature-id-doubled",
+          `The id ${id} is already a shared feature of the course (course.yaml). Write another id here.`,
+        ),
+      );
     }
   }
   findings.push(...checkMarkers(written, card, teeIds));
@@ -50,15 +78,27 @@ export function doubledIds(written: readonly WrittenFeature[]): Finding[] {
   const findings: Finding[] = [];
   for (const { id, path } of written) {
     if (id === undefined) continue;
-    if (seen.has(id)) findings.push(errorAt([...path, "id"], "feature-id-doubled", `The id ${id} is used twice in this file. Write another id for one of them, such as ${id}-2.`));
+    if (seen.has(id))
+      findings.push(
+        errorAt(
+          [...path, "id"],
+          "feature-id-doubled",
+          `The id ${id} is used twice in this file. Write another id for one of them, such as ${id}-2.`,
+        ),
+      );
     seen.add(id);
   }
   return findings;
 }
 
-function checkMarkers(written: readonly WrittenFeature[], card: readonly string[] | undefined, teeIds: readonly string[] | undefined): Finding[] {
+function checkMarkers(
+  written: readonly WrittenFeature[],
+  card: readonly string[] | undefined,
+  teeIds: readonly string[] | undefined,
+): Finding[] {
   const findings: Finding[] = [];
-  const unknown = (id: string): string => `There is no tee set ${JSON.stringify(id)} in course.yaml. ${insteadOf(id, teeIds ?? [])}`;
+  const unknown = (id: string): string =>
+    `There is no tee set ${JSON.stringify(id)} in course.yaml. ${insteadOf(id, teeIds ?? [])}`;
   const markers = new Set<string>();
   for (const { golf, tee, isPoint, path, id } of written) {
     if (golf !== "tee" || tee === undefined) continue;
@@ -68,20 +108,47 @@ function checkMarkers(written: readonly WrittenFeature[], card: readonly string[
       continue;
     }
     if (!isPoint) continue;
-    if (markers.has(tee)) findings.push(errorAt(teePath, "tee-marker-doubled", `${id ?? "A marker"} is a second marker of the ${tee} tees: expected one. Remove one of them.`));
+    if (markers.has(tee))
+      findings.push(
+        errorAt(
+          teePath,
+          "tee-marker-doubled",
+          `${id ?? "A marker"} is a second marker of the ${tee} tees: expected one. Remove one of them.`,
+        ),
+      );
     else if (card !== undefined && !card.includes(tee)) {
-      findings.push(errorAt(teePath, "tee-without-card", `The ${tee} tees have a marker but no length on the card. Write card: { ${tee}: ___ } with the length in yards, or remove the marker.`));
+      findings.push(
+        errorAt(
+          teePath,
+          "tee-without-card",
+          `The ${tee} tees have a marker but no length on the card. Write card: { ${tee}: ___ } with the length in yards, or remove the marker.`,
+        ),
+      );
     }
     markers.add(tee);
   }
   for (const tee of card ?? []) {
-    if (teeIds !== undefined && !teeIds.includes(tee)) findings.push(errorAt(["card", tee], "tee-unknown", unknown(tee), "key"));
+    if (teeIds !== undefined && !teeIds.includes(tee))
+      findings.push(errorAt(["card", tee], "tee-unknown", unknown(tee), "key"));
     else if (!markers.has(tee)) {
-      findings.push(errorAt(["card", tee], "card-without-tee", `The card has a length for the ${tee} tees, but the hole has no marker for them. Write - { type: Feature, id: tee-${tee}, properties: { golf: tee, tee: ${tee} }, geometry: { type: Point, ... } }, or take ${tee} off the card.`, "key"));
+      findings.push(
+        errorAt(
+          ["card", tee],
+          "card-without-tee",
+          `The card has a length for the ${tee} tees, but the hole has no marker for them. Write - { type: Feature, id: tee-${tee}, properties: { golf: tee, tee: ${tee} }, geometry: { type: Point, ... } }, or take ${tee} off the card.`,
+          "key",
+        ),
+      );
     }
   }
   if (card !== undefined && card.length === 0) {
-    findings.push(errorAt(["card"], "card-empty", `The card is empty: expected a length for each tee set the hole is played from. Write card: { ${(teeIds ?? ["yellow"]).map((tee) => `${tee}: ___`).join(", ")} }.`));
+    findings.push(
+      errorAt(
+        ["card"],
+        "card-empty",
+        `The card is empty: expected a length for each tee set the hole is played from. Write card: { ${(teeIds ?? ["yellow"]).map((tee) => `${tee}: ___`).join(", ")} }.`,
+      ),
+    );
   }
   return findings;
 }
@@ -92,7 +159,13 @@ export function checkSharedFeatures(written: readonly WrittenFeature[]): Finding
   for (const { id, golf, isPoint, path } of written) {
     if (golf === "hole" || golf === "pin" || (golf === "tee" && isPoint)) {
       const what = golf === "hole" ? "line of play" : golf === "pin" ? "pin" : "tee marker";
-      findings.push(errorAt([...path, "properties", "golf"], "shared-feature", `${id ?? "A feature"} is a ${what}, which belongs to one hole. Move it to that hole's page.`));
+      findings.push(
+        errorAt(
+          [...path, "properties", "golf"],
+          "shared-feature",
+          `${id ?? "A feature"} is a ${what}, which belongs to one hole. Move it to that hole's page.`,
+        ),
+      );
     }
   }
   return findings;
@@ -130,7 +203,12 @@ export function writtenTees(data: unknown): WrittenTees {
  */
 export function usableTeeIds({ ids }: WrittenTees): readonly string[] | undefined {
   const known = ids?.filter((id) => id !== undefined && SLUG.test(id)) as string[] | undefined;
-  return known !== undefined && known.length > 0 && known.length === ids?.length && new Set(known).size === known.length ? known : undefined;
+  return known !== undefined &&
+    known.length > 0 &&
+    known.length === ids?.length &&
+    new Set(known).size === known.length
+    ? known
+    : undefined;
 }
 
 /** Tee sets against each other and the default. */
@@ -138,15 +216,36 @@ export function checkTeeSets({ ids, genders, defaultTee }: WrittenTees): Finding
   const findings: Finding[] = [];
   if (ids === undefined) return findings;
   ids.forEach((id, i) => {
-    if (id !== undefined && ids.indexOf(id) < i) findings.push(errorAt(["tees", i, "id"], "tee-doubled", `The tee set ${id} is written twice. Write another id for one of them.`));
+    if (id !== undefined && ids.indexOf(id) < i)
+      findings.push(
+        errorAt(
+          ["tees", i, "id"],
+          "tee-doubled",
+          `The tee set ${id} is written twice. Write another id for one of them.`,
+        ),
+      );
   });
   genders.forEach((ratings, i) => {
     ratings.forEach((gender, j) => {
-      if (typeof gender === "string" && ratings.indexOf(gender) < j) findings.push(errorAt(["tees", i, "ratings", j, "gender"], "rating-doubled", `The ${ids[i] ?? "same"} tees are rated twice for ${gender}: expected once each for men and women. Remove one rating.`));
+      if (typeof gender === "string" && ratings.indexOf(gender) < j)
+        findings.push(
+          errorAt(
+            ["tees", i, "ratings", j, "gender"],
+            "rating-doubled",
+            `The ${ids[i] ?? "same"} tees are rated twice for ${gender}: expected once each for men and women. Remove one rating.`,
+          ),
+        );
     });
   });
   const known = ids.filter((id) => id !== undefined);
-  if (typeof defaultTee === "string" && known.length > 0 && !known.includes(defaultTee)) findings.push(errorAt(["defaultTee"], "tee-unknown", `defaultTee: there is no tee set ${JSON.stringify(defaultTee)} below tees. ${insteadOf(defaultTee, known)}`));
+  if (typeof defaultTee === "string" && known.length > 0 && !known.includes(defaultTee))
+    findings.push(
+      errorAt(
+        ["defaultTee"],
+        "tee-unknown",
+        `defaultTee: there is no tee set ${JSON.stringify(defaultTee)} below tees. ${insteadOf(defaultTee, known)}`,
+      ),
+    );
   return findings;
 }
 
@@ -176,7 +275,15 @@ export function checkRound(holes: readonly NumberedHole[], courseFile: string, c
   for (const hole of holes) {
     const first = byNumber.get(hole.number);
     if (!hole.named) continue;
-    if (first) inFile(hole.file, errorAt(["hole"], "hole-doubled", `Hole ${hole.number} is already in ${first.file}. Write the number of this hole, or remove one of the files.`));
+    if (first)
+      inFile(
+        hole.file,
+        errorAt(
+          ["hole"],
+          "hole-doubled",
+          `Hole ${hole.number} is already in ${first.file}. Write the number of this hole, or remove one of the files.`,
+        ),
+      );
     else byNumber.set(hole.number, hole);
   }
   if (findings.length > 0 || holes.some(({ named }) => !named)) return findings;
@@ -184,9 +291,26 @@ export function checkRound(holes: readonly NumberedHole[], courseFile: string, c
   const missing = Array.from({ length: most }, (_, i) => i + 1).filter((n) => !byNumber.has(n));
   if (complete && missing.length > 0) {
     const one = missing.length === 1;
-    inFile(courseFile, errorAt([], "hole-missing", `${one ? "Hole" : "Holes"} ${oneOf(missing.map(String), "and")} of ${most} ${one ? "is" : "are"} missing. Write ${oneOf(missing.map((n) => `holes/${String(n).padStart(2, "0")}-name.md`), "and")}.`));
+    inFile(
+      courseFile,
+      errorAt(
+        [],
+        "hole-missing",
+        `${one ? "Hole" : "Holes"} ${oneOf(missing.map(String), "and")} of ${most} ${one ? "is" : "are"} missing. Write ${oneOf(
+          missing.map((n) => `holes/${String(n).padStart(2, "0")}-name.md`),
+          "and",
+        )}.`,
+      ),
+    );
   } else if (complete && most > 0 && most !== 9 && most !== 18) {
-    inFile(courseFile, warningAt([], "hole-count", `The course has ${count(most, "hole")}; a round is 9 or 18. If that is meant, nothing needs doing.`));
+    inFile(
+      courseFile,
+      warningAt(
+        [],
+        "hole-count",
+        `The course has ${count(most, "hole")}; a round is 9 or 18. If that is meant, nothing needs doing.`,
+      ),
+    );
   }
   if (complete) findings.push(...checkStrokeIndexes([...byNumber.values()], most));
   return findings;
@@ -211,8 +335,16 @@ function checkStrokeIndexes(holes: readonly NumberedHole[], most: number): Cours
         if (!said.has(key)) findings.push({ file, ...errorAt(path, rule, message) });
         said.add(key);
       };
-      if (value > most) say("stroke-index-range", `strokeIndex is ${value}${whose} on a course of ${count(most, "hole")}: expected 1 to ${most}, each once.${freeIndexes(holes, gender, most)}`);
-      else if (first) say("stroke-index-doubled", `strokeIndex ${value}${whose} is already that of hole ${first.number} (${first.file}): expected 1 to ${most}, each once.${freeIndexes(holes, gender, most)}`);
+      if (value > most)
+        say(
+          "stroke-index-range",
+          `strokeIndex is ${value}${whose} on a course of ${count(most, "hole")}: expected 1 to ${most}, each once.${freeIndexes(holes, gender, most)}`,
+        );
+      else if (first)
+        say(
+          "stroke-index-doubled",
+          `strokeIndex ${value}${whose} is already that of hole ${first.number} (${first.file}): expected 1 to ${most}, each once.${freeIndexes(holes, gender, most)}`,
+        );
       else taken.set(value, hole);
     }
   }
@@ -221,7 +353,11 @@ function checkStrokeIndexes(holes: readonly NumberedHole[], most: number): Cours
 
 /** The stroke indexes no hole has; one of them is usually the one that was meant. */
 function freeIndexes(holes: readonly NumberedHole[], gender: "men" | "women", most: number): string {
-  const used = new Set(holes.map(({ strokeIndex }) => (typeof strokeIndex === "object" ? strokeIndex[gender] : strokeIndex)));
+  const used = new Set(
+    holes.map(({ strokeIndex }) => (typeof strokeIndex === "object" ? strokeIndex[gender] : strokeIndex)),
+  );
   const free = Array.from({ length: most }, (_, i) => i + 1).filter((n) => !used.has(n));
-  return free.length === 0 || holes.some(({ strokeIndex }) => strokeIndex === undefined) ? "" : ` Not used yet: ${oneOf(free.map(String), "and")}.`;
+  return free.length === 0 || holes.some(({ strokeIndex }) => strokeIndex === undefined)
+    ? ""
+    : ` Not used yet: ${oneOf(free.map(String), "and")}.`;
 }

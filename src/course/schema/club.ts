@@ -12,32 +12,42 @@ const isLanguageTag = (tag: string): boolean => {
   }
 };
 
-const language = () => z.string(expects("a language tag such as en, de or pt-BR", "language: en")).refine(isLanguageTag);
+const language = () =>
+  z.string(expects("a language tag such as en, de or pt-BR", "language: en")).refine(isLanguageTag);
 
 /** The guide speaks it itself, so that a page in it is in it throughout. */
 const furtherLanguage = () =>
   z
     .string(expects("a language tag such as en, de or pt-BR", "language: [en, de]"))
     .refine((tag) => isLanguageTag(tag) && guideLanguageOf(tag) !== undefined, {
-      error: () => `expected a language that the guide has words in, ${oneOf(GUIDE_LANGUAGES)}. Write one of these, or remove it.`,
+      error: () =>
+        `expected a language that the guide has words in, ${oneOf(GUIDE_LANGUAGES)}. Write one of these, or remove it.`,
     });
-
 
 const sentences = (field: string, example: string) =>
   z.array(line("a sentence", `- "${example}"`, 1000), expects("a list of sentences", `${field}: [ "${example}" ]`));
 
 /** Pages of a further language lie in a folder of its name, which knows no capitals. */
-const allDiffer = (tags: readonly string[]): boolean => new Set(tags.map((tag) => tag.toLowerCase())).size === tags.length;
+const allDiffer = (tags: readonly string[]): boolean =>
+  new Set(tags.map((tag) => tag.toLowerCase())).size === tags.length;
 
 export const clubSchema = group(
   {
     name: line("the club's name", "name: Sample Links Golf Club"),
     place: line("where the club is", "place: Isle of Sample").optional(),
     language: z
-      .union([
-        language(),
-        z.tuple([language()], furtherLanguage()).refine(allDiffer, { error: () => "expected each language once. Write language: [en, de]." }),
-      ], expects("a language tag, or a list of them with the language content is written in first", "language: en or language: [en, de]"))
+      .union(
+        [
+          language(),
+          z
+            .tuple([language()], furtherLanguage())
+            .refine(allDiffer, { error: () => "expected each language once. Write language: [en, de]." }),
+        ],
+        expects(
+          "a language tag, or a list of them with the language content is written in first",
+          "language: en or language: [en, de]",
+        ),
+      )
       .default("en"),
     units: z.enum(["yards", "metres"], expects("yards or metres", "units: yards")).default("yards"),
     invented: line("a sentence", 'invented: "This club is invented."', 1000).optional(),

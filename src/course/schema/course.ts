@@ -1,6 +1,17 @@
 /** What course.yaml may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { expects, fileName, group, isoDate, isWebAddress, line, numberWithin, silences, slug, wholeNumber } from "./fields.ts";
+import {
+  expects,
+  fileName,
+  group,
+  isoDate,
+  isWebAddress,
+  line,
+  numberWithin,
+  silences,
+  slug,
+  wholeNumber,
+} from "./fields.ts";
 import { courseNotices } from "./notice.ts";
 import { orthophotoSchema } from "./orthophoto.ts";
 
@@ -39,7 +50,11 @@ const source = group(
   {
     text: line("whom to name", 'text: "© OpenStreetMap contributors"', 500).optional(),
     licence: line("the licence, or whose the rights are", 'licence: "ODbL 1.0"', 200).optional(),
-    link: z.string(expects("an address on the web", 'link: "https://www.openstreetmap.org/copyright"')).max(500).refine(isWebAddress).optional(),
+    link: z
+      .string(expects("an address on the web", 'link: "https://www.openstreetmap.org/copyright"'))
+      .max(500)
+      .refine(isWebAddress)
+      .optional(),
     files: z.array(line("the name of a file that came from there", 'files: [ "survey.geojson" ]', 250)).default([]),
   },
   "a source",
@@ -52,10 +67,13 @@ export const courseSchema = group(
     surveyed: isoDate("the date of the survey as year-month-day", "surveyed: 2026-05-14").optional(),
     sources: z
       .array(
-        z.union([
-          line("where the geometry comes from", '- "Survey by the club"', 500),
-          source,
-        ], expects("a sentence, or a group with text, licence, link and files", '- { text: "Survey by the club", licence: "all rights with the club" }')),
+        z.union(
+          [line("where the geometry comes from", '- "Survey by the club"', 500), source],
+          expects(
+            "a sentence, or a group with text, licence, link and files",
+            '- { text: "Survey by the club", licence: "all rights with the club" }',
+          ),
+        ),
         expects("a list of sentences", 'sources: [ "Survey by the club" ]'),
       )
       .default([]),
@@ -67,7 +85,13 @@ export const courseSchema = group(
       `corridorMetres: ${DEFAULT_CORRIDOR_METRES}`,
     ).default(DEFAULT_CORRIDOR_METRES),
     tees: z
-      .array(teeSet, expects("a list of tee sets, longest first", 'tees: and below it - { id: yellow, name: Yellow, colour: "#e0b400" }'))
+      .array(
+        teeSet,
+        expects(
+          "a list of tee sets, longest first",
+          'tees: and below it - { id: yellow, name: Yellow, colour: "#e0b400" }',
+        ),
+      )
       .min(1),
     ground: group(
       {
@@ -76,7 +100,11 @@ export const courseSchema = group(
         photo: orthophotoSchema().optional(),
       },
       "a group",
-    ).refine(({ heights, photo }) => heights !== undefined || photo !== undefined, expects("heights, a photo from the air, or both", "ground: { heights: ground/height.tif }"))
+    )
+      .refine(
+        ({ heights, photo }) => heights !== undefined || photo !== undefined,
+        expects("heights, a photo from the air, or both", "ground: { heights: ground/height.tif }"),
+      )
       .optional(),
     notices: courseNotices(),
     silence: silences(),

@@ -30,7 +30,9 @@ export function group<Shape extends z.ZodRawShape>(shape: Shape, expected: strin
   const names = Object.keys(shape);
   return z.strictObject(shape, {
     error: (issue) =>
-      issue.code === "unrecognized_keys" ? names.join("\n") : `expected ${expected} with the fields ${names.join(", ")}.`,
+      issue.code === "unrecognized_keys"
+        ? names.join("\n")
+        : `expected ${expected} with the fields ${names.join(", ")}.`,
   });
 }
 
@@ -77,12 +79,16 @@ export const silences = () =>
         },
         "a silenced rule",
       ),
-      expects("a list of silenced rules", 'silence: and below it - { rule: card-against-ground, because: "The card is reprinted in spring" }'),
+      expects(
+        "a list of silenced rules",
+        'silence: and below it - { rule: card-against-ground, because: "The card is reprinted in spring" }',
+      ),
     )
     .default([]);
 
 /** Where to aim, in words: figures fill themselves in, and differ from tee to tee. */
-export const aim = () => line("where to aim in a few words, without figures", 'aim: "Left edge of the far bunker"', 60).regex(/^\D+$/);
+export const aim = () =>
+  line("where to aim in a few words, without figures", 'aim: "Left edge of the far bunker"', 60).regex(/^\D+$/);
 
 /** Files are named from the course's own folder, so a guide never takes a file from elsewhere. */
 export const fileName = (expected: string, write: string) => line(expected, write, 250);

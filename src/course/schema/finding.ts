@@ -17,8 +17,18 @@ export interface Finding {
   readonly message: string;
 }
 
-export const errorAt = (path: Path, rule: string, message: string, at: Finding["at"] = "value"): Finding =>
-  ({ path, at, severity: "error", rule, message });
+export const errorAt = (path: Path, rule: string, message: string, at: Finding["at"] = "value"): Finding => ({
+  path,
+  at,
+  severity: "error",
+  rule,
+  message,
+});
 
-export const warningAt = (path: Path, rule: string, message: string, at: Finding["at"] = "value"): Finding =>
-  ({ path, at, severity: "warning", rule, message });
+export const warningAt = (path: Path, rule: string, message: string, at: Finding["at"] = "value"): Finding => ({
+  path,
+  at,
+  severity: "warning",
+  rule,
+  message,
+});

@@ -1,6 +1,16 @@
 /** What the front matter of a hole page may say. Its features are read by {@link checkFeatures}. */
 import * as z from "zod";
-import { aim, expects, FIELD, group, line, MOST_HOLES, silences, wholeNumber, wholeNumberPerGender } from "./fields.ts";
+import {
+  aim,
+  expects,
+  FIELD,
+  group,
+  line,
+  MOST_HOLES,
+  silences,
+  wholeNumber,
+  wholeNumberPerGender,
+} from "./fields.ts";
 import { holeNotices } from "./notice.ts";
 import { photoSchema } from "./photo.ts";
 
@@ -8,7 +18,12 @@ import { photoSchema } from "./photo.ts";
 const MARKED = ["par", "strokeIndex", "card"] as const;
 
 const fieldNames = (field: string, example: (typeof MARKED)[number]) =>
-  z.array(z.enum(MARKED, expects("par, strokeIndex or card", `${field}: [ ${example} ]`)), expects("a list of par, strokeIndex and card", `${field}: [ ${example} ]`)).default([]);
+  z
+    .array(
+      z.enum(MARKED, expects("par, strokeIndex or card", `${field}: [ ${example} ]`)),
+      expects("a list of par, strokeIndex and card", `${field}: [ ${example} ]`),
+    )
+    .default([]);
 
 export const holeSchema = group(
   {
@@ -19,11 +34,17 @@ export const holeSchema = group(
     card: z.record(
       z.string(),
       wholeNumber(20, 1200, "the length on the printed card in whole yards", `${FIELD}: ___`),
-      expects("the printed card: a length in yards for each tee set", "card: { yellow: ___ }, with every tee set of the hole and its printed yards"),
+      expects(
+        "the printed card: a length in yards for each tee set",
+        "card: { yellow: ___ }, with every tee set of the hole and its printed yards",
+      ),
     ),
     aim: aim().optional(),
     photos: z
-      .array(photoSchema, expects("a list of photos", 'photos: and below it - { file: 07-tee.jpg, alt: "From the tee" }'))
+      .array(
+        photoSchema,
+        expects("a list of photos", 'photos: and below it - { file: 07-tee.jpg, alt: "From the tee" }'),
+      )
       .default([]),
     notices: holeNotices(),
     silence: silences(),

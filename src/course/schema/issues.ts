@@ -20,7 +20,10 @@ export function valueAt(value: unknown, path: Path): unknown {
   return at;
 }
 
-/** The field a path ends in, with its list positions where it is an entry: `tees[2]`, `corners[1][2]`, counted from 1. */
+/**
+ * The field a path ends in, with its list positions where it is an entry: `tees[2]`, `corners[1][2]`,
+ * counted from 1.
+ */
 export function fieldName(path: Path): string {
   if (path.length === 0) return "The file";
   const field = path.findLastIndex((step) => typeof step === "string");
@@ -34,14 +37,28 @@ function* flatten(data: unknown, issues: readonly Issue[], prefix: Path): Genera
     if (issue.code === "unrecognized_keys") {
       const names = issue.message.split("\n");
       for (const key of issue.keys) {
-        if (key === "<<") yield errorAt([...path, key], "unknown-field", "YAML's merge key << is not used here. Write the fields out.", "key");
-        else yield errorAt([...path, key], "unknown-field", `There is no field ${JSON.stringify(key)} here. ${insteadOf(key, names)}`, "key");
+        if (key === "<<")
+          yield errorAt(
+            [...path, key],
+            "unknown-field",
+            "YAML's merge key << is not used here. Write the fields out.",
+            "key",
+          );
+        else
+          yield errorAt(
+            [...path, key],
+            "unknown-field",
+            `There is no field ${JSON.stringify(key)} here. ${insteadOf(key, names)}`,
+            "key",
+          );
       }
       continue;
     }
     if (issue.code === "invalid_union" && isGroup(valueAt(data, path))) {
       // A group was written, so the complaint of the branch that takes groups is the useful one.
-      const branch = issue.errors.find((errors) => errors.some(({ path: inner, code }) => inner.length > 0 || code === "unrecognized_keys"));
+      const branch = issue.errors.find((errors) =>
+        errors.some(({ path: inner, code }) => inner.length > 0 || code === "unrecognized_keys"),
+      );
       if (branch) {
         yield* flatten(data, branch, path);
         continue;
@@ -49,11 +66,22 @@ function* flatten(data: unknown, issues: readonly Issue[], prefix: Path): Genera
     }
     const value = valueAt(data, path);
     const name = fieldName(path);
-    if (issue.code === "invalid_type" && issue.expected === "string" && (typeof value === "number" || typeof value === "boolean")) {
-      yield errorAt(path, "wrong-value", `${name} is ${value}, which is no text to YAML: expected a text. Write ${name}: "${value}".`);
+    if (
+      issue.code === "invalid_type" &&
+      issue.expected === "string" &&
+      (typeof value === "number" || typeof value === "boolean")
+    ) {
+      yield errorAt(
+        path,
+        "wrong-value",
+        `${name} is ${value}, which is no text to YAML: expected a text. Write ${name}: "${value}".`,
+      );
       continue;
     }
-    const found = typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value)) ? `the text ${shown(value)}` : shown(value);
+    const found =
+      typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value))
+        ? `the text ${shown(value)}`
+        : shown(value);
     const message = issue.message.replaceAll(FIELD, name);
     yield errorAt(path, value === undefined ? "missing-field" : "wrong-value", `${name} is ${found}: ${message}`);
   }
@@ -74,7 +102,10 @@ export function findingsFromIssues(data: unknown, issues: readonly Issue[]): Fin
     const key = JSON.stringify(finding.path);
     if (!seen.has(key)) seen.set(key, finding);
     if (seen.size < MOST_FINDINGS) continue;
-    seen.set("more", errorAt([], "many-mistakes", "There are more mistakes in this file than are told here. Put these right first."));
+    seen.set(
+      "more",
+      errorAt([], "many-mistakes", "There are more mistakes in this file than are told here. Put these right first."),
+    );
     break;
   }
   const findings = [...seen.values()];
@@ -83,7 +114,10 @@ export function findingsFromIssues(data: unknown, issues: readonly Issue[]): Fin
     if (rule !== "missing-field") return true;
     const group = JSON.stringify(path.slice(0, -1));
     const name = String(path[path.length - 1]);
-    return !strangers.some((other) =>
-      JSON.stringify(other.path.slice(0, -1)) === group && nearestNames(String(other.path[other.path.length - 1]), [name]).length > 0);
+    return !strangers.some(
+      (other) =>
+        JSON.stringify(other.path.slice(0, -1)) === group &&
+        nearestNames(String(other.path[other.path.length - 1]), [name]).length > 0,
+    );
   });
 }

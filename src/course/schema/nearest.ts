@@ -1,6 +1,9 @@
 /** The name somebody meant when they typed one that does not exist. */
 
-/** Fewest insertions, deletions, replacements and swaps of neighbours that turn a into b (optimal string alignment). */
+/**
+ * Fewest insertions, deletions, replacements and swaps of neighbours that turn a into b (optimal string
+ * alignment).
+ */
 export function editDistance(a: string, b: string): number {
   let beforeLast: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
@@ -9,7 +12,8 @@ export function editDistance(a: string, b: string): number {
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1];
       let best = Math.min(row[j - 1]! + 1, last[j]! + 1, last[j - 1]! + (same ? 0 : 1));
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, beforeLast[j - 2]! + 1);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        best = Math.min(best, beforeLast[j - 2]! + 1);
       row.push(best);
     }
     beforeLast = last;
@@ -33,7 +37,8 @@ export function nearestNames(typed: string, valid: Iterable<string>): string[] {
   for (const name of valid) {
     const candidate = name.toLowerCase();
     const score = editDistance(wanted, candidate);
-    const begins = candidate.length > 2 && wanted.length > 2 && (candidate.startsWith(wanted) || wanted.startsWith(candidate));
+    const begins =
+      candidate.length > 2 && wanted.length > 2 && (candidate.startsWith(wanted) || wanted.startsWith(candidate));
     if (score <= reach || begins) scored.push({ name, score });
   }
   scored.sort((a, b) => a.score - b.score || (a.name < b.name ? -1 : 1));

@@ -17,11 +17,13 @@ const fields = {
 const inOrder = <T extends { readonly from?: string | undefined; readonly until: string }>(notice: z.ZodType<T>) =>
   notice.refine(({ from, until }) => from === undefined || from <= until, {
     path: ["until"],
-    error: ({ input }) => `expected a day not before from, ${String(valueAt(input, ["from"]))}. Write until: ${String(valueAt(input, ["from"]))} or a later day.`,
+    error: ({ input }) =>
+      `expected a day not before from, ${String(valueAt(input, ["from"]))}. Write until: ${String(valueAt(input, ["from"]))} or a later day.`,
   });
 
 /** Notices on a hole's own page. */
-export const holeNotices = () => z.array(inOrder(group(fields, "a notice")), expects("a list of notices", EXAMPLE)).default([]);
+export const holeNotices = () =>
+  z.array(inOrder(group(fields, "a notice")), expects("a list of notices", EXAMPLE)).default([]);
 
 /** Notices of a course, for some holes or for all. */
 export const courseNotices = () =>
@@ -32,7 +34,10 @@ export const courseNotices = () =>
           {
             ...fields,
             holes: z
-              .array(wholeNumber(1, MOST_HOLES, `a hole's number from 1 to ${MOST_HOLES}`, "holes: [ 3, 7 ]"), expects("a list of hole numbers", "holes: [ 3, 7 ]"))
+              .array(
+                wholeNumber(1, MOST_HOLES, `a hole's number from 1 to ${MOST_HOLES}`, "holes: [ 3, 7 ]"),
+                expects("a list of hole numbers", "holes: [ 3, 7 ]"),
+              )
               .min(1)
               .optional(),
           },
@@ -44,7 +49,8 @@ export const courseNotices = () =>
     .default([]);
 
 /** Others were told by the schema already. */
-const isHole = (value: unknown): value is number => typeof value === "number" && Number.isInteger(value) && value >= 1 && value <= MOST_HOLES;
+const isHole = (value: unknown): value is number =>
+  typeof value === "number" && Number.isInteger(value) && value >= 1 && value <= MOST_HOLES;
 
 /** Hole numbers in a course's notices that no page has. */
 export function checkNoticeHoles(course: unknown, numbers: ReadonlySet<number>): Finding[] {
@@ -56,10 +62,24 @@ export function checkNoticeHoles(course: unknown, numbers: ReadonlySet<number>):
     return holes.flatMap((hole: unknown, j) =>
       !isHole(hole) || numbers.has(hole)
         ? []
-        : [errorAt(["notices", i, "holes", j], "notice-hole", `There is no hole ${hole}: the course has ${count(numbers.size, "hole")}. Write ${oneOf([...numbers].sort((a, b) => a - b).map(String))}.`)]);
+        : [
+            errorAt(
+              ["notices", i, "holes", j],
+              "notice-hole",
+              `There is no hole ${hole}: the course has ${count(numbers.size, "hole")}. Write ${oneOf([...numbers].sort((a, b) => a - b).map(String))}.`,
+            ),
+          ],
+    );
   });
 }
 
 /** A notice as written, tied to its line. */
-export const noticeFrom = ({ from, until, text, holes }: { from?: string | undefined; until: string; text: string; holes?: readonly number[] | undefined }, place: Notice["place"]): Notice =>
-  ({ from, until, text, holes, place });
+export const noticeFrom = (
+  {
+    from,
+    until,
+    text,
+    holes,
+  }: { from?: string | undefined; until: string; text: string; holes?: readonly number[] | undefined },
+  place: Notice["place"],
+): Notice => ({ from, until, text, holes, place });

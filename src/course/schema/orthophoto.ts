@@ -9,7 +9,10 @@ const CLOCKWISE = "four positions [longitude, latitude], clockwise from the pict
 
 type Corner = readonly [number, number];
 
-/** Whether four corners go round clockwise without a dent or a crossing; north is up, degrees are near enough for that. */
+/**
+ * Whether four corners go round clockwise without a dent or a crossing; north is up, degrees are near enough
+ * for that.
+ */
 function goClockwise(corners: readonly Corner[]): boolean {
   return corners.every(([x, y], i) => {
     const [x1, y1] = corners[(i + 1) % 4]!;
@@ -28,10 +31,16 @@ export const orthophotoSchema = () =>
         {
           file: fileName("a file in the course's folder", "file: ground/air.jpg"),
           crs: line("a coordinate system as an EPSG code or a proj string", 'crs: "EPSG:32629"', 1000).optional(),
-          corners: z.tuple([corner(), corner(), corner(), corner()], expects(CLOCKWISE, CORNERS)).refine(goClockwise, expects(CLOCKWISE, CORNERS)).optional(),
+          corners: z
+            .tuple([corner(), corner(), corner(), corner()], expects(CLOCKWISE, CORNERS))
+            .refine(goClockwise, expects(CLOCKWISE, CORNERS))
+            .optional(),
         },
         "a group",
       ),
     ],
-    expects("a file in the course's folder, or a file with its corners", `${WRITE} or photo: { file: ground/air.jpg, ${CORNERS} }`),
+    expects(
+      "a file in the course's folder, or a file with its corners",
+      `${WRITE} or photo: { file: ground/air.jpg, ${CORNERS} }`,
+    ),
   );

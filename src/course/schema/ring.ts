@@ -38,8 +38,10 @@ function offside(a: Vertex, b: Vertex, p: Vertex): number {
 const near = (value: number): boolean => Math.abs(value) <= ON_LINE;
 
 const within = (a: Vertex, b: Vertex, p: Vertex): boolean =>
-  p[0] >= Math.min(a[0], b[0]) - ON_LINE && p[0] <= Math.max(a[0], b[0]) + ON_LINE &&
-  p[1] >= Math.min(a[1], b[1]) - ON_LINE && p[1] <= Math.max(a[1], b[1]) + ON_LINE;
+  p[0] >= Math.min(a[0], b[0]) - ON_LINE &&
+  p[0] <= Math.max(a[0], b[0]) + ON_LINE &&
+  p[1] >= Math.min(a[1], b[1]) - ON_LINE &&
+  p[1] <= Math.max(a[1], b[1]) + ON_LINE;
 
 const onEdge = (edge: Edge, p: Vertex): boolean => near(offside(edge.a, edge.b, p)) && within(edge.a, edge.b, p);
 
@@ -51,7 +53,10 @@ function meeting(e: Edge, f: Edge): "cross" | "touch" | undefined {
   return onEdge(e, f.a) || onEdge(e, f.b) || onEdge(f, e.a) || onEdge(f, e.b) ? "touch" : undefined;
 }
 
-/** An edge and the next meet in their shared vertex by right; at fault only when the next runs back along the first. */
+/**
+ * An edge and the next meet in their shared vertex by right; at fault only when the next runs back along the
+ * first.
+ */
 function foldsBack({ a: from, b: corner }: Edge, { b: to }: Edge): boolean {
   if (!near(offside(corner, from, to))) return false;
   return (from[0] - corner[0]) * (to[0] - corner[0]) + (from[1] - corner[1]) * (to[1] - corner[1]) > 0;
@@ -90,7 +95,8 @@ export function crossings(rings: readonly (readonly Position[])[], most = 10): C
   for (const edge of edges) {
     active = active.filter(({ right }) => right >= edge.left - ON_LINE);
     for (const other of active) {
-      const [e, f] = other.ring < edge.ring || (other.ring === edge.ring && other.edge < edge.edge) ? [other, edge] : [edge, other];
+      const [e, f] =
+        other.ring < edge.ring || (other.ring === edge.ring && other.edge < edge.edge) ? [other, edge] : [edge, other];
       let how: "cross" | "touch" | undefined;
       if (follows.get(e) === f || follows.get(f) === e) {
         const [before, after] = follows.get(e) === f ? [e, f] : [f, e];
@@ -99,7 +105,8 @@ export function crossings(rings: readonly (readonly Position[])[], most = 10): C
         how = meeting(e, f);
         if (how === "touch" && e.ring !== f.ring) how = undefined;
       }
-      if (how !== undefined) found.push({ first: { ring: e.ring, edge: e.edge }, second: { ring: f.ring, edge: f.edge }, how });
+      if (how !== undefined)
+        found.push({ first: { ring: e.ring, edge: e.edge }, second: { ring: f.ring, edge: f.edge }, how });
     }
     if (found.length >= most * 4) break;
     active.push(edge);

@@ -9,16 +9,29 @@ import { valueAt } from "./issues.ts";
 import { count, insteadOf, quote } from "./wording.ts";
 
 const texts = (what: string, example: string) =>
-  z.array(line("a sentence", `- "${example}"`, 1000), expects(`${what}, in the order of the first language`, `${FIELD}: [ "${example}" ]`)).optional();
+  z
+    .array(
+      line("a sentence", `- "${example}"`, 1000),
+      expects(`${what}, in the order of the first language`, `${FIELD}: [ "${example}" ]`),
+    )
+    .optional();
 
 const names = (what: string, example: string) =>
-  z.record(z.string(), line("a name", `${FIELD}: "${example}"`, 80), expects(`names of ${what} by their id`, `${FIELD}: { ${example.toLowerCase()}: "${example}" }`)).default({});
+  z
+    .record(
+      z.string(),
+      line("a name", `${FIELD}: "${example}"`, 80),
+      expects(`names of ${what} by their id`, `${FIELD}: { ${example.toLowerCase()}: "${example}" }`),
+    )
+    .default({});
 
 const notices = () =>
-  z.array(
-    line("a sentence", 'text: "Wintergrün"', 500).nullable(),
-    expects("the texts of the notices in their order, ~ for one that stays as it is", 'notices: [ "Wintergrün." ]'),
-  ).default([]);
+  z
+    .array(
+      line("a sentence", 'text: "Wintergrün"', 500).nullable(),
+      expects("the texts of the notices in their order, ~ for one that stays as it is", 'notices: [ "Wintergrün." ]'),
+    )
+    .default([]);
 
 const name = (what: string) => line(`the ${what}'s name`, `name: "Schäre"`, 80).optional();
 
@@ -55,7 +68,11 @@ export const holeTranslationSchema = group(
         z.string(),
         group(
           {
-            alt: line("what the picture shows, for those who cannot see it", 'alt: "Blick vom weißen Abschlag über die Bucht"', 500).optional(),
+            alt: line(
+              "what the picture shows, for those who cannot see it",
+              'alt: "Blick vom weißen Abschlag über die Bucht"',
+              500,
+            ).optional(),
             caption: line("a sentence", 'caption: "Die Bucht bei halber Tide"', 500).optional(),
           },
           "a group",
@@ -69,14 +86,25 @@ export const holeTranslationSchema = group(
   "a group",
 );
 
-
 /** Names in a translation that nothing has in the first language. */
-export function checkNames(written: unknown, field: string, what: string, valid: readonly string[] | undefined): Finding[] {
+export function checkNames(
+  written: unknown,
+  field: string,
+  what: string,
+  valid: readonly string[] | undefined,
+): Finding[] {
   const named = valueAt(written, [field]);
   if (valid === undefined || named === null || typeof named !== "object" || Array.isArray(named)) return [];
   return Object.keys(named)
     .filter((key) => !valid.includes(key))
-    .map((key) => errorAt([field, key], "translation-of-nothing", `There is no ${what} ${quote(key)} to translate. ${insteadOf(key, valid)}`, "key"));
+    .map((key) =>
+      errorAt(
+        [field, key],
+        "translation-of-nothing",
+        `There is no ${what} ${quote(key)} to translate. ${insteadOf(key, valid)}`,
+        "key",
+      ),
+    );
 }
 
 /**
@@ -90,5 +118,12 @@ export function checkCount(written: unknown, field: string, expected: number, ma
   const message = `${field} has ${count(list.length, "entry", "entries")}, where the first language has ${expected}: expected as many, in the same order.`;
   return list.length > expected && mayBeFewer
     ? [errorAt(path, "translation-count", `${message} Remove what has nothing to translate.`, "key")]
-    : [warningAt(path, "translation-count", `${message} Write what is missing, or remove what is no longer so.`, "key")];
+    : [
+        warningAt(
+          path,
+          "translation-count",
+          `${message} Write what is missing, or remove what is no longer so.`,
+          "key",
+        ),
+      ];
 }

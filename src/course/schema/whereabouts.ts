@@ -58,7 +58,8 @@ export function checkWhereabouts(feature: Located, centre: Position): Finding[] 
   const strays: { position: Position; indices: readonly number[]; swapped: boolean }[] = [];
   forEachPosition(feature.geometry, (position, indices) => {
     if (metresApart(centre, position) <= COURSE_REACH_METRES) return;
-    const swapped = Math.abs(position[0]!) <= 90 && metresApart(centre, [position[1]!, position[0]!]) <= COURSE_REACH_METRES;
+    const swapped =
+      Math.abs(position[0]!) <= 90 && metresApart(centre, [position[1]!, position[0]!]) <= COURSE_REACH_METRES;
     strays.push({ position, indices: [...indices], swapped });
   });
   const findings: Finding[] = [];
@@ -66,15 +67,30 @@ export function checkWhereabouts(feature: Located, centre: Position): Finding[] 
     const [first, ...more] = strays.filter((stray) => stray.swapped === swapped);
     if (first === undefined) continue;
     const where = vertexName(feature.geometry.type, first.indices);
-    const too = (words: string): string => (more.length === 0 ? "" : ` ${count(more.length, "other position")} of it ${more.length === 1 ? "is" : "are"} ${words}.`);
+    const too = (words: string): string =>
+      more.length === 0
+        ? ""
+        : ` ${count(more.length, "other position")} of it ${more.length === 1 ? "is" : "are"} ${words}.`;
     const path = [...feature.path, "geometry", "coordinates", ...first.indices];
     if (swapped) {
       const right = showPosition([first.position[1], first.position[0], ...first.position.slice(2)]);
-      findings.push(errorAt(path, "position-swapped", `${feature.id}: ${where} has latitude and longitude swapped: found ${showPosition(first.position)}, expected longitude first. Write ${right}.${too("swapped too")}`));
+      findings.push(
+        errorAt(
+          path,
+          "position-swapped",
+          `${feature.id}: ${where} has latitude and longitude swapped: found ${showPosition(first.position)}, expected longitude first. Write ${right}.${too("swapped too")}`,
+        ),
+      );
     } else {
       const far = metresApart(centre, first.position) / 1000;
       const distance = far < 100 ? far.toFixed(1) : far.toFixed(0);
-      findings.push(errorAt(path, "position-far", `${feature.id}: ${where} is ${showPosition(first.position)}, ${distance} km from the middle of the course at ${showPosition(centre.map((n) => Number(n.toFixed(4))))}: expected within ${COURSE_REACH_METRES / 1000} km. Correct its longitude or latitude.${too("as far away")}`));
+      findings.push(
+        errorAt(
+          path,
+          "position-far",
+          `${feature.id}: ${where} is ${showPosition(first.position)}, ${distance} km from the middle of the course at ${showPosition(centre.map((n) => Number(n.toFixed(4))))}: expected within ${COURSE_REACH_METRES / 1000} km. Correct its longitude or latitude.${too("as far away")}`,
+        ),
+      );
     }
   }
   return findings;

@@ -23,7 +23,9 @@ export const SMITS_SMITH_1994: CoefficientSet<"smitsSmith1994"> = {
   source: "Smits and Smith 1994, Science and Golf II, pp. 340-347",
   drag(speed, spin, viscosity) {
     const reynolds = (speed * BALL_DIAMETER_METRES) / viscosity;
-    return 0.24 + (0.18 * spin * BALL_RADIUS_METRES) / speed + 0.06 * Math.sin((Math.PI * (reynolds - 90_000)) / 200_000);
+    return (
+      0.24 + (0.18 * spin * BALL_RADIUS_METRES) / speed + 0.06 * Math.sin((Math.PI * (reynolds - 90_000)) / 200_000)
+    );
   },
   lift(speed, spin) {
     return 0.54 * Math.min(LARGEST_LIFTING_SPIN_RATIO, (spin * BALL_RADIUS_METRES) / speed) ** 0.4;

@@ -29,7 +29,10 @@ const ADDED_SOURCES: ReadonlySet<string> = new Set([HEIGHTS_SOURCE, GROUND_SOURC
 /** Vertical angle of view: a little wider than the map's own, so that the horizon and the foreground both fit. */
 const VIEW_DEGREES = 42;
 
-/** The map is told to look at a point this far off, so that its scale, and so its line widths, stay the same all flight. */
+/**
+ * The map is told to look at a point this far off, so that its scale, and so its line widths, stay the same
+ * all flight.
+ */
 const SIGHT_METRES = 130;
 
 export interface FilmMapInput {
@@ -54,7 +57,17 @@ export interface FilmMap {
 }
 
 /** @throws MapFailure when there is no WebGL 2 or no picture comes */
-export async function openFilmMap({ view, title, course, address, hole, first, fonts, signal, fail }: FilmMapInput): Promise<FilmMap> {
+export async function openFilmMap({
+  view,
+  title,
+  course,
+  address,
+  hole,
+  first,
+  fonts,
+  signal,
+  fail,
+}: FilmMapInput): Promise<FilmMap> {
   await readyForMaps();
   signal.throwIfAborted();
   const { colours, watch } = schemeOf(view);
@@ -74,7 +87,10 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
   map.setVerticalFieldOfView(VIEW_DEGREES);
   map.setMissingStyleImageResolver((id) => {
     if (map.hasImage(id)) return;
-    const pattern = id === FLAG_IMAGE ? flagImage(colours()) : Object.entries(patterns(colours(), playDegrees(course, hole, frame))).find(([name]) => name === id)?.[1];
+    const pattern =
+      id === FLAG_IMAGE
+        ? flagImage(colours())
+        : Object.entries(patterns(colours(), playDegrees(course, hole, frame))).find(([name]) => name === id)?.[1];
     if (pattern !== undefined) map.addImage(id, pattern, { pixelRatio: PATTERN_PIXEL_RATIO });
   });
   const canvas = map.getCanvas();
@@ -88,7 +104,10 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
   const show = (pose: Pose): void => {
     const { from, to, sightHeight } = sight(pose, frame);
     map.jumpTo(map.calculateCameraOptionsFromTo(from, pose.heightMetres, to, sightHeight));
-    view.setAttribute(attr.camera, [map.getCenter().lng, map.getCenter().lat, map.getBearing(), map.getPitch()].join(" "));
+    view.setAttribute(
+      attr.camera,
+      [map.getCenter().lng, map.getCenter().lat, map.getBearing(), map.getPitch()].join(" "),
+    );
   };
   const restyle = (): void => {
     map.setStyle(style(), { diff: false });
@@ -96,21 +115,31 @@ export async function openFilmMap({ view, title, course, address, hole, first, f
   };
 
   show(first);
-  await firstPicture(map, { fill, drawn: "render", withinMilliseconds: READY_WITHIN_MS, additions: ADDED_SOURCES, signal });
+  await firstPicture(map, {
+    fill,
+    drawn: "render",
+    withinMilliseconds: READY_WITHIN_MS,
+    additions: ADDED_SOURCES,
+    signal,
+  });
   show(first);
   map.on("webglcontextlost", () => fail(new MapFailure("lost", undefined)));
   watch(restyle, signal);
   return {
     show,
-    settled: () => new Promise((resolve) => {
-      map.once("idle", () => resolve());
-      map.triggerRepaint();
-    }),
+    settled: () =>
+      new Promise((resolve) => {
+        map.once("idle", () => resolve());
+        map.triggerRepaint();
+      }),
   };
 }
 
 /** From where to where a pose looks. */
-function sight({ point: at, heightMetres, bearingDegrees: bearing, downDegrees }: Pose, frame: Frame): { from: LngLat; to: LngLat; sightHeight: number } {
+function sight(
+  { point: at, heightMetres, bearingDegrees: bearing, downDegrees }: Pose,
+  frame: Frame,
+): { from: LngLat; to: LngLat; sightHeight: number } {
   const [east, north] = directionOfBearing(bearing);
   const level = SIGHT_METRES * Math.cos(radians(downDegrees));
   const lngLat = (place: Point): LngLat => {
@@ -134,12 +163,16 @@ const lines = (course: CourseData, hole: number | undefined): FeatureCollection 
 function playDegrees(course: CourseData, hole: number | undefined, frame: Frame): number | undefined {
   const way = hole === undefined ? undefined : flown(course, hole)[0]?.line;
   const [start, end] = [way?.[0], way?.[way.length - 1]];
-  return start && end && bearingDegrees(directionTo(frame.toPlane([start[0], start[1]]), frame.toPlane([end[0], end[1]])));
+  return (
+    start && end && bearingDegrees(directionTo(frame.toPlane([start[0], start[1]]), frame.toPlane([end[0], end[1]])))
+  );
 }
 
 /** A flag in the middle of each green, where lines of play end. */
 const flags = (course: CourseData, hole: number | undefined): FeatureCollection =>
-  collection(flown(course, hole).flatMap(({ number, line: way }) => {
-    const end: LonLat | undefined = way[way.length - 1];
-    return end === undefined ? [] : [point(end, hole === undefined ? { number: String(number) } : {})];
-  }));
+  collection(
+    flown(course, hole).flatMap(({ number, line: way }) => {
+      const end: LonLat | undefined = way[way.length - 1];
+      return end === undefined ? [] : [point(end, hole === undefined ? { number: String(number) } : {})];
+    }),
+  );

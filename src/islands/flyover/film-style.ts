@@ -7,7 +7,10 @@ import { nameLabels } from "../map/labels.ts";
 import { SOURCES } from "../map/sources.ts";
 import { mapStyle } from "../map/style.ts";
 
-/** Heights for the shape of the ground; those of its shading are another source, since the map reads the two at different sizes. */
+/**
+ * Heights for the shape of the ground; those of its shading are another source, since the map reads the two
+ * at different sizes.
+ */
 export const HEIGHTS_SOURCE = "film-heights";
 export const FLAGS_SOURCE = "film-flags";
 export const FLAG_IMAGE = "film-flag";
@@ -61,11 +64,14 @@ export function filmStyle({ colours, course, hole, fonts, ground }: FilmStyleInp
 
 /** Nobody measures from the air. */
 const isFlown = (layer: LayerSpecification): boolean =>
-  !("source" in layer && layer.source === SOURCES.measure) && !["hole-discs", "hole-numbers", "green-marks"].includes(layer.id);
+  !("source" in layer && layer.source === SOURCES.measure) &&
+  !["hole-discs", "hole-numbers", "green-marks"].includes(layer.id);
 
 /** The sun does not turn with the camera; and ground seen along is flatter to the eye than ground seen from above. */
 const stillLit = (layer: LayerSpecification): LayerSpecification =>
-  layer.type === "hillshade" ? { ...layer, paint: { ...layer.paint, "hillshade-illumination-anchor": "map", "hillshade-exaggeration": 0.4 } } : layer;
+  layer.type === "hillshade"
+    ? { ...layer, paint: { ...layer.paint, "hillshade-illumination-anchor": "map", "hillshade-exaggeration": 0.4 } }
+    : layer;
 
 /**
  * What is named from the air: what one aims at, and what the hole itself holds. Each name

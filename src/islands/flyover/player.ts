@@ -35,7 +35,17 @@ export interface Player {
 }
 
 /** @throws UnreadableData for data of another version, or damaged */
-export async function openPlayer({ parts, words, film: written, course, address, fonts, signal, close, fail }: PlayerInput): Promise<Player> {
+export async function openPlayer({
+  parts,
+  words,
+  film: written,
+  course,
+  address,
+  fonts,
+  signal,
+  close,
+  fail,
+}: PlayerInput): Promise<Player> {
   const film = readFilmData(written);
   const flight: Flight = flightOf(film.track);
   const map = await openFilmMap({
@@ -49,7 +59,11 @@ export async function openPlayer({ parts, words, film: written, course, address,
     signal,
     fail,
   });
-  const time = clock(flight.seconds, { request: (tick) => requestAnimationFrame(tick), cancel: (request) => cancelAnimationFrame(request) }, () => draw());
+  const time = clock(
+    flight.seconds,
+    { request: (tick) => requestAnimationFrame(tick), cancel: (request) => cancelAnimationFrame(request) },
+    () => draw(),
+  );
   let drawn: number | undefined;
   let spoken = "";
 
@@ -68,7 +82,10 @@ export async function openPlayer({ parts, words, film: written, course, address,
     const caption = cue?.text ?? "";
     parts.place.value = String(seconds);
     parts.time.textContent = `${clockTime(seconds)} / ${clockTime(flight.seconds)}`;
-    parts.place.setAttribute("aria-valuetext", words.placeIs({ time: clockTime(seconds), length: clockTime(flight.seconds), chapter }));
+    parts.place.setAttribute(
+      "aria-valuetext",
+      words.placeIs({ time: clockTime(seconds), length: clockTime(flight.seconds), chapter }),
+    );
     if (parts.chapter.textContent !== chapter) parts.chapter.textContent = chapter;
     if (parts.caption.textContent !== caption) parts.caption.textContent = caption;
     for (const line of [parts.caption, parts.spoken]) {
@@ -92,12 +109,16 @@ export async function openPlayer({ parts, words, film: written, course, address,
   const step = (by: 1 | -1): void => {
     const { seconds } = time;
     const starts = film.chapters.map((chapter) => chapter.seconds);
-    const to = by > 0 ? starts.find((start) => start > seconds + 0.01) : starts.findLast((start) => start < seconds - STEP_BACK_SECONDS);
+    const to =
+      by > 0
+        ? starts.find((start) => start > seconds + 0.01)
+        : starts.findLast((start) => start < seconds - STEP_BACK_SECONDS);
     time.seek(to ?? (by > 0 ? flight.seconds : 0));
   };
   const toggle = (): void => (time.running ? time.pause() : time.play());
 
-  const on = (element: EventTarget, type: string, act: (event: Event) => void): void => element.addEventListener(type, act, { signal });
+  const on = (element: EventTarget, type: string, act: (event: Event) => void): void =>
+    element.addEventListener(type, act, { signal });
   on(parts.toggle, "click", toggle);
   on(parts.previous, "click", () => step(-1));
   on(parts.next, "click", () => step(1));
@@ -114,18 +135,29 @@ export async function openPlayer({ parts, words, film: written, course, address,
   on(parts.player, "keydown", (event) => {
     if (!(event instanceof KeyboardEvent) || event.altKey || event.ctrlKey || event.metaKey) return;
     const inList = event.target instanceof HTMLSelectElement;
-    const presses = event.target instanceof HTMLButtonElement || (event.target instanceof HTMLInputElement && event.target.type === "checkbox");
+    const presses =
+      event.target instanceof HTMLButtonElement ||
+      (event.target instanceof HTMLInputElement && event.target.type === "checkbox");
     const act = ((): (() => void) | undefined => {
       switch (event.key) {
-        case "Escape": return close;
-        case " ": return presses || inList ? undefined : toggle;
-        case "ArrowLeft": return inList ? undefined : () => time.seek(time.seconds - KEY_SECONDS);
-        case "ArrowRight": return inList ? undefined : () => time.seek(time.seconds + KEY_SECONDS);
-        case "PageUp": return () => step(-1);
-        case "PageDown": return () => step(1);
-        case "Home": return inList ? undefined : () => time.seek(0);
-        case "End": return inList ? undefined : () => time.seek(flight.seconds);
-        default: return undefined;
+        case "Escape":
+          return close;
+        case " ":
+          return presses || inList ? undefined : toggle;
+        case "ArrowLeft":
+          return inList ? undefined : () => time.seek(time.seconds - KEY_SECONDS);
+        case "ArrowRight":
+          return inList ? undefined : () => time.seek(time.seconds + KEY_SECONDS);
+        case "PageUp":
+          return () => step(-1);
+        case "PageDown":
+          return () => step(1);
+        case "Home":
+          return inList ? undefined : () => time.seek(0);
+        case "End":
+          return inList ? undefined : () => time.seek(flight.seconds);
+        default:
+          return undefined;
       }
     })();
     if (act === undefined) return;

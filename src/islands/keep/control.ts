@@ -41,7 +41,10 @@ function keeping(words: KeepWords, locale: string, show: (view: View) => void): 
   const fail = (fault: keyof KeepWords["faults"]): void => {
     settle();
     const line = words.faults[fault];
-    show({ line: typeof line === "string" ? line : line({ size: sized(wantedBytes) }), actions: [{ text: words.again, strong: true, act: () => void keep() }] });
+    show({
+      line: typeof line === "string" ? line : line({ size: sized(wantedBytes) }),
+      actions: [{ text: words.again, strong: true, act: () => void keep() }],
+    });
   };
   const settle = (): void => {
     waiting = false;
@@ -85,18 +88,20 @@ function keeping(words: KeepWords, locale: string, show: (view: View) => void): 
     await (await navigator.serviceWorker.getRegistration(scope))?.unregister();
     offer(words.removed);
   };
-  const progress = (doneBytes: number, bytes: number): void => show({
-    line: words.keeping({ done: sized(doneBytes), size: sized(bytes) }),
-    share: bytes === 0 ? 0 : doneBytes / bytes,
-    actions: [{ text: words.stop, act: () => void stop() }],
-  });
+  const progress = (doneBytes: number, bytes: number): void =>
+    show({
+      line: words.keeping({ done: sized(doneBytes), size: sized(bytes) }),
+      share: bytes === 0 ? 0 : doneBytes / bytes,
+      actions: [{ text: words.stop, act: () => void stop() }],
+    });
   const stop = async (): Promise<void> => {
     if ((await shelf.current()) === undefined) return remove();
     settle();
     await order({ type: "stop" });
     await showKept();
   };
-  const offer = (line: string): void => show({ line, actions: [{ text: words.keep, strong: true, act: () => void keep() }] });
+  const offer = (line: string): void =>
+    show({ line, actions: [{ text: words.keep, strong: true, act: () => void keep() }] });
   const removing = { text: words.remove, act: () => void remove() };
 
   /** What is kept, and whether the club has a newer edition: asked only here, where somebody looks. */
@@ -105,11 +110,18 @@ function keeping(words: KeepWords, locale: string, show: (view: View) => void): 
     if (kept === undefined) return offer(words.before({ size: sized(wantedBytes) }));
     const stale = ownEdition !== kept.edition;
     const reload = { text: words.reload, strong: true, act: () => location.reload() };
-    show(stale ? { line: words.stale, actions: [reload, removing] } : { line: words.kept({ size: sized(kept.bytes) }), actions: [removing] });
+    show(
+      stale
+        ? { line: words.stale, actions: [reload, removing] }
+        : { line: words.kept({ size: sized(kept.bytes) }), actions: [removing] },
+    );
     const newest = await present();
     if (newest === undefined || newest.edition === kept.edition || waiting) return;
     wantedBytes = bytesToFetch(newest, kept);
-    show({ line: words.newer({ size: sized(wantedBytes) }), actions: [{ text: words.update, strong: true, act: () => void keep() }, removing] });
+    show({
+      line: words.newer({ size: sized(wantedBytes) }),
+      actions: [{ text: words.update, strong: true, act: () => void keep() }, removing],
+    });
   };
   const present = async (): Promise<Edition | undefined> => {
     const response = await fetch(scope + EDITION_FILE, { cache: "no-cache" }).catch(() => undefined);

@@ -1,5 +1,13 @@
 /** Fetching an edition whole into its own cache, every file held to its listed hash. */
-import { EDITION_FILE, filesByAddress, readEdition, sameFile, stampedWith, type Edition, type EditionFile } from "../../contract/edition.ts";
+import {
+  EDITION_FILE,
+  filesByAddress,
+  readEdition,
+  sameFile,
+  stampedWith,
+  type Edition,
+  type EditionFile,
+} from "../../contract/edition.ts";
 import type { KeepFault } from "./messages.ts";
 import { keyOf, type Shelf } from "./shelf.ts";
 
@@ -48,7 +56,8 @@ export async function fetchFile(scope: string, address: string, file: EditionFil
   const bytes = await response.arrayBuffer().catch((cause: unknown) => {
     throw new KeepFailure("network", cause);
   });
-  if (bytes.byteLength !== file.bytes || (await sha256(bytes)) !== file.sha256) throw new KeepFailure("changed", address);
+  if (bytes.byteLength !== file.bytes || (await sha256(bytes)) !== file.sha256)
+    throw new KeepFailure("changed", address);
   return answer(bytes, response, file);
 }
 
@@ -56,7 +65,11 @@ export async function fetchFile(scope: string, address: string, file: EditionFil
  * A kept file as the new edition lists it: itself, or the same page under the edition's
  * name; undefined when it comes out as anything else.
  */
-async function underName(kept: Response, { edition, bytes }: Edition, file: EditionFile): Promise<Response | undefined> {
+async function underName(
+  kept: Response,
+  { edition, bytes }: Edition,
+  file: EditionFile,
+): Promise<Response | undefined> {
   if (file.unstamped === undefined) return kept;
   const page = new TextEncoder().encode(stampedWith(await kept.text(), edition, bytes)).buffer;
   return (await sha256(page)) === file.sha256 ? answer(page, kept, file) : undefined;
@@ -64,7 +77,12 @@ async function underName(kept: Response, { edition, bytes }: Edition, file: Edit
 
 /** Bytes as a server would answer them. */
 const answer = (body: ArrayBuffer, like: Response, { bytes }: EditionFile): Response =>
-  new Response(body, { headers: { "Content-Type": like.headers.get("Content-Type") ?? "application/octet-stream", "Content-Length": `${bytes}` } });
+  new Response(body, {
+    headers: {
+      "Content-Type": like.headers.get("Content-Type") ?? "application/octet-stream",
+      "Content-Length": `${bytes}`,
+    },
+  });
 
 /**
  * Brings the guide's present edition here whole; the caller makes it current. What an
@@ -90,7 +108,10 @@ export async function fetchWhole(
     const key = keyOf(scope, address);
     if ((await cache.match(key)) === undefined) {
       const alike = sameFile(file, kept?.files.get(address)) ? await kept?.cache.match(key) : undefined;
-      await cache.put(key, (alike && (await underName(alike, edition, file))) ?? (await fetchFile(scope, address, file)));
+      await cache.put(
+        key,
+        (alike && (await underName(alike, edition, file))) ?? (await fetchFile(scope, address, file)),
+      );
     }
     done += file.bytes;
     progress(done);

@@ -20,14 +20,18 @@ export interface Shelf {
   /** Which edition a page or worker is of. */
   pin(client: string, id: string): Promise<void>;
   pinOf(client: string): Promise<string | undefined>;
-  /** Removes editions that are neither current, coming, spared, nor of any of these clients, and the pins of other clients. */
+  /**
+   * Removes editions that are neither current, coming, spared, nor of any of these clients, and the pins of
+   * other clients.
+   */
   tidy(clients: ReadonlySet<string>, spared: ReadonlySet<string>): Promise<void>;
   remove(id: string): Promise<void>;
   clear(): Promise<void>;
 }
 
 /** The key of a file in an edition's cache. */
-export const keyOf = (scope: string, address: string): string => scope + address.split("/").map(encodeURIComponent).join("/");
+export const keyOf = (scope: string, address: string): string =>
+  scope + address.split("/").map(encodeURIComponent).join("/");
 
 export function shelf(scope: string, caches: CacheStorage): Shelf {
   const prefix = `marram ${scope} `;
@@ -41,7 +45,8 @@ export function shelf(scope: string, caches: CacheStorage): Shelf {
     if (!(await caches.has(recordName))) return undefined;
     return (await (await caches.open(recordName)).match(key))?.text();
   };
-  const write = async (key: string, text: string): Promise<void> => (await caches.open(recordName)).put(key, new Response(text));
+  const write = async (key: string, text: string): Promise<void> =>
+    (await caches.open(recordName)).put(key, new Response(text));
   const list = async (id: string): Promise<Edition | undefined> => {
     if (!(await caches.has(cacheName(id)))) return undefined;
     const found = await (await caches.open(cacheName(id))).match(keyOf(scope, EDITION_FILE));

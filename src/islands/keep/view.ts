@@ -28,19 +28,25 @@ export function showView(place: HTMLElement, { line, share, actions }: View): vo
   const before = [...row.children].map(({ textContent }) => textContent);
   if (before.length === actions.length && actions.every(({ text }, i) => text === before[i])) return;
   const held = row.contains(document.activeElement);
-  row.replaceChildren(...actions.map(({ text, strong, act }) => {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.className = strong ? "button strong" : "button";
-    button.textContent = text;
-    button.addEventListener("click", act);
-    return button;
-  }));
+  row.replaceChildren(
+    ...actions.map(({ text, strong, act }) => {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.className = strong ? "button strong" : "button";
+      button.textContent = text;
+      button.addEventListener("click", act);
+      return button;
+    }),
+  );
   // The keyboard stays where it was when its button turns into another.
   if (held) row.querySelector("button")?.focus({ preventScroll: true });
 }
 
-function made<Tag extends "p" | "progress">(place: HTMLElement, tag: Tag, attributes: Readonly<Record<string, string>>): HTMLElementTagNameMap[Tag] {
+function made<Tag extends "p" | "progress">(
+  place: HTMLElement,
+  tag: Tag,
+  attributes: Readonly<Record<string, string>>,
+): HTMLElementTagNameMap[Tag] {
   const element = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
   place.append(element);

@@ -31,7 +31,9 @@ let current: Promise<string | undefined> | undefined;
 const currentId = (): Promise<string | undefined> => (current ??= shelf.current().then((edition) => edition?.edition));
 
 function edition(id: string): Promise<Open | undefined> {
-  const found = opened.get(id) ?? shelf.list(id).then(async (list) => list && { id, files: filesByAddress(list), cache: await shelf.open(id) });
+  const found =
+    opened.get(id) ??
+    shelf.list(id).then(async (list) => list && { id, files: filesByAddress(list), cache: await shelf.open(id) });
   opened.set(id, found);
   return found;
 }
@@ -64,9 +66,10 @@ self.addEventListener("fetch", (event) => {
 async function answer(event: FetchEvent, address: string | undefined): Promise<Response> {
   const { request, clientId, resultingClientId } = event;
   const navigating = request.mode === "navigate";
-  const id = navigating ? await currentId() : pins.get(clientId) ?? (await shelf.pinOf(clientId));
+  const id = navigating ? await currentId() : (pins.get(clientId) ?? (await shelf.pinOf(clientId)));
   // A page that came from the network goes on with the network.
-  if (id === undefined) return navigating ? fetch(request) : fetch(request).catch((reason: unknown) => lastResort(address, reason));
+  if (id === undefined)
+    return navigating ? fetch(request) : fetch(request).catch((reason: unknown) => lastResort(address, reason));
   // A page, or a worker that a page starts, asks in its own name from now on.
   if (resultingClientId !== "") event.waitUntil(pin(resultingClientId, id).catch(() => undefined));
   tidied ??= tidy();
@@ -76,7 +79,12 @@ async function answer(event: FetchEvent, address: string | undefined): Promise<R
   return fromEdition(open, address, request, navigating);
 }
 
-async function fromEdition({ cache, files }: Open, address: string, request: Request, navigating: boolean): Promise<Response> {
+async function fromEdition(
+  { cache, files }: Open,
+  address: string,
+  request: Request,
+  navigating: boolean,
+): Promise<Response> {
   const file = files.get(address);
   if (file !== undefined) {
     const kept = await cache.match(keyOf(scope, address));
@@ -119,7 +127,8 @@ let reports: Promise<void> = Promise.resolve();
 /** Reports arrive in the order they were made: nothing may follow the word that keeping has ended. */
 function report(message: Report): Promise<void> {
   reports = reports.then(async () => {
-    for (const client of await self.clients.matchAll({ includeUncontrolled: true, type: "window" })) client.postMessage(message);
+    for (const client of await self.clients.matchAll({ includeUncontrolled: true, type: "window" }))
+      client.postMessage(message);
   });
   return reports;
 }

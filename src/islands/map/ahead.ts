@@ -29,7 +29,10 @@ const MOST = 3;
 /** Beyond any stroke of a visiting golfer's (320 yd; common practice, no source). */
 const FURTHEST_METRES = metresFromYards(320);
 
-/** Nearer than this one stands in it or at its edge: it is under the point, not ahead of it. What one stands within begins at once. */
+/**
+ * Nearer than this one stands in it or at its edge: it is under the point, not ahead of it. What one stands
+ * within begins at once.
+ */
 const UNDERFOOT_METRES = 2;
 
 /** Hazards within the shot corridor on the way still to play from a point, nearest first. */
@@ -38,31 +41,38 @@ export function hazardsAhead(plane: HolePlane, standing: Point): readonly Hazard
   const all = hazardsOn(plane.placed, way, plane.corridorMetres).flatMap((hazard): HazardAhead[] => {
     const placed = plane.placed.get(hazard.id);
     if (placed === undefined || !hazard.inCorridor || hazard.reachMetres < UNDERFOOT_METRES) return [];
-    if (hazard.stationMetres[0] < UNDERFOOT_METRES && areasOf(placed).some((area) => contains(area, standing))) return [];
+    if (hazard.stationMetres[0] < UNDERFOOT_METRES && areasOf(placed).some((area) => contains(area, standing)))
+      return [];
     const { feature } = placed;
     const place = (point: Point, metres: number): MeasuredPlace => ({ position: plane.toLonLat(point), metres });
     const carried = carriedOver(hazard);
-    return [{
-      id: hazard.id,
-      name: feature.name,
-      kind: feature.kind,
-      position: hazard.position,
-      reach: place(hazard.reachPoint, hazard.reachMetres),
-      carry: carried && place(carried.point, carried.metres),
-      toGreen: carried?.to === "green",
-    }];
+    return [
+      {
+        id: hazard.id,
+        name: feature.name,
+        kind: feature.kind,
+        position: hazard.position,
+        reach: place(hazard.reachPoint, hazard.reachMetres),
+        carry: carried && place(carried.point, carried.metres),
+        toGreen: carried?.to === "green",
+      },
+    ];
   });
   return thatMatter(all);
 }
 
 /** The same from a tee, with the build's own figures. */
 export function hazardsFromTee({ features }: HoleData, tee: TeeData): readonly HazardAhead[] {
-  return thatMatter(tee.hazards.filter(({ inCorridor }) => inCorridor).flatMap((hazard): HazardAhead[] => {
-    const properties = features.features.find(({ properties: { id } }) => id === hazard.id)?.properties;
-    if (properties === undefined) return [];
-    const { id, position, reach, carry, toGreen = false } = hazard;
-    return [{ id, name: properties.name, kind: properties.kind, position, reach, carry, toGreen }];
-  }));
+  return thatMatter(
+    tee.hazards
+      .filter(({ inCorridor }) => inCorridor)
+      .flatMap((hazard): HazardAhead[] => {
+        const properties = features.features.find(({ properties: { id } }) => id === hazard.id)?.properties;
+        if (properties === undefined) return [];
+        const { id, position, reach, carry, toGreen = false } = hazard;
+        return [{ id, name: properties.name, kind: properties.kind, position, reach, carry, toGreen }];
+      }),
+  );
 }
 
 /** What lies across the way first, then what is nearest; told in order of reach. */

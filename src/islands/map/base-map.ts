@@ -99,7 +99,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
   };
   input.fill(base);
   const camera = input.camera(panel.size(), 0);
-  const map = made = makeMap(panel.view, {
+  const map = (made = makeMap(panel.view, {
     style: style(),
     ...camera,
     minZoom: camera.zoom - 2.5,
@@ -115,7 +115,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
       "CooperativeGesturesHandler.MacHelpText": input.words.wheelCommand,
       "CooperativeGesturesHandler.MobileHelpText": input.words.touch,
     },
-  });
+  }));
   signal.addEventListener("abort", () => map.remove());
   flatten(map);
   const relief = reliefView(map, input.ground);
@@ -181,5 +181,7 @@ export async function openBaseMap(input: BaseMapInput): Promise<BaseMap> {
 }
 
 /** A position within a box: itself, or the nearest in it. */
-const held = ([longitude, latitude]: LonLat, [west, south, east, north]: Bounds): [number, number] =>
-  [Math.min(east, Math.max(west, longitude)), Math.min(north, Math.max(south, latitude))];
+const held = ([longitude, latitude]: LonLat, [west, south, east, north]: Bounds): [number, number] => [
+  Math.min(east, Math.max(west, longitude)),
+  Math.min(north, Math.max(south, latitude)),
+];

@@ -55,16 +55,30 @@ export function holeCamera(data: HoleData, view: ViewSize, pitch = 0): Camera {
   const held = data.tees.flatMap(({ line, green, hazards }): (readonly [LonLat, Room])[] => [
     ...line.slice(0, -1).map((position, i): readonly [LonLat, Room] => [position, i === 0 ? ROOM.tee : ROOM.bend]),
     [green.back.position, ROOM.green],
-    ...hazards.filter(({ inCorridor }) => inCorridor).flatMap(({ reach, carry }): (readonly [LonLat, Room])[] =>
-      [reach, ...(carry === undefined ? [] : [carry])].map(({ position }) => [position, ROOM.hazard])),
+    ...hazards
+      .filter(({ inCorridor }) => inCorridor)
+      .flatMap(({ reach, carry }): (readonly [LonLat, Room])[] =>
+        [reach, ...(carry === undefined ? [] : [carry])].map(({ position }) => [position, ROOM.hazard]),
+      ),
   ]);
   return fit(held, data.bearingDegrees, data.origin, view, pitch);
 }
 
 /** The whole course, north up. */
 export function courseCamera([west, south, east, north]: Bounds, origin: LonLat, view: ViewSize, pitch = 0): Camera {
-  const corners: LonLat[] = [[west, south], [east, south], [east, north], [west, north]];
-  return fit(corners.map((corner) => [corner, { sides: 20, behind: 20, beyond: 20 }]), 0, origin, view, pitch);
+  const corners: LonLat[] = [
+    [west, south],
+    [east, south],
+    [east, north],
+    [west, north],
+  ];
+  return fit(
+    corners.map((corner) => [corner, { sides: 20, behind: 20, beyond: 20 }]),
+    0,
+    origin,
+    view,
+    pitch,
+  );
 }
 
 interface Spot {
@@ -74,7 +88,13 @@ interface Spot {
   readonly room: Room;
 }
 
-function fit(held: readonly (readonly [LonLat, Room])[], bearing: number, origin: LonLat, view: ViewSize, pitch: number): Camera {
+function fit(
+  held: readonly (readonly [LonLat, Room])[],
+  bearing: number,
+  origin: LonLat,
+  view: ViewSize,
+  pitch: number,
+): Camera {
   const frame = frameAt(origin);
   const up = directionOfBearing(bearing);
   const right = rightOf(up);
@@ -95,7 +115,12 @@ interface Fit {
   readonly scale: number;
 }
 
-function extent(spots: readonly Spot[]): { readonly left: number; readonly right: number; readonly low: number; readonly high: number } {
+function extent(spots: readonly Spot[]): {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+} {
   return {
     left: Math.min(...spots.map(({ x, room }) => x - room.sides)),
     right: Math.max(...spots.map(({ x, room }) => x + room.sides)),

@@ -20,13 +20,27 @@ const BUNKERS_FROM_ZOOM = 16;
 const TOUCH_PIXELS = 22;
 
 /** @throws UnreadableData for data of another version, or damaged */
-export async function openCourseMap({ slot, data: written, address, fonts, speech: { say }, signal, close, fail }: OpenMapInput): Promise<OpenMap> {
+export async function openCourseMap({
+  slot,
+  data: written,
+  address,
+  fonts,
+  speech: { say },
+  signal,
+  close,
+  fail,
+}: OpenMapInput): Promise<OpenMap> {
   signal.throwIfAborted();
   const data = readCourseData(written);
   const ground = tilesFrom(data.ground, address);
   const photo = tilesFrom(data.photo, address);
   const air: PhotoState = { shown: false };
-  const panel = makePanel(slot, say, { reset: say.resetCourse, keys: say.courseKeys, hint: say.courseHint, tools: [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const])] });
+  const panel = makePanel(slot, say, {
+    reset: say.resetCourse,
+    keys: say.courseKeys,
+    hint: say.courseHint,
+    tools: [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const])],
+  });
   signal.addEventListener("abort", () => panel.remove());
   const map = await openBaseMap({
     panel,
@@ -37,7 +51,17 @@ export async function openCourseMap({ slot, data: written, address, fonts, speec
     bounds: data.bounds,
     ground,
     relief: keepsRelief(),
-    style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: undefined, fonts, bunkersFromZoom: BUNKERS_FROM_ZOOM, ground, photo: photo && { tiles: photo, ...air } }),
+    style: (colours) =>
+      mapStyle({
+        colours,
+        features: data.features,
+        origin: data.origin,
+        line: undefined,
+        fonts,
+        bunkersFromZoom: BUNKERS_FROM_ZOOM,
+        ground,
+        photo: photo && { tiles: photo, ...air },
+      }),
     fill: (opened) => opened.setData(SOURCES.play, holeLines(data)),
     choose(position, opened) {
       const hole = nearestHole(data, position, TOUCH_PIXELS * opened.metresPerPixel());
@@ -56,7 +80,9 @@ export async function openCourseMap({ slot, data: written, address, fonts, speec
 
 /** Each hole's line, and its number where it starts. */
 const holeLines = (data: CourseData): FeatureCollection =>
-  collection(data.holes.flatMap((hole) => {
-    const start = hole.line[0];
-    return start === undefined ? [] : [line(hole.line, { hole: hole.number }), point(start, { hole: hole.number })];
-  }));
+  collection(
+    data.holes.flatMap((hole) => {
+      const start = hole.line[0];
+      return start === undefined ? [] : [line(hole.line, { hole: hole.number }), point(start, { hole: hole.number })];
+    }),
+  );

@@ -13,7 +13,11 @@ export interface Golfer {
 }
 
 export const readGolfer = (slot: HTMLElement): Golfer =>
-  currentSettings() ?? { tee: slot.getAttribute(attr.tee) ?? undefined, units: slot.getAttribute(attr.units) === "metres" ? "metres" : "yards", third: "middle" };
+  currentSettings() ?? {
+    tee: slot.getAttribute(attr.tee) ?? undefined,
+    units: slot.getAttribute(attr.units) === "metres" ? "metres" : "yards",
+    third: "middle",
+  };
 
 export function watchGolfer(slot: HTMLElement, changed: (golfer: Golfer) => void): void {
   document.addEventListener(SETTINGS_EVENT, () => changed(readGolfer(slot)));

@@ -60,12 +60,38 @@ const BOUNDARY_CASING: Stroke = { colour: "ink-soft", width: 3.5 };
 
 /** How a kind's line or outline is drawn, where its ground is not all there is to see. */
 const STROKE_OF: Readonly<Record<FeatureKind, StrokeId | undefined>> = {
-  road: "road", path: "path", wall: "wall", fence: "wall", hedge: "hedge", cliff: "cliff", ridge: "cliff",
-  "penalty-area-yellow": "penalty-yellow", "penalty-area-red": "penalty-red", "out-of-bounds": "boundary",
-  "line-of-play": undefined, "tee-marker": undefined, "teeing-ground": undefined, fairway: undefined, rough: undefined,
-  green: undefined, bunker: undefined, water: undefined, pin: undefined, stream: undefined, coastline: undefined,
-  sand: undefined, scrub: undefined, heath: undefined, wood: undefined, tree: undefined, rock: undefined,
-  grassland: undefined, building: undefined, "driving-range": undefined, landmark: undefined, course: undefined,
+  road: "road",
+  path: "path",
+  wall: "wall",
+  fence: "wall",
+  hedge: "hedge",
+  cliff: "cliff",
+  ridge: "cliff",
+  "penalty-area-yellow": "penalty-yellow",
+  "penalty-area-red": "penalty-red",
+  "out-of-bounds": "boundary",
+  "line-of-play": undefined,
+  "tee-marker": undefined,
+  "teeing-ground": undefined,
+  fairway: undefined,
+  rough: undefined,
+  green: undefined,
+  bunker: undefined,
+  water: undefined,
+  pin: undefined,
+  stream: undefined,
+  coastline: undefined,
+  sand: undefined,
+  scrub: undefined,
+  heath: undefined,
+  wood: undefined,
+  tree: undefined,
+  rock: undefined,
+  grassland: undefined,
+  building: undefined,
+  "driving-range": undefined,
+  landmark: undefined,
+  course: undefined,
   other: undefined,
 };
 
@@ -87,8 +113,19 @@ function groundLayers(cover: keyof typeof FILLS, colours: MapColours): LayerSpec
   const base = { source: SOURCES.features, filter: ["all", IS_AREA, coverIs(cover)] as ExpressionSpecification };
   return [
     { id: cover, type: "fill", ...base, paint: { "fill-color": colours[colour] } },
-    ...(pattern === undefined ? [] : [{ id: `${cover}-pattern`, type: "fill" as const, ...base, paint: { "fill-pattern": pattern } }]),
-    ...(edge === undefined ? [] : [{ id: `${cover}-edge`, type: "line" as const, ...base, paint: { "line-color": colours[edge], "line-width": 1 } }]),
+    ...(pattern === undefined
+      ? []
+      : [{ id: `${cover}-pattern`, type: "fill" as const, ...base, paint: { "fill-pattern": pattern } }]),
+    ...(edge === undefined
+      ? []
+      : [
+          {
+            id: `${cover}-edge`,
+            type: "line" as const,
+            ...base,
+            paint: { "line-color": colours[edge], "line-width": 1 },
+          },
+        ]),
   ];
 }
 
@@ -128,17 +165,19 @@ function widthOf(metres: number | ExpressionSpecification, least: number): Expre
 
 /** Burns and shores drawn as lines; a burn is as wide as it is when its width is known. */
 function waterLines(colours: MapColours): LayerSpecification[] {
-  return [{
-    id: "burn",
-    type: "line",
-    source: SOURCES.features,
-    filter: ["all", IS_LINE, coverIs("water")],
-    layout: { "line-cap": "round", "line-join": "round" },
-    paint: {
-      "line-color": colours.sea,
-      "line-width": widthOf(["coalesce", ["get", "widthMetres"], 2], 1.5),
+  return [
+    {
+      id: "burn",
+      type: "line",
+      source: SOURCES.features,
+      filter: ["all", IS_LINE, coverIs("water")],
+      layout: { "line-cap": "round", "line-join": "round" },
+      paint: {
+        "line-color": colours.sea,
+        "line-width": widthOf(["coalesce", ["get", "widthMetres"], 2], 1.5),
+      },
     },
-  }];
+  ];
 }
 
 function strokeLayers(id: StrokeId, colours: MapColours): LayerSpecification[] {
@@ -155,12 +194,23 @@ function strokeLayers(id: StrokeId, colours: MapColours): LayerSpecification[] {
 }
 
 function pointLayers(colours: MapColours): LayerSpecification[] {
-  const dot = (id: string, kinds: readonly FeatureKind[], fill: string, stroke: string, radius: number): LayerSpecification => ({
+  const dot = (
+    id: string,
+    kinds: readonly FeatureKind[],
+    fill: string,
+    stroke: string,
+    radius: number,
+  ): LayerSpecification => ({
     id,
     type: "circle",
     source: SOURCES.features,
     filter: ["all", IS_POINT, kindIs(kinds)],
-    paint: { "circle-color": fill, "circle-radius": radius, "circle-stroke-color": stroke, "circle-stroke-width": 1.5 },
+    paint: {
+      "circle-color": fill,
+      "circle-radius": radius,
+      "circle-stroke-color": stroke,
+      "circle-stroke-width": 1.5,
+    },
   });
   return [
     dot("trees", ["tree", "wood"], colours.tree, colours["tree-shade"], 5),

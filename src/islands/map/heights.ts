@@ -16,7 +16,10 @@ export interface Heights {
  * Between the four nearest pixel middles of the finest tiles, each of which holds the height
  * at its middle. A tile that did not come is asked for again the next time.
  */
-export function heightsOf({ tiles, maximumZoom: z, bounds: [west, south, east, north] }: HeightTiles, pixelsOf: TilePixels): Heights {
+export function heightsOf(
+  { tiles, maximumZoom: z, bounds: [west, south, east, north] }: HeightTiles,
+  pixelsOf: TilePixels,
+): Heights {
   const kept = new Map<string, Promise<Uint8ClampedArray | undefined>>();
   const tile = (address: string): Promise<Uint8ClampedArray | undefined> => {
     const asked = kept.get(address) ?? pixelsOf(address).catch(() => undefined);
@@ -39,7 +42,12 @@ export function heightsOf({ tiles, maximumZoom: z, bounds: [west, south, east, n
       const [u, v] = unitSquareOf([longitude, latitude]);
       const [x, y] = [u * 2 ** z * TILE_PIXELS - 0.5, v * 2 ** z * TILE_PIXELS - 0.5];
       const [column, row] = [Math.floor(x), Math.floor(y)];
-      const [nw, ne, sw, se] = await Promise.all([pixel(column, row), pixel(column + 1, row), pixel(column, row + 1), pixel(column + 1, row + 1)]);
+      const [nw, ne, sw, se] = await Promise.all([
+        pixel(column, row),
+        pixel(column + 1, row),
+        pixel(column, row + 1),
+        pixel(column + 1, row + 1),
+      ]);
       if (nw === undefined || ne === undefined || sw === undefined || se === undefined) return undefined;
       const [right, down] = [x - column, y - row];
       return (nw * (1 - right) + ne * right) * (1 - down) + (sw * (1 - right) + se * right) * down;

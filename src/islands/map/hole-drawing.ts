@@ -17,7 +17,10 @@ import { ringAbout } from "./whereabouts.ts";
 /** A figure on the map: a number, without its unit. */
 export type Figures = (metres: number, rounding?: Rounding) => string;
 
-export const figuresIn = (unit: LengthUnit, { units }: Speech): Figures => (metres, rounding) => formatLength(metres, unit, units, rounding).value;
+export const figuresIn =
+  (unit: LengthUnit, { units }: Speech): Figures =>
+  (metres, rounding) =>
+    formatLength(metres, unit, units, rounding).value;
 
 export interface Play {
   readonly tee: TeeData;
@@ -28,7 +31,12 @@ export interface Play {
 }
 
 /** Line of play, tees, green; and while nothing else is measured, what the tee shot meets. */
-export function playDrawing(data: HoleData, { tee, cut, ahead, own }: Play, figure: Figures, say: MapWords): FeatureCollection {
+export function playDrawing(
+  data: HoleData,
+  { tee, cut, ahead, own }: Play,
+  figure: Figures,
+  say: MapWords,
+): FeatureCollection {
   const { front, middle, back } = tee.green;
   return collection([
     line(tee.line, {}),
@@ -48,13 +56,19 @@ const hazardMarks = (hazards: readonly HazardAhead[], figure: Figures): Feature[
     return [mark(reach, "reach"), ...(carry === undefined ? [] : [mark(carry, "carry")])];
   });
 
-function ownDrawing({ driveMetres, arc, fairwayArc, fairwayMetres, next }: OwnLanding, figure: Figures, say: MapWords): Feature[] {
+function ownDrawing(
+  { driveMetres, arc, fairwayArc, fairwayMetres, next }: OwnLanding,
+  figure: Figures,
+  say: MapWords,
+): Feature[] {
   const { label, labelOff } = say.own;
   const drive = figure(driveMetres);
   return [
     line(arc, { own: "corridor" }),
     ...(fairwayArc === undefined ? [] : [line(fairwayArc, { own: "fairway" })]),
-    point(arc[arc.length - 1]!, { ownLabel: fairwayMetres > 0 ? label({ drive, width: figure(fairwayMetres) }) : labelOff({ drive }) }),
+    point(arc[arc.length - 1]!, {
+      ownLabel: fairwayMetres > 0 ? label({ drive, width: figure(fairwayMetres) }) : labelOff({ drive }),
+    }),
     ...(next === undefined ? [] : ownDrawing(next, figure, say)),
   ];
 }
@@ -76,14 +90,24 @@ export function readingDrawing({ legs, startMetres, toHoleMetres, ahead }: Readi
 export const chainDrawing = ({ legs, left }: ShotChain, figure: Figures): Feature[] => [
   ...(legs.length === 0 ? [] : [line([legs[0]!.from, ...legs.map(({ to }) => to)], {})]),
   ...legs.flatMap(({ to, halfway, metres }) => [point(to, { tapped: true }), point(halfway, { leg: figure(metres) })]),
-  ...(left === undefined ? [] : [line([left.from, left.to], { left: true }), ...(legs.length === 0 ? [] : [point(left.halfway, { leg: figure(left.metres) })])]),
+  ...(left === undefined
+    ? []
+    : [
+        line([left.from, left.to], { left: true }),
+        ...(legs.length === 0 ? [] : [point(left.halfway, { leg: figure(left.metres) })]),
+      ]),
 ];
 
 /** A golfer further off, or known no better, is not on this map. */
 const DRAWN_METRES = 20_000;
 
 /** Where the golfer is, within how much, and the way from there to the green. */
-export function meDrawing(where: Whereabouts, reading: Reading | undefined, { frame, toLonLat }: HolePlane, figure: Figures): Feature[] {
+export function meDrawing(
+  where: Whereabouts,
+  reading: Reading | undefined,
+  { frame, toLonLat }: HolePlane,
+  figure: Figures,
+): Feature[] {
   const { position, accuracyMetres, beyondMetres, state } = where;
   if (Math.max(accuracyMetres, beyondMetres) > DRAWN_METRES) return [];
   return [

@@ -1,7 +1,16 @@
-/** The live map of one hole: tap, and it says how far; lay shots; see where one is. All that it does beyond showing is here. */
+/**
+ * The live map of one hole: tap, and it says how far; lay shots; see where one is. All that it does beyond
+ * showing is here.
+ */
 import { readHoleData } from "../../contract/hole-data.ts";
 import { longestAfter } from "../../measure/ladder.ts";
-import { CONDITIONS_EVENT, CONDITIONS_KEY, LENGTHS_KEY, readConditions, type Conditions } from "../conditions-store.ts";
+import {
+  CONDITIONS_EVENT,
+  CONDITIONS_KEY,
+  LENGTHS_KEY,
+  readConditions,
+  type Conditions,
+} from "../conditions-store.ts";
 import { readLengths } from "../lengths-store.ts";
 import { isPlain, PLAIN_EVENT, setPlain } from "../plain.ts";
 import { store, stored } from "../settings-store.ts";
@@ -26,7 +35,17 @@ import { whereabouts } from "./whereabouts.ts";
 import type { Tool } from "./words.ts";
 
 /** @throws UnreadableData for data of another version, or damaged */
-export async function openHoleMap({ slot, data: written, address, golfer, speech, fonts, signal, close, fail }: OpenMapInput): Promise<OpenMap> {
+export async function openHoleMap({
+  slot,
+  data: written,
+  address,
+  golfer,
+  speech,
+  fonts,
+  signal,
+  close,
+  fail,
+}: OpenMapInput): Promise<OpenMap> {
   signal.throwIfAborted();
   const data = readHoleData(written);
   const { say } = speech;
@@ -35,7 +54,13 @@ export async function openHoleMap({ slot, data: written, address, golfer, speech
   const ground = tilesFrom(data.ground, address);
   const photo = tilesFrom(data.photo, address);
   const air: PhotoState = { shown: false };
-  const tools: Tool[] = [...(ground === undefined ? [] : ["relief" as const]), ...(photo === undefined ? [] : ["photo" as const]), "shots", "whereAmI", "plain"];
+  const tools: Tool[] = [
+    ...(ground === undefined ? [] : ["relief" as const]),
+    ...(photo === undefined ? [] : ["photo" as const]),
+    "shots",
+    "whereAmI",
+    "plain",
+  ];
   const panel = makePanel(slot, say, { reset: say.reset, keys: say.holeKeys, hint: say.holeHint, tools });
   const plays = playsReader(ground, frame);
   const drives = new OwnDrives(() => refresh(), signal);
@@ -49,7 +74,15 @@ export async function openHoleMap({ slot, data: written, address, golfer, speech
   function strokes(): Strokes | undefined {
     const now = conditions();
     const carry = now.carryMetres;
-    return carry === undefined ? undefined : drives.now(teeOf(data, state.golfer).id, carry, longestAfter(carry, readLengths(stored(LENGTHS_KEY))), now, state.plain);
+    return carry === undefined
+      ? undefined
+      : drives.now(
+          teeOf(data, state.golfer).id,
+          carry,
+          longestAfter(carry, readLengths(stored(LENGTHS_KEY))),
+          now,
+          state.plain,
+        );
   }
 
   function happen(event: HoleEvent): void {
@@ -89,7 +122,10 @@ export async function openHoleMap({ slot, data: written, address, golfer, speech
     map.setData(SOURCES.play, view.play);
     map.setData(SOURCES.measure, view.measure);
     for (const tool of ["shots", "whereAmI", "plain"] as const) panel.press(tool, view.pressed[tool]);
-    panel.setActions(view.actions.map(({ text, event }) => ({ text, run: () => happen(event) })), state.laying ? "shots" : "whereAmI");
+    panel.setActions(
+      view.actions.map(({ text, event }) => ({ text, run: () => happen(event) })),
+      state.laying ? "shots" : "whereAmI",
+    );
     tell(view, state.news);
   }
 
@@ -130,7 +166,17 @@ export async function openHoleMap({ slot, data: written, address, golfer, speech
     bounds: data.courseBounds,
     ground,
     relief: keepsRelief(),
-    style: (colours) => mapStyle({ colours, features: data.features, origin: data.origin, line: data.tees[0]?.line, fonts, bunkersFromZoom: 0, ground, photo: photo && { tiles: photo, ...air } }),
+    style: (colours) =>
+      mapStyle({
+        colours,
+        features: data.features,
+        origin: data.origin,
+        line: data.tees[0]?.line,
+        fonts,
+        bunkersFromZoom: 0,
+        ground,
+        photo: photo && { tiles: photo, ...air },
+      }),
     fill(base) {
       map = base;
       show();

@@ -21,12 +21,24 @@ export interface HolePlane {
 /** @throws RangeError when the hole has no green. */
 export function holePlane(data: HoleData): HolePlane {
   const frame = frameAt(data.origin);
-  const placed = new Map(data.features.features.map(({ geometry, properties }) => {
-    const { id, kind, name, widthMetres, shared, cover } = properties;
-    const feature: Feature = { id, kind, name, tee: undefined, widthMetres, heightMetres: undefined, geometry, tags: {}, place: NOWHERE };
-    const placed: PlacedFeature = { ...placeFeature(feature, frame, shared === true), cover: cover ?? "none" };
-    return [id, placed];
-  }));
+  const placed = new Map(
+    data.features.features.map(({ geometry, properties }) => {
+      const { id, kind, name, widthMetres, shared, cover } = properties;
+      const feature: Feature = {
+        id,
+        kind,
+        name,
+        tee: undefined,
+        widthMetres,
+        heightMetres: undefined,
+        geometry,
+        tags: {},
+        place: NOWHERE,
+      };
+      const placed: PlacedFeature = { ...placeFeature(feature, frame, shared === true), cover: cover ?? "none" };
+      return [id, placed];
+    }),
+  );
   const green = [...placed.values()].find(({ feature }) => feature.kind === "green")?.shape;
   if (green?.type !== "areas") throw new RangeError(`Hole ${data.hole.number} has no green to measure to.`);
   return {

@@ -1,4 +1,7 @@
-/** What can happen on the live map of a hole, and how it then stands. Pure: `hole-view.ts` shows it, `hole-map.ts` does the rest. */
+/**
+ * What can happen on the live map of a hole, and how it then stands. Pure: `hole-view.ts` shows it,
+ * `hole-map.ts` does the rest.
+ */
 import type { LonLat } from "../../contract/map-data.ts";
 import type { Golfer } from "./golfer.ts";
 import type { LocateFault } from "./locate.ts";
@@ -58,7 +61,8 @@ export const openingState = (golfer: Golfer, shots: readonly LonLat[], plain: bo
 });
 
 /** Whether the device's position is followed. */
-export const isFollowing = ({ place: { kind } }: HoleState): boolean => kind === "asking" || kind === "fault" || kind === "found";
+export const isFollowing = ({ place: { kind } }: HoleState): boolean =>
+  kind === "asking" || kind === "fault" || kind === "found";
 
 /** The same state where an event changes nothing. */
 export function nextHole(state: HoleState, event: HoleEvent): HoleState {

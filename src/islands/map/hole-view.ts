@@ -43,7 +43,11 @@ export const teeOf = (data: HoleData, { tee }: Golfer): TeeData =>
   data.tees.find(({ id }) => id === tee) ?? data.tees.find(({ id }) => id === data.defaultTee) ?? data.tees[0]!;
 
 /** @param strokes the golfer's own; undefined where no length is given */
-export function holeView({ data, measure, speech }: HoleInView, state: HoleState, strokes: Strokes | undefined): HoleView {
+export function holeView(
+  { data, measure, speech }: HoleInView,
+  state: HoleState,
+  strokes: Strokes | undefined,
+): HoleView {
   const { golfer, tapped, laying, shots, place, plain } = state;
   const { units, third } = golfer;
   const { plane } = measure;
@@ -59,7 +63,8 @@ export function holeView({ data, measure, speech }: HoleInView, state: HoleState
   const own = strokes && ownLanding(plane, tee, third, strokes.driveMetres, strokes.nextMetres);
   const ahead = fresh && mine === undefined ? hazardsFromTee(data, tee) : [];
   // The lines end in the mark, from wherever they come.
-  const hole = reading?.legs[2] ?? chain?.left?.to ?? (fresh ? mineReading?.legs[2] : undefined) ?? fromTee(tee, third);
+  const hole =
+    reading?.legs[2] ?? chain?.left?.to ?? (fresh ? mineReading?.legs[2] : undefined) ?? fromTee(tee, third);
   const drawn: Feature[] = [
     ...(where === undefined ? [] : meDrawing(where, fresh ? mineReading : undefined, plane, figure)),
     ...(reading === undefined ? [] : readingDrawing(reading, figure)),
@@ -72,10 +77,16 @@ export function holeView({ data, measure, speech }: HoleInView, state: HoleState
     if (chain !== undefined) {
       const last = shots[shots.length - 1];
       const under = last && measure.under(last);
-      return shotsOut({ chain, tee, third, under: under && featureWords(under, say), full: shots.length >= MOST_SHOTS }, units, speech);
+      return shotsOut(
+        { chain, tee, third, under: under && featureWords(under, say), full: shots.length >= MOST_SHOTS },
+        units,
+        speech,
+      );
     }
     if (reading !== undefined) return readOut(reading, units, speech);
-    return where === undefined ? openingOut(ahead, own, third, units, speech) : meOut(where, mineReading, isTurnedPlain(state), units, speech);
+    return where === undefined
+      ? openingOut(ahead, own, third, units, speech)
+      : meOut(where, mineReading, isTurnedPlain(state), units, speech);
   }
 
   return {
@@ -84,7 +95,8 @@ export function holeView({ data, measure, speech }: HoleInView, state: HoleState
     actions: actionsOf(state, speech),
     pressed: { shots: laying, whereAmI: place.kind !== "off", plain },
     told: told(),
-    // From the golfer's own place in a round only distances may be told; and a tile fetched for it would tell where that is.
+    // From the golfer's own place in a round only distances may be told; and a tile fetched for it would tell where
+    // that is.
     plays: plain || reading?.fromMe === true || placeLine(state, speech) !== undefined ? undefined : reading,
   };
 }
@@ -95,21 +107,34 @@ const isTurnedPlain = ({ turnedPlain, plain }: HoleState): boolean => turnedPlai
 /** What stands in place of figures while the golfer's place is being asked for. */
 function placeLine({ place }: HoleState, { say: { me } }: Speech): string | undefined {
   switch (place.kind) {
-    case "explaining": return me.explain;
-    case "asking": return me.asking;
-    case "fault": return me.faults[place.fault];
-    default: return undefined;
+    case "explaining":
+      return me.explain;
+    case "asking":
+      return me.asking;
+    case "fault":
+      return me.faults[place.fault];
+    default:
+      return undefined;
   }
 }
 
 function actionsOf(state: HoleState, { say }: Speech): HoleView["actions"] {
   const { laying, shots, tapped, place } = state;
   const { chain, me } = say;
-  if (place.kind === "explaining") return [{ text: me.agree, event: { kind: "place-agreed" } }, { text: me.refuse, event: { kind: "place-refused" } }];
+  if (place.kind === "explaining")
+    return [
+      { text: me.agree, event: { kind: "place-agreed" } },
+      { text: me.refuse, event: { kind: "place-refused" } },
+    ];
   return [
-    ...(laying && shots.length > 0 ? [{ text: chain.undo, event: { kind: "shot-undone" } }, { text: chain.clear, event: { kind: "shots-cleared" } }] as const : []),
-    ...(!laying && tapped !== undefined ? [{ text: say.clearTap, event: { kind: "tap-cleared" } }] as const : []),
-    ...(isTurnedPlain(state) ? [{ text: me.allFigures, event: { kind: "all-figures" } }] as const : []),
+    ...(laying && shots.length > 0
+      ? ([
+          { text: chain.undo, event: { kind: "shot-undone" } },
+          { text: chain.clear, event: { kind: "shots-cleared" } },
+        ] as const)
+      : []),
+    ...(!laying && tapped !== undefined ? ([{ text: say.clearTap, event: { kind: "tap-cleared" } }] as const) : []),
+    ...(isTurnedPlain(state) ? ([{ text: me.allFigures, event: { kind: "all-figures" } }] as const) : []),
   ];
 }
 

@@ -30,35 +30,47 @@ export type Labels = FeatureCollection<GeoPoint, LabelProperties>;
 export function nameLabels(features: MapFeatures, origin: LonLat, line: readonly LonLat[] | undefined): Labels {
   const frame = frameAt(origin);
   const play = line && lineThrough(line.map((position) => frame.toPlane(position)));
-  const plane = (positions: readonly Position[]): Point[] => positions.map(([longitude, latitude]) => frame.toPlane([longitude!, latitude!]));
+  const plane = (positions: readonly Position[]): Point[] =>
+    positions.map(([longitude, latitude]) => frame.toPlane([longitude!, latitude!]));
   return {
     type: "FeatureCollection",
     features: features.features.flatMap(({ geometry, properties }) => {
       if (properties.name === undefined) return [];
-      const within = (area: Area): Spot => ({ point: innerPoint(area), small: areaSquareMetres(area) < HOLDS_NAME_SQUARE_METRES });
+      const within = (area: Area): Spot => ({
+        point: innerPoint(area),
+        small: areaSquareMetres(area) < HOLDS_NAME_SQUARE_METRES,
+      });
       const spot = ((): Spot => {
         switch (geometry.type) {
-          case "Point": return { point: plane([geometry.coordinates])[0], small: true };
-          case "MultiPoint": return { point: plane(geometry.coordinates.slice(0, 1))[0], small: true };
-          case "LineString": return { point: middleOf(plane(geometry.coordinates)), small: true };
-          case "MultiLineString": return { point: middleOf(plane(geometry.coordinates[0] ?? [])), small: true };
-          case "Polygon": return within(geometry.coordinates.map(plane));
-          case "MultiPolygon": return within(largest(geometry.coordinates.map((area) => area.map(plane))));
+          case "Point":
+            return { point: plane([geometry.coordinates])[0], small: true };
+          case "MultiPoint":
+            return { point: plane(geometry.coordinates.slice(0, 1))[0], small: true };
+          case "LineString":
+            return { point: middleOf(plane(geometry.coordinates)), small: true };
+          case "MultiLineString":
+            return { point: middleOf(plane(geometry.coordinates[0] ?? [])), small: true };
+          case "Polygon":
+            return within(geometry.coordinates.map(plane));
+          case "MultiPolygon":
+            return within(largest(geometry.coordinates.map((area) => area.map(plane))));
         }
       })();
       if (spot.point === undefined) return [];
       const [longitude, latitude] = frame.toPosition(spot.point);
-      return [{
-        type: "Feature" as const,
-        properties: {
-          text: properties.name,
-          rank: properties.hazard === true ? 0 : properties.kind === "landmark" ? 1 : 2,
-          small: spot.small,
-          bunker: properties.kind === "bunker",
-          side: play !== undefined && locate(play, spot.point).offset < 0 ? "left" : "right",
+      return [
+        {
+          type: "Feature" as const,
+          properties: {
+            text: properties.name,
+            rank: properties.hazard === true ? 0 : properties.kind === "landmark" ? 1 : 2,
+            small: spot.small,
+            bunker: properties.kind === "bunker",
+            side: play !== undefined && locate(play, spot.point).offset < 0 ? "left" : "right",
+          },
+          geometry: { type: "Point" as const, coordinates: [longitude, latitude] },
         },
-        geometry: { type: "Point" as const, coordinates: [longitude, latitude] },
-      }];
+      ];
     }),
   };
 }

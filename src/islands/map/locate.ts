@@ -13,7 +13,8 @@ export function follow(found: (fix: Fix) => void, failed: (fault: LocateFault) =
   }
   const watch = navigator.geolocation.watchPosition(
     ({ coords: { longitude, latitude, accuracy } }) => {
-      if ([longitude, latitude, accuracy].every(Number.isFinite)) found({ position: [longitude, latitude], accuracyMetres: accuracy });
+      if ([longitude, latitude, accuracy].every(Number.isFinite))
+        found({ position: [longitude, latitude], accuracyMetres: accuracy });
       else failed("unavailable");
     },
     ({ code, PERMISSION_DENIED }) => failed(code === PERMISSION_DENIED ? "denied" : "unavailable"),

@@ -1,4 +1,7 @@
-/** What every MapLibre map of a guide begins with: worker, style sheets, colours of the page, a first picture or a reason why not. */
+/**
+ * What every MapLibre map of a guide begins with: worker, style sheets, colours of the page, a first picture
+ * or a reason why not.
+ */
 import type { MapOptions, Map as MapLibre } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
 import { Map as MapLibreMap, prewarm, setWorkerUrl } from "maplibre-gl";
@@ -59,10 +62,14 @@ export interface FirstPicture {
 const ASK_EVERY_MS = 1_000;
 
 /** @throws MapFailure when no picture comes */
-export function firstPicture(map: MapLibre, { fill, drawn, withinMilliseconds, additions, signal }: FirstPicture): Promise<void> {
+export function firstPicture(
+  map: MapLibre,
+  { fill, drawn, withinMilliseconds, additions, signal }: FirstPicture,
+): Promise<void> {
   return new Promise((resolve, reject) => {
     const late = setTimeout(() => reject(new MapFailure("data", new Error("no picture in time"))), withinMilliseconds);
-    // Where the last tile awaited is one that is not there, the library asks for no frame, and only a frame says that all has come.
+    // Where the last tile awaited is one that is not there, the library asks for no frame, and only a frame says that
+    // all has come.
     const asking = setInterval(() => map.triggerRepaint(), ASK_EVERY_MS);
     const settle = (act: () => void): void => {
       clearTimeout(late);

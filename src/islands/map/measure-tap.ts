@@ -35,7 +35,10 @@ export interface Reading {
   readonly toBackMetres: number | undefined;
   /** The third of the green that the golfer's hole is cut in. */
   readonly third: Third;
-  /** To the middle of that third, or of the green when it is the middle one. On the green: to the same as seen from the tee. */
+  /**
+   * To the middle of that third, or of the green when it is the middle one. On the green: to the same as
+   * seen from the tee.
+   */
   readonly toHoleMetres: number;
   /** The two legs: start, point, and on to where {@link toHoleMetres} goes. */
   readonly legs: readonly [LonLat, LonLat, LonLat];
@@ -73,15 +76,18 @@ export function tapMeasure(data: HoleData): TapMeasure {
     read(position, teeId, third, me) {
       const tee = data.tees.find(({ id }) => id === teeId);
       if (tee === undefined) {
-        throw new RangeError(`Hole ${data.hole.number} has no ${teeId} tee: choose one of ${data.tees.map(({ id }) => id).join(", ")}.`);
+        throw new RangeError(
+          `Hole ${data.hole.number} has no ${teeId} tee: choose one of ${data.tees.map(({ id }) => id).join(", ")}.`,
+        );
       }
       const point = frame.toPlane(position);
       const start = me ?? tee.marker;
       const ahead = contains(green, point) ? undefined : greenFrom(green, point);
       const { front, middle, back } = tee.green;
-      const hole = ahead === undefined
-        ? frame.toPlane(thirdPoint(third, { front: front.position, middle: middle.position, back: back.position }))
-        : thirdPoint(third, ahead);
+      const hole =
+        ahead === undefined
+          ? frame.toPlane(thirdPoint(third, { front: front.position, middle: middle.position, back: back.position }))
+          : thirdPoint(third, ahead);
       const under = featureUnder(nameable, point);
       return {
         position,
@@ -94,7 +100,10 @@ export function tapMeasure(data: HoleData): TapMeasure {
         third,
         toHoleMetres: distanceMetres(point, hole),
         legs: [start, position, plane.toLonLat(hole)],
-        under: under && { properties: under, hazards: me === undefined ? tee.hazards.filter(({ id }) => id === under.id) : [] },
+        under: under && {
+          properties: under,
+          hazards: me === undefined ? tee.hazards.filter(({ id }) => id === under.id) : [],
+        },
         ahead: ahead === undefined ? [] : hazardsAhead(plane, point),
       };
     },
@@ -115,17 +124,26 @@ const nameableIn = ({ features }: HoleData, { placed }: HolePlane): readonly Nam
     .map(({ properties }) => {
       const one = placed.get(properties.id)!;
       const areas = one.shape.type === "areas" ? one.shape.areas : [];
-      return { properties, placed: one, sizeSquareMetres: areas.reduce((sum, area) => sum + areaSquareMetres(area), 0) };
+      return {
+        properties,
+        placed: one,
+        sizeSquareMetres: areas.reduce((sum, area) => sum + areaSquareMetres(area), 0),
+      };
     })
     .sort((a, b) => a.sizeSquareMetres - b.sizeSquareMetres);
 
 const featureUnder = (nameable: readonly Nameable[], point: Point): MapFeatureProperties | undefined =>
-  nameable.find(({ placed, properties }) => isAt(placed, point, Math.max(TOUCH_METRES, (properties.widthMetres ?? 0) / 2)))?.properties;
+  nameable.find(({ placed, properties }) =>
+    isAt(placed, point, Math.max(TOUCH_METRES, (properties.widthMetres ?? 0) / 2)),
+  )?.properties;
 
 function isAt({ shape }: PlacedFeature, point: Point, withinMetres: number): boolean {
   switch (shape.type) {
-    case "areas": return shape.areas.some((area) => contains(area, point));
-    case "lines": return shape.lines.some((line) => distanceToLine(line, point) <= withinMetres);
-    case "points": return pointsOf(shape).some((one) => distanceMetres(one, point) <= withinMetres);
+    case "areas":
+      return shape.areas.some((area) => contains(area, point));
+    case "lines":
+      return shape.lines.some((line) => distanceToLine(line, point) <= withinMetres);
+    case "points":
+      return pointsOf(shape).some((one) => distanceMetres(one, point) <= withinMetres);
   }
 }

@@ -23,7 +23,13 @@ export function nearestHole(data: CourseData, position: LonLat, withinMetres: nu
   const frame = frameAt(data.origin);
   const point = frame.toPlane(position);
   return data.holes
-    .map((hole) => ({ hole, metres: distanceToLine(hole.line.map((place) => frame.toPlane(place)), point) }))
+    .map((hole) => ({
+      hole,
+      metres: distanceToLine(
+        hole.line.map((place) => frame.toPlane(place)),
+        point,
+      ),
+    }))
     .filter(({ metres }) => metres <= withinMetres)
     .sort((a, b) => a.metres - b.metres)[0]?.hole;
 }

@@ -1,4 +1,7 @@
-/** The golfer's drive and longest stroke after it, as far as they carry in the day's air and on this ground. Ground and flight code are fetched when a length first needs them. */
+/**
+ * The golfer's drive and longest stroke after it, as far as they carry in the day's air and on this ground.
+ * Ground and flight code are fetched when a length first needs them.
+ */
 import * as attr from "../../contract/attributes.ts";
 import type { Conditions } from "../conditions-store.ts";
 import { GroundFile } from "../ground-file.ts";
@@ -19,11 +22,18 @@ export class OwnDrives {
   }
 
   /**
-   * How far a drive and the stroke after it carry; the level carries with plain figures, and until everything is there.
+   * How far a drive and the stroke after it carry; the level carries with plain figures, and until everything is
+   * there.
    *
    * @param plain distance and direction only: nothing of wind, air and rise
    */
-  now(tee: string, driveMetres: number, nextMetres: number | undefined, conditions: Conditions, plain: boolean): { readonly driveMetres: number; readonly nextMetres: number | undefined } {
+  now(
+    tee: string,
+    driveMetres: number,
+    nextMetres: number | undefined,
+    conditions: Conditions,
+    plain: boolean,
+  ): { readonly driveMetres: number; readonly nextMetres: number | undefined } {
     const level = { driveMetres, nextMetres };
     const height = document.querySelector(`[${attr.conditions}]:has([${attr.dial}])`)?.getAttribute(attr.height);
     if (plain || !height) return level;
@@ -33,7 +43,8 @@ export class OwnDrives {
     const { driven, model } = this.code;
     const day = model.dayOf(conditions, Number(height));
     if (!day.ok) return level;
-    const stroke = (fromMetres: number, levelMetres: number): number => driven.drivenMetres(ground, tee, { fromMetres, levelMetres, driverMetres: driveMetres }, day.day);
+    const stroke = (fromMetres: number, levelMetres: number): number =>
+      driven.drivenMetres(ground, tee, { fromMetres, levelMetres, driverMetres: driveMetres }, day.day);
     const drive = stroke(0, driveMetres);
     return { driveMetres: drive, nextMetres: nextMetres === undefined ? undefined : stroke(drive, nextMetres) };
   }

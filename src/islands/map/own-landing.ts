@@ -35,14 +35,27 @@ const PARTS = 16;
  *
  * @param nextMetres what the golfer's longest stroke after the drive carries, where it is known
  */
-export function ownLanding(plane: HolePlane, tee: TeeData, third: Third, driveMetres: number, nextMetres?: number): OwnLanding | undefined {
+export function ownLanding(
+  plane: HolePlane,
+  tee: TeeData,
+  third: Third,
+  driveMetres: number,
+  nextMetres?: number,
+): OwnLanding | undefined {
   const drive = strokeLanding(plane, tee, third, 0, driveMetres);
-  const next = drive && nextMetres !== undefined ? strokeLanding(plane, tee, third, driveMetres, nextMetres) : undefined;
+  const next =
+    drive && nextMetres !== undefined ? strokeLanding(plane, tee, third, driveMetres, nextMetres) : undefined;
   return drive && next ? { ...drive, next } : drive;
 }
 
 /** Where a stroke from a station of the line of play comes down on it. */
-function strokeLanding(plane: HolePlane, tee: TeeData, third: Third, fromMetres: number, strokeMetres: number): OwnLanding | undefined {
+function strokeLanding(
+  plane: HolePlane,
+  tee: TeeData,
+  third: Third,
+  fromMetres: number,
+  strokeMetres: number,
+): OwnLanding | undefined {
   const line = lineThrough(tee.line.map((position) => plane.frame.toPlane(position)));
   const { front, middle, back } = tee.green;
   // The line ends in the middle of the green.
@@ -62,9 +75,10 @@ function strokeLanding(plane: HolePlane, tee: TeeData, third: Third, fromMetres:
   return {
     driveMetres: strokeMetres,
     arc: arc(-half, half),
-    fairwayArc: fairway.leftMetres === undefined || fairway.rightMetres === undefined
-      ? undefined
-      : arc(-Math.min(half, fairway.leftMetres), Math.min(half, fairway.rightMetres)),
+    fairwayArc:
+      fairway.leftMetres === undefined || fairway.rightMetres === undefined
+        ? undefined
+        : arc(-Math.min(half, fairway.leftMetres), Math.min(half, fairway.rightMetres)),
     fairwayMetres: fairway.widthMetres,
     leavesMetres: line.lengthMetres + past - station,
   };

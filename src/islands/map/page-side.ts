@@ -9,4 +9,7 @@ export async function fetched(address: URL, signal: AbortSignal): Promise<unknow
 
 /** The first font family of an element's style. */
 export const fontsOf = (element: HTMLElement): string[] =>
-  getComputedStyle(element).fontFamily.split(",").map((family) => family.trim().replace(/^["']|["']$/g, "")).slice(0, 1);
+  getComputedStyle(element)
+    .fontFamily.split(",")
+    .map((family) => family.trim().replace(/^["']|["']$/g, ""))
+    .slice(0, 1);

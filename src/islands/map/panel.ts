@@ -66,13 +66,15 @@ export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Pa
   tools.setAttribute("role", "group");
   tools.setAttribute("aria-label", words.whatItDoes);
   tools.hidden = parts.tools.length === 0;
-  const toolButtons = new Map(parts.tools.map((tool) => {
-    const made = button(words.tools[tool]);
-    made.setAttribute("aria-pressed", "false");
-    made.setAttribute(attr.tool, tool);
-    tools.append(made);
-    return [tool, made];
-  }));
+  const toolButtons = new Map(
+    parts.tools.map((tool) => {
+      const made = button(words.tools[tool]);
+      made.setAttribute("aria-pressed", "false");
+      made.setAttribute(attr.tool, tool);
+      tools.append(made);
+      return [tool, made];
+    }),
+  );
   const keys = element("p", "live-map-spoken", parts.keys);
   keys.id = KEYS_ID;
   const shown = element("div", "live-map-shown");
@@ -109,7 +111,10 @@ export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Pa
     onTool: (tool, run) => toolButtons.get(tool)?.addEventListener("click", run),
     press: (tool, pressed) => toolButtons.get(tool)?.setAttribute("aria-pressed", String(pressed)),
     showReading(read, quietly = false) {
-      shown.replaceChildren(...(read.figures.length === 0 ? [] : [figureList(read)]), ...read.lines.map((line) => element("p", "live-map-under", line)));
+      shown.replaceChildren(
+        ...(read.figures.length === 0 ? [] : [figureList(read)]),
+        ...read.lines.map((line) => element("p", "live-map-under", line)),
+      );
       if (!quietly) spoken.textContent = read.spoken;
     },
     showLine(text) {
@@ -131,7 +136,10 @@ export function panel(slot: HTMLElement, words: MapWords, parts: PanelParts): Pa
       });
       actionRow.replaceChildren(...made);
       actionRow.hidden = actions.length === 0;
-      if (had !== undefined) (made.find(({ textContent }) => textContent === had) ?? toolButtons.get(after))?.focus({ preventScroll: true });
+      if (had !== undefined)
+        (made.find(({ textContent }) => textContent === had) ?? toolButtons.get(after))?.focus({
+          preventScroll: true,
+        });
     },
     focusAction: () => actionRow.querySelector("button")?.focus({ preventScroll: true }),
     note(text) {
@@ -158,7 +166,11 @@ function figureList({ figures, unit }: ReadOut): HTMLElement {
   return list;
 }
 
-function element<Tag extends keyof HTMLElementTagNameMap>(tag: Tag, className: string, text?: string): HTMLElementTagNameMap[Tag] {
+function element<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  className: string,
+  text?: string,
+): HTMLElementTagNameMap[Tag] {
   const made = document.createElement(tag);
   if (className !== "") made.className = className;
   if (text !== undefined) made.textContent = text;

@@ -20,14 +20,21 @@ export const PATTERN_PIXEL_RATIO = 2;
 /** A mark: signed distance in pixels from its edge, negative within. */
 type Mark = (x: number, y: number) => number;
 
-const disc = (cx: number, cy: number, radius: number): Mark => (x, y) => Math.hypot(x - cx, y - cy) - radius;
+const disc =
+  (cx: number, cy: number, radius: number): Mark =>
+  (x, y) =>
+    Math.hypot(x - cx, y - cy) - radius;
 
-const ring = (cx: number, cy: number, radius: number, stroke: number): Mark => (x, y) =>
-  Math.abs(Math.hypot(x - cx, y - cy) - radius) - stroke / 2;
+const ring =
+  (cx: number, cy: number, radius: number, stroke: number): Mark =>
+  (x, y) =>
+    Math.abs(Math.hypot(x - cx, y - cy) - radius) - stroke / 2;
 
 /** A stroke between two points. */
-const bar = (x1: number, y1: number, x2: number, y2: number, stroke: number): Mark => (x, y) =>
-  distanceToPiece([x1, y1], [x2, y2], x, y) - stroke / 2;
+const bar =
+  (x1: number, y1: number, x2: number, y2: number, stroke: number): Mark =>
+  (x, y) =>
+    distanceToPiece([x1, y1], [x2, y2], x, y) - stroke / 2;
 
 const tuft = (x: number, y: number): Mark[] => [
   bar(x, y, x - 4, y - 7, 1.6),
@@ -36,14 +43,38 @@ const tuft = (x: number, y: number): Mark[] => [
 ];
 
 /** @param playDegrees bearing the mower follows; without it fairways are left plain */
-export function patterns(colours: MapColours, playDegrees: number | undefined): Readonly<Record<PatternName, Pattern>> {
+export function patterns(
+  colours: MapColours,
+  playDegrees: number | undefined,
+): Readonly<Record<PatternName, Pattern>> {
   return {
     bands: bands(colours.band, playDegrees),
     scrub: paint(36, colours["gorse-shade"], 0.75, [...tuft(10, 14), ...tuft(28, 32)]),
-    wood: paint(40, colours["tree-shade"], 0.8, [ring(11, 11, 7, 1.6), ring(30, 30, 8, 1.6), disc(13, 13, 1.5), disc(32, 32, 1.5)]),
-    heath: paint(28, colours.heather, 0.8, [bar(4, 8, 8, 4, 1.5), bar(8, 4, 12, 8, 1.5), bar(18, 22, 22, 18, 1.5), bar(22, 18, 26, 22, 1.5)]),
-    sand: paint(24, colours["sand-dot"], 0.55, [disc(4, 5, 1.1), disc(15, 3, 1), disc(9, 13, 1.1), disc(20, 15, 1), disc(4, 21, 1), disc(15, 21, 1.1)]),
-    water: paint(48, colours["sea-line"], 0.5, [bar(4, 10, 20, 10, 1.2), bar(28, 22, 42, 22, 1.2), bar(8, 36, 26, 36, 1.2)]),
+    wood: paint(40, colours["tree-shade"], 0.8, [
+      ring(11, 11, 7, 1.6),
+      ring(30, 30, 8, 1.6),
+      disc(13, 13, 1.5),
+      disc(32, 32, 1.5),
+    ]),
+    heath: paint(28, colours.heather, 0.8, [
+      bar(4, 8, 8, 4, 1.5),
+      bar(8, 4, 12, 8, 1.5),
+      bar(18, 22, 22, 18, 1.5),
+      bar(22, 18, 26, 22, 1.5),
+    ]),
+    sand: paint(24, colours["sand-dot"], 0.55, [
+      disc(4, 5, 1.1),
+      disc(15, 3, 1),
+      disc(9, 13, 1.1),
+      disc(20, 15, 1),
+      disc(4, 21, 1),
+      disc(15, 21, 1.1),
+    ]),
+    water: paint(48, colours["sea-line"], 0.5, [
+      bar(4, 10, 20, 10, 1.2),
+      bar(28, 22, 42, 22, 1.2),
+      bar(8, 36, 26, 36, 1.2),
+    ]),
     out: paint(24, colours.ink, 0.35, [bar(0, 24, 24, 0, 1.4), bar(-12, 12, 12, -12, 1.4), bar(12, 36, 36, 12, 1.4)]),
   };
 }
@@ -65,7 +96,10 @@ function bands(colour: string, playDegrees: number | undefined): Pattern {
     const [across, down] = [Math.round(waves * Math.sin(bearing)), Math.round(-waves * Math.cos(bearing))];
     // A whole wave's opacities: the map waits for this, and there are 65 thousand pixels.
     const opacities = Uint8ClampedArray.from({ length: BANDS_PIXELS }, (_, i) =>
-      Math.round(255 * Math.min(1, Math.max(0, 0.5 + 4 * Math.sin((2 * Math.PI * (i + (across + down) / 2)) / BANDS_PIXELS)))));
+      Math.round(
+        255 * Math.min(1, Math.max(0, 0.5 + 4 * Math.sin((2 * Math.PI * (i + (across + down) / 2)) / BANDS_PIXELS))),
+      ),
+    );
     for (let y = 0, i = 0; y < BANDS_PIXELS; y++) {
       for (let x = 0; x < BANDS_PIXELS; x++) {
         data[i++] = red;

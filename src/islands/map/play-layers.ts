@@ -39,14 +39,27 @@ export function playLayers(colours: MapColours): LayerSpecification[] {
       type: "circle",
       source: SOURCES.play,
       filter: ["all", IS_POINT, ["has", "green"]],
-      paint: { "circle-color": colours.paper, "circle-radius": 2.5, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.25 },
+      paint: {
+        "circle-color": colours.paper,
+        "circle-radius": 2.5,
+        "circle-stroke-color": colours.ink,
+        "circle-stroke-width": 1.25,
+      },
     },
-    ...[{ id: "cut-ring", radius: 6.5, width: 2.5 }, { id: "cut", radius: 2.5, width: 0 }].map(({ id, radius, width }): LayerSpecification => ({
+    ...[
+      { id: "cut-ring", radius: 6.5, width: 2.5 },
+      { id: "cut", radius: 2.5, width: 0 },
+    ].map(({ id, radius, width }): LayerSpecification => ({
       id,
       type: "circle",
       source: SOURCES.play,
       filter: ["all", IS_POINT, ["has", "cut"]],
-      paint: { "circle-color": width > 0 ? colours.paper : colours.flag, "circle-radius": radius, "circle-stroke-color": colours.flag, "circle-stroke-width": width },
+      paint: {
+        "circle-color": width > 0 ? colours.paper : colours.flag,
+        "circle-radius": radius,
+        "circle-stroke-color": colours.flag,
+        "circle-stroke-width": width,
+      },
     })),
     ...(["corridor", "fairway"] as const).map((own): LayerSpecification => ({
       id: `own-${own}`,
@@ -54,7 +67,11 @@ export function playLayers(colours: MapColours): LayerSpecification[] {
       source: SOURCES.play,
       filter: ["==", ["get", "own"], own],
       layout: { "line-cap": own === "fairway" ? "butt" : "round" },
-      paint: { "line-color": colours.flag, "line-width": own === "fairway" ? 5 : 2, "line-opacity": own === "fairway" ? 0.85 : 1 },
+      paint: {
+        "line-color": colours.flag,
+        "line-width": own === "fairway" ? 5 : 2,
+        "line-opacity": own === "fairway" ? 0.85 : 1,
+      },
     })),
   ];
 }
@@ -68,23 +85,43 @@ export function holeNumberLayers(colours: MapColours, fonts: readonly string[]):
       type: "circle",
       source: SOURCES.play,
       filter,
-      paint: { "circle-color": colours.paper, "circle-radius": 10.5, "circle-stroke-color": colours.ink, "circle-stroke-width": 1.25 },
+      paint: {
+        "circle-color": colours.paper,
+        "circle-radius": 10.5,
+        "circle-stroke-color": colours.ink,
+        "circle-stroke-width": 1.25,
+      },
     },
     {
       id: "hole-numbers",
       type: "symbol",
       source: SOURCES.play,
       filter,
-      layout: { "text-field": ["to-string", ["get", "hole"]], "text-font": [...fonts], "text-size": 13, "text-padding": 8, "text-allow-overlap": true },
+      layout: {
+        "text-field": ["to-string", ["get", "hole"]],
+        "text-font": [...fonts],
+        "text-size": 13,
+        "text-padding": 8,
+        "text-allow-overlap": true,
+      },
       paint: { "text-color": colours.ink },
     },
   ];
 }
 
 /** Names within what is large, beside what is small: a name must not hide its bunker. */
-export function nameLayers(colours: MapColours, fonts: readonly string[], bunkersFromZoom: number): LayerSpecification[] {
+export function nameLayers(
+  colours: MapColours,
+  fonts: readonly string[],
+  bunkersFromZoom: number,
+): LayerSpecification[] {
   const small: ExpressionSpecification = ["get", "small"];
-  const layer = (id: string, filter: ExpressionSpecification, minzoom: number, anchors: readonly Anchor[]): LayerSpecification => ({
+  const layer = (
+    id: string,
+    filter: ExpressionSpecification,
+    minzoom: number,
+    anchors: readonly Anchor[],
+  ): LayerSpecification => ({
     id,
     type: "symbol",
     source: SOURCES.names,
@@ -104,7 +141,10 @@ export function nameLayers(colours: MapColours, fonts: readonly string[], bunker
     paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 1.75 },
   });
   // The anchor is the end of the name that is at the thing: a name to its left is anchored at the right.
-  const sides = [["left", ["right", "bottom", "top", "left"]], ["right", ["left", "bottom", "top", "right"]]] as const;
+  const sides = [
+    ["left", ["right", "bottom", "top", "left"]],
+    ["right", ["left", "bottom", "top", "right"]],
+  ] as const;
   return [
     layer("names-large", ["!", small], 0, ["center"]),
     ...sides.flatMap(([side, anchors]) => {
@@ -124,24 +164,66 @@ export function measureLayers(colours: MapColours, fonts: readonly string[]): La
   const left: ExpressionSpecification = ["has", "left"];
   const round = { "line-cap": "round", "line-join": "round" } as const;
   return [
-    { id: "accuracy", type: "fill", source, filter: IS_AREA, paint: { "fill-color": colours["sea-ink"], "fill-opacity": 0.2 } },
-    { id: "accuracy-edge", type: "line", source, filter: IS_AREA, paint: { "line-color": colours["sea-ink"], "line-width": 1.5, "line-dasharray": [3, 2] } },
-    { id: "legs-halo", type: "line", source, filter: IS_LINE, layout: round, paint: { "line-color": colours.paper, "line-width": 6, "line-opacity": 0.9 } },
-    { id: "legs", type: "line", source, filter: ["all", IS_LINE, ["!", left]], layout: round, paint: { "line-color": colours.flag, "line-width": 2.5 } },
-    { id: "legs-left", type: "line", source, filter: ["all", IS_LINE, left], paint: { "line-color": colours.flag, "line-width": 2.5, "line-dasharray": [2, 2] } },
+    {
+      id: "accuracy",
+      type: "fill",
+      source,
+      filter: IS_AREA,
+      paint: { "fill-color": colours["sea-ink"], "fill-opacity": 0.2 },
+    },
+    {
+      id: "accuracy-edge",
+      type: "line",
+      source,
+      filter: IS_AREA,
+      paint: { "line-color": colours["sea-ink"], "line-width": 1.5, "line-dasharray": [3, 2] },
+    },
+    {
+      id: "legs-halo",
+      type: "line",
+      source,
+      filter: IS_LINE,
+      layout: round,
+      paint: { "line-color": colours.paper, "line-width": 6, "line-opacity": 0.9 },
+    },
+    {
+      id: "legs",
+      type: "line",
+      source,
+      filter: ["all", IS_LINE, ["!", left]],
+      layout: round,
+      paint: { "line-color": colours.flag, "line-width": 2.5 },
+    },
+    {
+      id: "legs-left",
+      type: "line",
+      source,
+      filter: ["all", IS_LINE, left],
+      paint: { "line-color": colours.flag, "line-width": 2.5, "line-dasharray": [2, 2] },
+    },
     {
       id: "point",
       type: "circle",
       source,
       filter: ["has", "tapped"],
-      paint: { "circle-color": colours.flag, "circle-radius": 6, "circle-stroke-color": colours.paper, "circle-stroke-width": 2.5 },
+      paint: {
+        "circle-color": colours.flag,
+        "circle-radius": 6,
+        "circle-stroke-color": colours.paper,
+        "circle-stroke-width": 2.5,
+      },
     },
     {
       id: "me",
       type: "circle",
       source,
       filter: ["has", "me"],
-      paint: { "circle-color": colours["sea-ink"], "circle-radius": 8, "circle-stroke-color": colours.paper, "circle-stroke-width": 3 },
+      paint: {
+        "circle-color": colours["sea-ink"],
+        "circle-radius": 8,
+        "circle-stroke-color": colours.paper,
+        "circle-stroke-width": 3,
+      },
     },
     ...[SOURCES.play, source].flatMap((from) => markLayers(from, colours, fonts)),
     {
@@ -149,7 +231,15 @@ export function measureLayers(colours: MapColours, fonts: readonly string[]): La
       type: "symbol",
       source: SOURCES.play,
       filter: ["has", "ownLabel"],
-      layout: { "text-field": ["get", "ownLabel"], "text-font": [...fonts], "text-size": 14, "text-variable-anchor": ["left", "bottom", "top"], "text-radial-offset": 0.6, "text-max-width": 7, "text-justify": "auto" },
+      layout: {
+        "text-field": ["get", "ownLabel"],
+        "text-font": [...fonts],
+        "text-size": 14,
+        "text-variable-anchor": ["left", "bottom", "top"],
+        "text-radial-offset": 0.6,
+        "text-max-width": 7,
+        "text-justify": "auto",
+      },
       paint: { "text-color": colours.ink, "text-halo-color": colours.halo, "text-halo-width": 2 },
     },
     // Last, so first to find room: what was asked for comes before what lies about.

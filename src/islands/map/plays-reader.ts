@@ -1,4 +1,7 @@
-/** Works out how a reading's legs play: heights from the guide's tiles, then the flight code, fetched at the first need. */
+/**
+ * Works out how a reading's legs play: heights from the guide's tiles, then the flight code, fetched at the
+ * first need.
+ */
 import type { Conditions } from "../conditions-store.ts";
 import type { Frame } from "../../geo/frame.ts";
 import type { HeightTiles } from "../../contract/map-data.ts";
@@ -14,7 +17,11 @@ export interface PlaysReader {
   /** Whether the guide has heights at all. */
   readonly possible: boolean;
   /** `done` is called once unless another reading comes first; `late` before it, when it takes long. */
-  read(reading: Reading, conditions: Conditions, calls: { readonly late: () => void; readonly done: (plays: Plays | undefined, wasLate: boolean) => void }): void;
+  read(
+    reading: Reading,
+    conditions: Conditions,
+    calls: { readonly late: () => void; readonly done: (plays: Plays | undefined, wasLate: boolean) => void },
+  ): void;
   /** Drops the reading that is being worked on. */
   forget(): void;
 }
@@ -28,8 +35,13 @@ export function playsReader(ground: HeightTiles | undefined, { toPlane }: Frame)
     if (heights === undefined) return undefined;
     // On the green there is no leg on to play.
     const stops = toFrontMetres === undefined ? legs.slice(0, 2) : legs;
-    const [{ playsOf }, ...found] = await Promise.all([import("./plays.ts"), ...stops.map((stop) => heights.at(stop))]);
-    const known = found.flatMap((heightMetres, i) => (heightMetres === undefined ? [] : [{ point: toPlane(stops[i]!), heightMetres }]));
+    const [{ playsOf }, ...found] = await Promise.all([
+      import("./plays.ts"),
+      ...stops.map((stop) => heights.at(stop)),
+    ]);
+    const known = found.flatMap((heightMetres, i) =>
+      heightMetres === undefined ? [] : [{ point: toPlane(stops[i]!), heightMetres }],
+    );
     return known.length < stops.length ? undefined : playsOf(known, conditions);
   }
 
@@ -48,11 +60,13 @@ export function playsReader(ground: HeightTiles | undefined, { toPlane }: Frame)
         late();
       }, LATE_MS);
       // Heights or code that do not come leave the distances standing.
-      void work(reading, conditions).catch(() => undefined).then((plays) => {
-        if (own !== turn) return;
-        clearTimeout(timer);
-        done(plays, wasLate);
-      });
+      void work(reading, conditions)
+        .catch(() => undefined)
+        .then((plays) => {
+          if (own !== turn) return;
+          clearTimeout(timer);
+          done(plays, wasLate);
+        });
     },
     forget,
   };

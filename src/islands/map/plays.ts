@@ -14,7 +14,14 @@ export interface Stop {
 export interface LegPlay {
   readonly riseMetres: number;
   /** Undefined where no stroke comes down there. */
-  readonly plays: { readonly lengthMetres: number; readonly plusMinusMetres: number; readonly driftMetres: number; readonly indication: boolean } | undefined;
+  readonly plays:
+    | {
+        readonly lengthMetres: number;
+        readonly plusMinusMetres: number;
+        readonly driftMetres: number;
+        readonly indication: boolean;
+      }
+    | undefined;
 }
 
 export interface Plays {
@@ -35,7 +42,11 @@ export function playsOf(stops: readonly Stop[], conditions: Conditions): Plays |
     legs: stops.slice(1).map((to, i): LegPlay => {
       const from = stops[i]!;
       const riseMetres = to.heightMetres - from.heightMetres;
-      const today = todayOf([distanceMetres(from.point, to.point), riseMetres, bearingDegrees(directionTo(from.point, to.point))], answer.day, golferOf(conditions.carryMetres));
+      const today = todayOf(
+        [distanceMetres(from.point, to.point), riseMetres, bearingDegrees(directionTo(from.point, to.point))],
+        answer.day,
+        golferOf(conditions.carryMetres),
+      );
       return { riseMetres, plays: today.ok ? today : undefined };
     }),
     wind: isWind(conditions.wind),

@@ -13,18 +13,39 @@ import { formatLength } from "../../tell/format.ts";
 import { aheadLine, greenFigures, greenSaid, isThere, wordings } from "./read-out.ts";
 
 /** Before anything is tapped: what to do, what the tee shot meets, the golfer's own drive. */
-export function openingOut(ahead: readonly HazardAhead[], own: OwnLanding | undefined, third: Third, unit: LengthUnit, speech: Speech): ReadOut {
+export function openingOut(
+  ahead: readonly HazardAhead[],
+  own: OwnLanding | undefined,
+  third: Third,
+  unit: LengthUnit,
+  speech: Speech,
+): ReadOut {
   const { say } = speech;
   const { short, one } = wordings(unit, speech);
   const lines = (length: Wording): string[] =>
-    [say.holeHint, own && ownLine(own, third, say.own.said, say.own.saidOff, length), own?.next && ownLine(own.next, third, say.own.nextSaid, say.own.nextSaidOff, length), aheadLine(say.read.aheadFromTee, ahead, say, length)].filter(isThere);
+    [
+      say.holeHint,
+      own && ownLine(own, third, say.own.said, say.own.saidOff, length),
+      own?.next && ownLine(own.next, third, say.own.nextSaid, say.own.nextSaidOff, length),
+      aheadLine(say.read.aheadFromTee, ahead, say, length),
+    ].filter(isThere);
   return { figures: [], unit: speech.units[unit].symbol, lines: lines(short), spoken: lines(one).join(" ") };
 }
 
 type ByThird = MapWords["own"]["said"];
 
-function ownLine({ driveMetres, fairwayMetres, leavesMetres }: OwnLanding, third: Third, said: ByThird, saidOff: ByThird, length: Wording): string {
-  return ((fairwayMetres > 0 ? said : saidOff)[third])({ drive: length(driveMetres), width: length(fairwayMetres), left: length(leavesMetres) });
+function ownLine(
+  { driveMetres, fairwayMetres, leavesMetres }: OwnLanding,
+  third: Third,
+  said: ByThird,
+  saidOff: ByThird,
+  length: Wording,
+): string {
+  return (fairwayMetres > 0 ? said : saidOff)[third]({
+    drive: length(driveMetres),
+    width: length(fairwayMetres),
+    left: length(leavesMetres),
+  });
 }
 
 export interface ShotsTold {
@@ -37,7 +58,11 @@ export interface ShotsTold {
   readonly full: boolean;
 }
 
-export function shotsOut({ chain: { legs, left }, tee, third, under, full }: ShotsTold, unit: LengthUnit, speech: Speech): ReadOut {
+export function shotsOut(
+  { chain: { legs, left }, tee, third, under, full }: ShotsTold,
+  unit: LengthUnit,
+  speech: Speech,
+): ReadOut {
   const { chain: say, read } = speech.say;
   const { value, both } = wordings(unit, speech);
   const last = legs[legs.length - 1];
@@ -51,36 +76,52 @@ export function shotsOut({ chain: { legs, left }, tee, third, under, full }: Sho
   return {
     figures,
     unit: speech.units[unit].symbol,
-    lines: [last === undefined ? hint : undefined, there, left === undefined ? say.onGreenSaid : undefined, most].filter(isThere),
-    spoken: last === undefined
-      ? hint
-      : [
-          say.shotSaid({ number: legs.length, length: both(last.metres) }),
-          there,
-          left === undefined ? say.onGreenSaid : say.leftSaid[third]({ length: both(left.metres) }),
-          most,
-        ].filter(isThere).join(" "),
+    lines: [
+      last === undefined ? hint : undefined,
+      there,
+      left === undefined ? say.onGreenSaid : undefined,
+      most,
+    ].filter(isThere),
+    spoken:
+      last === undefined
+        ? hint
+        : [
+            say.shotSaid({ number: legs.length, length: both(last.metres) }),
+            there,
+            left === undefined ? say.onGreenSaid : say.leftSaid[third]({ length: both(left.metres) }),
+            most,
+          ]
+            .filter(isThere)
+            .join(" "),
   };
 }
 
 /** @param reading of the golfer's own place, on the course and known well enough */
-export function meOut(where: Whereabouts, reading: Reading | undefined, plainTurned: boolean, unit: LengthUnit, speech: Speech): ReadOut {
+export function meOut(
+  where: Whereabouts,
+  reading: Reading | undefined,
+  plainTurned: boolean,
+  unit: LengthUnit,
+  speech: Speech,
+): ReadOut {
   const { say: words, units } = speech;
   const { me: say, read } = words;
   const { symbol } = units[unit];
   if (where.state !== "on-course" || reading === undefined) {
     const far = (metres: number): string => farText(metres, unit, speech);
-    const line = where.state === "outside"
-      ? say.outside({ length: far(where.beyondMetres), accuracy: far(where.accuracyMetres) })
-      : say.coarse({ length: far(where.accuracyMetres) });
+    const line =
+      where.state === "outside"
+        ? say.outside({ length: far(where.beyondMetres), accuracy: far(where.accuracyMetres) })
+        : say.coarse({ length: far(where.accuracyMetres) });
     return { figures: [], unit: symbol, lines: [line], spoken: line };
   }
   const { short, one, both } = wordings(unit, speech);
-  const lines = (length: Wording): string[] => [
-    say.accuracy({ length: length(where.accuracyMetres) }),
-    aheadLine(read.ahead, reading.ahead, words, length),
-    plainTurned ? say.plain : undefined,
-  ].filter(isThere);
+  const lines = (length: Wording): string[] =>
+    [
+      say.accuracy({ length: length(where.accuracyMetres) }),
+      aheadLine(read.ahead, reading.ahead, words, length),
+      plainTurned ? say.plain : undefined,
+    ].filter(isThere);
   return {
     figures: greenFigures(reading, unit, speech),
     unit: symbol,
@@ -96,6 +137,9 @@ export function farText(metres: number, unit: LengthUnit, { say: { me }, units, 
   if (metres < 2000) return formatLength(metres, unit, units).text;
   const far = metres / (unit === "yards" ? METRES_PER_MILE : 1000);
   const decimals = far < 10 ? 1 : 0;
-  const number = new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(far);
+  const number = new Intl.NumberFormat(locale, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+  }).format(far);
   return (unit === "yards" ? me.miles : me.kilometres)({ number });
 }

@@ -10,10 +10,19 @@ export const reliefSources = (ground: HeightTiles): Record<string, SourceSpecifi
   [BEYOND_SOURCE]: { type: "geojson", data: beyond(ground.bounds) },
 });
 
-/** Links ground is lost at true scale from above, and more than this hides what lies behind a bank; stated on the map while it shows. */
+/**
+ * Links ground is lost at true scale from above, and more than this hides what lies behind a bank; stated on
+ * the map while it shows.
+ */
 export const EXAGGERATION = 1.5;
 
-export const groundSource = ({ tiles, encoding, minimumZoom, maximumZoom, bounds }: HeightTiles): SourceSpecification => ({
+export const groundSource = ({
+  tiles,
+  encoding,
+  minimumZoom,
+  maximumZoom,
+  bounds,
+}: HeightTiles): SourceSpecification => ({
   type: "raster-dem",
   tiles: [tiles],
   encoding,
@@ -41,19 +50,38 @@ export const reliefLayers = (colours: MapColours): LayerSpecification[] => [
       "hillshade-accent-color": colours.shadow,
     },
   },
-  { id: "beyond", type: "fill", source: BEYOND_SOURCE, paint: { "fill-color": colours.ground, "fill-antialias": false } },
+  {
+    id: "beyond",
+    type: "fill",
+    source: BEYOND_SOURCE,
+    paint: { "fill-color": colours.ground, "fill-antialias": false },
+  },
 ];
 
 /** Everything but a box. */
 function beyond([west, south, east, north]: Bounds): FeatureCollection {
   const far = 2;
-  const ring = (w: number, s: number, e: number, n: number): [number, number][] => [[w, s], [e, s], [e, n], [w, n], [w, s]];
+  const ring = (w: number, s: number, e: number, n: number): [number, number][] => [
+    [w, s],
+    [e, s],
+    [e, n],
+    [w, n],
+    [w, s],
+  ];
   return {
     type: "FeatureCollection",
-    features: [{
-      type: "Feature",
-      properties: {},
-      geometry: { type: "Polygon", coordinates: [ring(west - far, south - far, east + far, north + far), ring(west, south, east, north).reverse()] },
-    }],
+    features: [
+      {
+        type: "Feature",
+        properties: {},
+        geometry: {
+          type: "Polygon",
+          coordinates: [
+            ring(west - far, south - far, east + far, north + far),
+            ring(west, south, east, north).reverse(),
+          ],
+        },
+      },
+    ],
   };
 }

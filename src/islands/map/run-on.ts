@@ -19,7 +19,9 @@ const ON_METRES = 8_000;
 /** The features with water that the sheet cuts carried on beyond it; all else as it was. */
 export function runOn(features: MapFeatures, origin: LonLat): MapFeatures {
   const frame = frameAt(origin);
-  const points = features.features.flatMap(({ geometry }) => (geometry.type === "Polygon" ? geometry.coordinates.flat().map((position) => plane(position, frame)) : []));
+  const points = features.features.flatMap(({ geometry }) =>
+    geometry.type === "Polygon" ? geometry.coordinates.flat().map((position) => plane(position, frame)) : [],
+  );
   if (points.length === 0) return features;
   const sheet: Sheet = [
     Math.min(...points.map(([x]) => x)),
@@ -38,7 +40,9 @@ export function runOn(features: MapFeatures, origin: LonLat): MapFeatures {
         ...feature,
         geometry: {
           type: "Polygon",
-          coordinates: geometry.coordinates.map((ring, r) => ring.map((position, i) => movedOut(position, rings[r]![i]!, sheet, frame))),
+          coordinates: geometry.coordinates.map((ring, r) =>
+            ring.map((position, i) => movedOut(position, rings[r]![i]!, sheet, frame)),
+          ),
         },
       };
     }),

@@ -23,7 +23,12 @@ export interface ShotChain {
 /** More strokes than this are no plan. */
 export const MOST_SHOTS = 12;
 
-export function shotChain({ frame, green, toLonLat }: HolePlane, tee: TeeData, third: Third, places: readonly LonLat[]): ShotChain {
+export function shotChain(
+  { frame, green, toLonLat }: HolePlane,
+  tee: TeeData,
+  third: Third,
+  places: readonly LonLat[],
+): ShotChain {
   const leg = (from: LonLat, to: LonLat): ShotLeg => {
     const [start, end] = [frame.toPlane(from), frame.toPlane(to)];
     return { from, to, halfway: toLonLat(midpoint(start, end)), metres: distanceMetres(start, end) };
@@ -42,7 +47,9 @@ export const shotsKey = (course: string, hole: number): string => `marram.shots.
 
 /** Seven decimals, as the map's own data; nothing for no shots. */
 export const writeShots = (places: readonly LonLat[]): string | undefined =>
-  places.length === 0 ? undefined : JSON.stringify(places.map((place) => place.map((degrees) => Number(degrees.toFixed(7)))));
+  places.length === 0
+    ? undefined
+    : JSON.stringify(places.map((place) => place.map((degrees) => Number(degrees.toFixed(7)))));
 
 /** What was kept; nothing where the text is not ours. */
 export function readShots(text: string | null): readonly LonLat[] {
@@ -56,5 +63,8 @@ export function readShots(text: string | null): readonly LonLat[] {
 }
 
 const isPlace = (value: unknown): value is LonLat =>
-  Array.isArray(value) && value.length === 2 && value.every((degrees) => typeof degrees === "number" && Number.isFinite(degrees)) &&
-  Math.abs(value[1] as number) <= 90 && Math.abs(value[0] as number) <= 180;
+  Array.isArray(value) &&
+  value.length === 2 &&
+  value.every((degrees) => typeof degrees === "number" && Number.isFinite(degrees)) &&
+  Math.abs(value[1] as number) <= 90 &&
+  Math.abs(value[0] as number) <= 180;

@@ -14,7 +14,11 @@ export const HEIGHTS_SOURCE = "heights";
 /** What lies beyond the ground there are heights of. */
 export const BEYOND_SOURCE = "beyond";
 
-export const kindIs = (kinds: readonly FeatureKind[]): ExpressionSpecification => ["in", ["get", "kind"], ["literal", [...kinds]]];
+export const kindIs = (kinds: readonly FeatureKind[]): ExpressionSpecification => [
+  "in",
+  ["get", "kind"],
+  ["literal", [...kinds]],
+];
 
 export const IS_AREA: ExpressionSpecification = ["==", ["geometry-type"], "Polygon"];
 export const IS_LINE: ExpressionSpecification = ["==", ["geometry-type"], "LineString"];

@@ -31,7 +31,16 @@ export interface StyleInput {
   readonly photo?: { readonly tiles: PhotoTiles; readonly shown: boolean } | undefined;
 }
 
-export function mapStyle({ colours, features, origin, fonts, bunkersFromZoom, ground, photo, line }: StyleInput): StyleSpecification {
+export function mapStyle({
+  colours,
+  features,
+  origin,
+  fonts,
+  bunkersFromZoom,
+  ground,
+  photo,
+  line,
+}: StyleInput): StyleSpecification {
   const empty = { type: "FeatureCollection" as const, features: [] };
   const layers = courseLayers(colours, ground !== undefined);
   return {

@@ -7,7 +7,10 @@ export const tilePixels: TilePixels = async (address) => {
   if (altered()) return undefined;
   const response = await fetch(address);
   if (!response.ok) return undefined;
-  const picture = await createImageBitmap(await response.blob(), { colorSpaceConversion: "none", premultiplyAlpha: "none" });
+  const picture = await createImageBitmap(await response.blob(), {
+    colorSpaceConversion: "none",
+    premultiplyAlpha: "none",
+  });
   const drawn = canvas(TILE_PIXELS);
   drawn.drawImage(picture, 0, 0);
   picture.close();
@@ -34,6 +37,8 @@ function altered(): boolean {
     drawn.fillRect(i % size, Math.floor(i / size), 1, 1);
   }
   const { data } = drawn.getImageData(0, 0, size, size);
-  known = Array.from({ length: size * size }, (_, i) => i).some((i) => data[4 * i] !== i || data[4 * i + 1] !== i + 64 || data[4 * i + 2] !== i + 128);
+  known = Array.from({ length: size * size }, (_, i) => i).some(
+    (i) => data[4 * i] !== i || data[4 * i + 1] !== i + 64 || data[4 * i + 2] !== i + 128,
+  );
   return known;
 }

@@ -28,7 +28,11 @@ export function whereabouts(fix: Fix, courseBounds: Bounds, frame: Frame): Where
   const beyondMetres = metresBeyond(fix.position, courseBounds, frame);
   // Even the nearest place it may be is off the course.
   const outside = beyondMetres - fix.accuracyMetres > COURSE_MARGIN_METRES;
-  return { ...fix, beyondMetres, state: outside ? "outside" : fix.accuracyMetres > COARSE_METRES ? "coarse" : "on-course" };
+  return {
+    ...fix,
+    beyondMetres,
+    state: outside ? "outside" : fix.accuracyMetres > COARSE_METRES ? "coarse" : "on-course",
+  };
 }
 
 /** Metres from a position to a box of longitude and latitude; 0 within it. */
@@ -46,7 +50,11 @@ const PLANE_METRES = 50_000;
 const EARTH_METRES = 6_371_008.8;
 
 function metresOnSphere([lon1, lat1]: LonLat, [lon2, lat2]: LonLat): number {
-  const [a, b, across] = [lat1, lat2, lon2 - lon1].map((degrees) => (degrees * Math.PI) / 180) as [number, number, number];
+  const [a, b, across] = [lat1, lat2, lon2 - lon1].map((degrees) => (degrees * Math.PI) / 180) as [
+    number,
+    number,
+    number,
+  ];
   const haversine = Math.sin((b - a) / 2) ** 2 + Math.cos(a) * Math.cos(b) * Math.sin(across / 2) ** 2;
   return 2 * EARTH_METRES * Math.asin(Math.min(1, Math.sqrt(haversine)));
 }
@@ -77,6 +85,8 @@ const METRES_PER_DEGREE = 111_320;
 export function isNews({ where: before, at }: Told, where: Whereabouts, now: number): boolean {
   if (before.state !== where.state) return true;
   const [lon, lat] = where.position;
-  const metres = METRES_PER_DEGREE * Math.hypot((lon - before.position[0]) * Math.cos((lat * Math.PI) / 180), lat - before.position[1]);
+  const metres =
+    METRES_PER_DEGREE *
+    Math.hypot((lon - before.position[0]) * Math.cos((lat * Math.PI) / 180), lat - before.position[1]);
   return now - at >= NEWS_MILLISECONDS && metres >= NEWS_METRES;
 }

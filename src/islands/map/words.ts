@@ -21,4 +21,5 @@ export interface Speech extends Pick<IslandWords, "units" | "thirds" | "locale">
 export type Link = (said: { readonly list: string; readonly next: string }) => string;
 
 /** Things told one after another: "a; b; c". At least one. */
-export const chained = (link: Link, things: readonly string[]): string => things.reduce((list, next) => link({ list, next }));
+export const chained = (link: Link, things: readonly string[]): string =>
+  things.reduce((list, next) => link({ list, next }));

@@ -7,7 +7,11 @@ import { guideViews } from "../../site/language/language-view.ts";
 import { languageParam } from "../../site/addresses/static-paths.ts";
 import { words } from "../../site/language/words.ts";
 
-export const getStaticPaths = () => guideViews(currentGuide()).map(({ club, courses }) => ({ params: { language: languageParam(club) }, props: { club, courses } }));
+export const getStaticPaths = () =>
+  guideViews(currentGuide()).map(({ club, courses }) => ({
+    params: { language: languageParam(club) },
+    props: { club, courses },
+  }));
 
 export const GET: APIRoute<Pick<Guide, "club" | "courses">> = ({ props: { club, courses } }) => {
   const only = courses.length === 1 ? courses[0] : undefined;
@@ -30,5 +34,7 @@ export const GET: APIRoute<Pick<Guide, "club" | "courses">> = ({ props: { club, 
       purpose: shape === "maskable" ? "maskable" : "any",
     })),
   };
-  return new Response(JSON.stringify(manifest, undefined, 2), { headers: { "Content-Type": "application/manifest+json" } });
+  return new Response(JSON.stringify(manifest, undefined, 2), {
+    headers: { "Content-Type": "application/manifest+json" },
+  });
 };

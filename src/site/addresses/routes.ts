@@ -12,14 +12,20 @@ import { currentGuide, type Guide } from "../load/guide.ts";
 /** What addresses depend on. */
 export interface Addressed {
   readonly club: Pick<Club, "languages">;
-  readonly courses: readonly { readonly course: { readonly id: string; readonly holes: readonly { readonly number: number }[] } }[];
+  readonly courses: readonly {
+    readonly course: { readonly id: string; readonly holes: readonly { readonly number: number }[] };
+  }[];
 }
 
 /** A club seen in one of its languages. */
 export type Spoken = Pick<Club, "language" | "languages">;
 
-/** What stands before the addresses of a language's pages: `de/`; nothing for the first language, and for one the guide is not published in. */
-export const languageFolder = ({ language, languages }: Spoken): string => (language === languages[0] || !languages.includes(language) ? "" : `${language.toLowerCase()}/`);
+/**
+ * What stands before the addresses of a language's pages: `de/`; nothing for the first language, and for one
+ * the guide is not published in.
+ */
+export const languageFolder = ({ language, languages }: Spoken): string =>
+  language === languages[0] || !languages.includes(language) ? "" : `${language.toLowerCase()}/`;
 
 /** The cover of a course; the root itself for a club's only course. */
 export const coverPath = (courseId: string, guide: Addressed = currentGuide()): string =>
@@ -41,18 +47,25 @@ export const bookPath = (courseId: string): string => `${courseId}/book/`;
 /** Every page a guide must have, root first; `404.html` is beside them. */
 export function pagePaths(guide: Addressed | Guide): string[] {
   const several = guide.courses.length > 1;
-  const inOne = ["", ...guide.courses.flatMap(({ course: { id, holes } }) => [
-    ...(several ? [coverPath(id, guide)] : []),
-    ...holes.flatMap(({ number }) => [holePath(id, number), flyoverPath(id, number)]),
-    tourPath(id),
-    cardPath(id),
-    mapPath(id),
-    figuresPath(id),
-    bookPath(id),
-  ])];
+  const inOne = [
+    "",
+    ...guide.courses.flatMap(({ course: { id, holes } }) => [
+      ...(several ? [coverPath(id, guide)] : []),
+      ...holes.flatMap(({ number }) => [holePath(id, number), flyoverPath(id, number)]),
+      tourPath(id),
+      cardPath(id),
+      mapPath(id),
+      figuresPath(id),
+      bookPath(id),
+    ]),
+  ];
   const { languages } = guide.club;
   return languages.flatMap((language) => inOne.map((path) => `${languageFolder({ language, languages })}${path}`));
 }
 
 /** A base path as the whole guide writes it: one slash at each end. */
-export const tidyBase = (base: string): string => `/${base.split("/").filter((step) => step !== "").join("/")}/`.replace("//", "/");
+export const tidyBase = (base: string): string =>
+  `/${base
+    .split("/")
+    .filter((step) => step !== "")
+    .join("/")}/`.replace("//", "/");

@@ -21,14 +21,31 @@ export const languageParam = (club: Club): string | undefined => languageFolder(
 /** Every course in every language. */
 export const coursePaths = (): { params: { language: string | undefined; course: string }; props: CourseProps }[] =>
   guideViews(currentGuide()).flatMap(({ club, courses }) =>
-    courses.map((course) => ({ params: { language: languageParam(club), course: course.course.id }, props: { club, course } })));
+    courses.map((course) => ({
+      params: { language: languageParam(club), course: course.course.id },
+      props: { club, course },
+    })),
+  );
 
 /** Every hole in every language. */
-export const holePaths = (): { params: { language: string | undefined; course: string; hole: string }; props: HoleProps }[] =>
+export const holePaths = (): {
+  params: { language: string | undefined; course: string; hole: string };
+  props: HoleProps;
+}[] =>
   coursePaths().flatMap(({ params, props }) =>
-    props.course.holes.map((measured) => ({ params: { ...params, hole: `${measured.hole.number}` }, props: { ...props, measured } })));
+    props.course.holes.map((measured) => ({
+      params: { ...params, hole: `${measured.hole.number}` },
+      props: { ...props, measured },
+    })),
+  );
 
 /** Every hole once, for what is the same in every language: pictures. */
 export const heightsPaths = (): { params: { course: string; hole: string }; props: Omit<HoleProps, "club"> }[] =>
   currentGuide().courses.flatMap((course) =>
-    course.ground ? course.holes.map((measured) => ({ params: { course: course.course.id, hole: `${measured.hole.number}` }, props: { course, measured } })) : []);
+    course.ground
+      ? course.holes.map((measured) => ({
+          params: { course: course.course.id, hole: `${measured.hole.number}` },
+          props: { course, measured },
+        }))
+      : [],
+  );

@@ -2,7 +2,14 @@
 import { createHash } from "node:crypto";
 import { readFile, readdir, writeFile } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
-import { EDITION_FILE, isStamped, stampedWith, UNSTAMPED, type Edition, type EditionFile } from "../../contract/edition.ts";
+import {
+  EDITION_FILE,
+  isStamped,
+  stampedWith,
+  UNSTAMPED,
+  type Edition,
+  type EditionFile,
+} from "../../contract/edition.ts";
 
 /** Bundled beside the pages; the browser keeps it by itself. */
 export const WORKER_FILE = "sw.js";
@@ -27,7 +34,10 @@ export async function writeEdition(folder: string): Promise<Edition> {
   for (const path of paths) {
     const content = await readFile(join(folder, path));
     const text = path.endsWith(".html") ? content.toString("utf8") : undefined;
-    const unnamed = text === undefined || !isStamped(text) ? content : Buffer.from(stampedWith(text, UNSTAMPED.edition, UNSTAMPED.bytes));
+    const unnamed =
+      text === undefined || !isStamped(text)
+        ? content
+        : Buffer.from(stampedWith(text, UNSTAMPED.edition, UNSTAMPED.bytes));
     const hash = sha256(unnamed);
     all.update(`${path}\0${hash}\n`);
     bytes += unnamed.length;

@@ -81,7 +81,8 @@ export default function marram(): AstroIntegration {
         setCurrentGuide(guide);
       },
       "astro:server:setup"({ server }) {
-        // Files that were there when the server started are watched one by one; a new one counts as a change of the club.
+        // Files that were there when the server started are watched one by one; a new one counts as a change of the
+        // club.
         server.watcher.add(content);
         const changed = (path: string): void => {
           if (path.startsWith(content)) server.watcher.emit("change", join(content, "club.yaml"));
@@ -93,13 +94,21 @@ export default function marram(): AstroIntegration {
         const folder = fileURLToPath(dir);
         const expected = pagePaths(currentGuide());
         const faults = pageFaults(expected, await builtPages(folder));
-        if (faults.length > 0) throw new Error(`The guide must have ${expected.length} pages, and they did not come out so.\n${faults.join("\n")}`);
+        if (faults.length > 0)
+          throw new Error(
+            `The guide must have ${expected.length} pages, and they did not come out so.\n${faults.join("\n")}`,
+          );
         if (site !== undefined) await writeSitemap(folder, site, base, expected);
         await bundleWorker(folder);
         await writeLicences(folder, shipped);
         await writeEdition(folder);
         await sweepCache();
-        await writeRecord(folder, { madeBy: "Marram", base, pages: expected.length, languages: currentGuide().club.languages });
+        await writeRecord(folder, {
+          madeBy: "Marram",
+          base,
+          pages: expected.length,
+          languages: currentGuide().club.languages,
+        });
         logger.info(`${expected.length} pages, as many as the guide must have.`);
       },
     },

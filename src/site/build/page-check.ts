@@ -7,7 +7,9 @@ export async function builtPages(folder: string): Promise<string[]> {
   return names
     .map((name) => name.replaceAll("\\", "/"))
     .filter((name) => name.endsWith(".html"))
-    .map((name) => (name === "index.html" ? "" : name.endsWith("/index.html") ? name.slice(0, -"index.html".length) : name))
+    .map((name) =>
+      name === "index.html" ? "" : name.endsWith("/index.html") ? name.slice(0, -"index.html".length) : name,
+    )
     .sort();
 }
 
@@ -16,6 +18,8 @@ export function pageFaults(expected: readonly string[], built: readonly string[]
   const shown = (path: string): string => (path === "" ? "the cover (index.html)" : path);
   const missing = expected.filter((path) => !built.includes(path)).map((path) => `Page ${shown(path)} is missing.`);
   const known = new Set([...expected, "404.html"]);
-  const strange = built.filter((path) => !known.has(path)).map((path) => `Page ${shown(path)} is not one of the guide's (see pagePaths in src/site/addresses/routes.ts).`);
+  const strange = built
+    .filter((path) => !known.has(path))
+    .map((path) => `Page ${shown(path)} is not one of the guide's (see pagePaths in src/site/addresses/routes.ts).`);
   return [...missing, ...strange];
 }

@@ -20,7 +20,12 @@ export const robotsTxt = (sitemap: string): string => `User-agent: *\nAllow: /\n
  * @param base path it is served from, a slash at each end
  * @param pages paths from the guide's root
  */
-export async function writeSitemap(folder: string, site: string, base: string, pages: readonly string[]): Promise<void> {
+export async function writeSitemap(
+  folder: string,
+  site: string,
+  base: string,
+  pages: readonly string[],
+): Promise<void> {
   const full = (path: string): string => new URL(`${base}${path}`, site).href;
   await writeFile(join(folder, "sitemap.xml"), sitemapXml(pages.map(full)));
   await writeFile(join(folder, "robots.txt"), robotsTxt(full("sitemap.xml")));

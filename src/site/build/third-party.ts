@@ -22,11 +22,14 @@ interface Manifest {
   readonly dependencies?: Readonly<Record<string, string>>;
 }
 
-const manifestOf = (folder: string): Manifest => JSON.parse(readFileSync(join(folder, "package.json"), "utf8")) as Manifest;
+const manifestOf = (folder: string): Manifest =>
+  JSON.parse(readFileSync(join(folder, "package.json"), "utf8")) as Manifest;
 
 /** `…/node_modules/@fontsource/besley` of a file in it; undefined for our own. */
 export function packageFolder(file: string): string | undefined {
-  return /^(?:.*[\\/])?node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+(?=[\\/])/.exec(file.replace(/^\0/, "").split("?")[0]!)?.[0];
+  return /^(?:.*[\\/])?node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+(?=[\\/])/.exec(
+    file.replace(/^\0/, "").split("?")[0]!,
+  )?.[0];
 }
 
 /** Hears of every file that goes to the browser. */
@@ -78,14 +81,33 @@ const isNotice = (name: string): boolean => /^(?:licen[cs]e|copying|ofl|notice)(
 export function licenceNotices(folders: Iterable<string>): string {
   const parts = withInnards(folders)
     .map((folder) => ({ folder, manifest: manifestOf(folder) }))
-    .filter(({ manifest: { name, version } }, i, all) => all.findIndex((one) => one.manifest.name === name && one.manifest.version === version) === i)
+    .filter(
+      ({ manifest: { name, version } }, i, all) =>
+        all.findIndex((one) => one.manifest.name === name && one.manifest.version === version) === i,
+    )
     .sort((a, b) => (a.manifest.name < b.manifest.name ? -1 : 1))
     .map(({ folder, manifest: { name, version, license, homepage } }) => {
-      const texts = readdirSync(folder).filter(isNotice).sort().map((file) => readFileSync(join(folder, file), "utf8").replace(/\r\n?/g, "\n").trim());
-      return [`${name} ${version}${license === undefined ? "" : ` (${license})`}`, homepage, "", ...(texts.length > 0 ? texts : [`Licence: ${license ?? "not stated"}`])].filter((line) => line !== undefined).join("\n");
+      const texts = readdirSync(folder)
+        .filter(isNotice)
+        .sort()
+        .map((file) => readFileSync(join(folder, file), "utf8").replace(/\r\n?/g, "\n").trim());
+      return [
+        `${name} ${version}${license === undefined ? "" : ` (${license})`}`,
+        homepage,
+        "",
+        ...(texts.length > 0 ? texts : [`Licence: ${license ?? "not stated"}`]),
+      ]
+        .filter((line) => line !== undefined)
+        .join("\n");
     });
   const rule = `\n\n${"-".repeat(72)}\n\n`;
-  return ["This guide carries the following work of others, each under its own licence.\nWhere map data comes from others, the page about the figures names it under its sources.", ...parts].join(rule).concat("\n");
+  return [
+    "This guide carries the following work of others, each under its own licence.\nWhere map data comes from others, the page about the figures names it under its sources.",
+    ...parts,
+  ]
+    .join(rule)
+    .concat("\n");
 }
 
-export const writeLicences = (folder: string, packages: Iterable<string>): Promise<void> => writeFile(join(folder, LICENCES_FILE), licenceNotices(packages));
+export const writeLicences = (folder: string, packages: Iterable<string>): Promise<void> =>
+  writeFile(join(folder, LICENCES_FILE), licenceNotices(packages));

@@ -16,7 +16,8 @@ export const CACHE_VARIABLE = "MARRAM_CACHE";
 /** Beside the packages, which a fresh install clears too. @param root Marram's own folder. */
 export const cacheFolderOf = (root: string): string => join(root, "node_modules/.cache/marram");
 
-const folder = (): string => process.env[CACHE_VARIABLE] ?? cacheFolderOf(fileURLToPath(new URL("../../../", import.meta.url)));
+const folder = (): string =>
+  process.env[CACHE_VARIABLE] ?? cacheFolderOf(fileURLToPath(new URL("../../../", import.meta.url)));
 
 /** A key from all that a result depends on, its maker's version included. */
 export function cacheKey(...parts: readonly BinaryLike[]): string {
@@ -64,7 +65,9 @@ function tellUnusable(error: unknown): void {
   if (once[TOLD]) return;
   once[TOLD] = true;
   const code = error instanceof Error && "code" in error ? ` (${String(error.code)})` : "";
-  console.error(`Nothing can be kept between builds in ${folder()}${code}: this goes on without, and takes longer. Set ${CACHE_VARIABLE} to a folder that can be written.`);
+  console.error(
+    `Nothing can be kept between builds in ${folder()}${code}: this goes on without, and takes longer. Set ${CACHE_VARIABLE} to a folder that can be written.`,
+  );
 }
 
 /**
@@ -110,7 +113,10 @@ export function keepSync(key: string, bytes: Uint8Array): void {
 /** What was being written when its build was killed; no writing takes as long. */
 const isUnfinished = (name: string): boolean => name.includes(".");
 
-/** Removes what nobody has asked for in {@link KEPT_DAYS} days, and what was never finished. What cannot be removed stays. */
+/**
+ * Removes what nobody has asked for in {@link KEPT_DAYS} days, and what was never finished. What cannot be
+ * removed stays.
+ */
 export async function sweepCache(now = Date.now()): Promise<void> {
   const entries = await readdir(folder(), { recursive: true, withFileTypes: true }).catch(() => []);
   for (const entry of entries) {

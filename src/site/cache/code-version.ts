@@ -26,7 +26,8 @@ export function codeVersionOf(root: string): string {
     .map((entry) => join(entry.parentPath, entry.name))
     .sort();
   // The lock stands for every package.
-  for (const file of [...files, join(root, "package-lock.json")]) hash.update(file.slice(root.length)).update("\0").update(readFileSync(file)).update("\0");
+  for (const file of [...files, join(root, "package-lock.json")])
+    hash.update(file.slice(root.length)).update("\0").update(readFileSync(file)).update("\0");
   return hash.digest("hex");
 }
 

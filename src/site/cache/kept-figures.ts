@@ -17,5 +17,12 @@ export const keptGreenLie = (hole: MeasuredHole, tee: TeeFigures, grid: HeightGr
   kept("green-lie", [withoutNames(hole), tee.tee.id, grid], () => greenLie(withoutNames(hole), tee, grid));
 
 /** As landingAt. */
-export const keptLanding = (hole: MeasuredHole, tee: TeeFigures, driveMetres: number, grid: HeightGrid | undefined): ReturnType<typeof landingAt> =>
-  kept("landing", [withoutNames(hole), tee.tee.id, driveMetres, grid], () => landingAt(withoutNames(hole), tee, driveMetres, grid));
+export const keptLanding = (
+  hole: MeasuredHole,
+  tee: TeeFigures,
+  driveMetres: number,
+  grid: HeightGrid | undefined,
+): ReturnType<typeof landingAt> =>
+  kept("landing", [withoutNames(hole), tee.tee.id, driveMetres, grid], () =>
+    landingAt(withoutNames(hole), tee, driveMetres, grid),
+  );

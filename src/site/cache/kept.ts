@@ -38,7 +38,11 @@ function unpacked<T>(bytes: Uint8Array): { readonly value: T } | undefined {
 }
 
 /** As {@link kept}, for a picture's bytes. */
-export async function keptPicture(name: string, inputs: readonly unknown[], make: () => Promise<Uint8Array<ArrayBuffer>>): Promise<Uint8Array<ArrayBuffer>> {
+export async function keptPicture(
+  name: string,
+  inputs: readonly unknown[],
+  make: () => Promise<Uint8Array<ArrayBuffer>>,
+): Promise<Uint8Array<ArrayBuffer>> {
   const version = codeVersion();
   if (version === undefined) return make();
   const key = cacheKey(version, name, ...inputs.map(fingerprint));
@@ -98,7 +102,18 @@ export function drawnHole(hole: MeasuredHole): MeasuredHole {
       notices: [],
       translations: {},
     },
-    course: { ...told(hole.course), description: "", holes: [], features: [], sources: [], credits: [], brought: [], silence: [], notices: [], translations: {} },
+    course: {
+      ...told(hole.course),
+      description: "",
+      holes: [],
+      features: [],
+      sources: [],
+      credits: [],
+      brought: [],
+      silence: [],
+      notices: [],
+      translations: {},
+    },
   };
   bare.set(hole, found);
   return found;
@@ -115,7 +130,17 @@ const bareCourses = new WeakMap<MeasuredCourse, MeasuredCourse>();
 export function drawnCourse(course: MeasuredCourse): MeasuredCourse {
   const found = bareCourses.get(course) ?? {
     ...course,
-    course: { ...told(course.course), description: "", sources: [], credits: [], brought: [], silence: [], notices: [], holes: [], translations: {} },
+    course: {
+      ...told(course.course),
+      description: "",
+      sources: [],
+      credits: [],
+      brought: [],
+      silence: [],
+      notices: [],
+      holes: [],
+      translations: {},
+    },
     holes: course.holes.map(drawnHole),
   };
   bareCourses.set(course, found);

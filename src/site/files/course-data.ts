@@ -7,10 +7,15 @@ import type { MeasuredCourse } from "../../measure/types.ts";
 import { boundsOf, isDrawn, lonLat, mapFeature, positions, rounded } from "./map-features.ts";
 
 /** @param holePath the hole page's address relative to the course's data file */
-export function courseData(measured: MeasuredCourse, units: LengthUnit, holePath: (holeNumber: number) => string): CourseData {
+export function courseData(
+  measured: MeasuredCourse,
+  units: LengthUnit,
+  holePath: (holeNumber: number) => string,
+): CourseData {
   const { course, frame, holes } = measured;
   const own = holes.flatMap(({ hole, placed }) =>
-    [...placed.values()].filter(({ shared }) => !shared).map((feature) => ({ hole: hole.number, feature })));
+    [...placed.values()].filter(({ shared }) => !shared).map((feature) => ({ hole: hole.number, feature })),
+  );
   const drawn = own.filter(({ feature }) => isDrawn(feature));
   return {
     version: DATA_VERSION,

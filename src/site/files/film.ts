@@ -59,7 +59,11 @@ function makeHole(club: Club, course: MeasuredCourse, measured: MeasuredHole): H
       hole: measured.hole.number,
       origin: measured.frame.origin,
       track: trackOf(film.flight, HOLE_STEP_SECONDS),
-      chapters: film.chapters.map(({ kind, seconds }): FilmChapter => ({ kind, seconds: hundredths(seconds), title: words.chapters[kind] })),
+      chapters: film.chapters.map(({ kind, seconds }): FilmChapter => ({
+        kind,
+        seconds: hundredths(seconds),
+        title: words.chapters[kind],
+      })),
       cues: film.cues.map((cue) => writtenCue(cue, otherLanguage(club, measured.hole, "tip"))),
     },
   };
@@ -79,21 +83,35 @@ function makeRound(club: Club, course: MeasuredCourse): RoundFlyover {
   const openings = course.holes.map((measured) => {
     const { number, name, par } = measured.hole;
     const length = formatLength(shownTee(measured, undefined).lengthMetres, club.units, words.tell.units).text;
-    return words.film.holeBegins({ hole: number, name, par: par.men === par.women ? par.men : `${par.men}/${par.women}`, length });
+    return words.film.holeBegins({
+      hole: number,
+      name,
+      par: par.men === par.women ? par.men : `${par.men}/${par.women}`,
+      length,
+    });
   });
   const texts = course.holes.map((measured, i) => `${openings[i]!}\n${tipText(club, measured)}`);
-  const tour = tourOf(course.holes.map((measured, i) => filmed(course, measured, texts[i]!).flight), groundOf(course.ground));
+  const tour = tourOf(
+    course.holes.map((measured, i) => filmed(course, measured, texts[i]!).flight),
+    groundOf(course.ground),
+  );
   const starts = course.holes.map((_, i) => tour.parts.find(({ hole }) => hole === i)!.startSeconds);
   return {
     data: {
       version: FILM_VERSION,
       origin: course.frame.origin,
       track: trackOf(tour, TOUR_STEP_SECONDS),
-      chapters: course.holes.map(({ hole }, i): FilmChapter => ({ kind: "hole", seconds: hundredths(starts[i]!), title: words.holeTitle({ hole: hole.number, name: hole.name }) })),
+      chapters: course.holes.map(({ hole }, i): FilmChapter => ({
+        kind: "hole",
+        seconds: hundredths(starts[i]!),
+        title: words.holeTitle({ hole: hole.number, name: hole.name }),
+      })),
       cues: course.holes.flatMap(({ hole }, i) => {
         // A line of the text is a caption of its own, so the opening's are the first.
         const opening = cuesOf(openings[i]!).length;
-        return cuesOf(texts[i]!, starts[i]! + LEAD_SECONDS).map((cue, n) => writtenCue(cue, n < opening ? undefined : otherLanguage(club, hole, "tip")));
+        return cuesOf(texts[i]!, starts[i]! + LEAD_SECONDS).map((cue, n) =>
+          writtenCue(cue, n < opening ? undefined : otherLanguage(club, hole, "tip")),
+        );
       }),
     },
   };

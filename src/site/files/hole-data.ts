@@ -15,7 +15,9 @@ export function holeData(measured: MeasuredHole, units: LengthUnit): HoleData {
   const { course, hole, frame } = measured;
   const longest = measured.tees[0];
   if (longest === undefined) {
-    throw new RangeError(`Hole ${hole.number} has no tee set on its card: add one under "card" and its marker under "features".`);
+    throw new RangeError(
+      `Hole ${hole.number} has no tee set on its card: add one under "card" and its marker under "features".`,
+    );
   }
   const own = [...measured.placed.values()].filter(({ shared }) => !shared).map(({ feature }) => feature);
   return {
@@ -30,7 +32,10 @@ export function holeData(measured: MeasuredHole, units: LengthUnit): HoleData {
     courseBounds: boundsOf(course.holes.flatMap(({ features }) => features)),
     corridorMetres: measured.corridorMetres,
     drawn: positions(drawnLine(measured.placed, hole), frame),
-    features: { type: "FeatureCollection", features: [...measured.placed.values()].filter(isDrawn).map((placed) => mapFeature(placed, "hole")) },
+    features: {
+      type: "FeatureCollection",
+      features: [...measured.placed.values()].filter(isDrawn).map((placed) => mapFeature(placed, "hole")),
+    },
     tees: measured.tees.map((tee) => teeData(tee, measured)),
   };
 }
@@ -69,4 +74,6 @@ const carryData = (
   carried: Carried | undefined,
   place: (point: Point, metres: number) => MeasuredPlace,
 ): Pick<HazardData, "carry" | "toGreen"> =>
-  carried ? { carry: place(carried.point, carried.metres), ...(carried.to === "green" && { toGreen: true as const }) } : {};
+  carried
+    ? { carry: place(carried.point, carried.metres), ...(carried.to === "green" && { toGreen: true as const }) }
+    : {};

@@ -8,9 +8,14 @@ import type { Point, Position } from "../../geo/position.ts";
 import { positionsOf } from "../../measure/place.ts";
 import type { PlacedFeature } from "../../measure/types.ts";
 
-export const isDrawn = ({ feature: { kind } }: PlacedFeature): boolean => kind !== "line-of-play" && kind !== "tee-marker";
+export const isDrawn = ({ feature: { kind } }: PlacedFeature): boolean =>
+  kind !== "line-of-play" && kind !== "tee-marker";
 
-export function mapFeature({ feature, cover, shared }: PlacedFeature, data: "hole" | "course", hole?: number): GeoFeature<Feature["geometry"], MapFeatureProperties> {
+export function mapFeature(
+  { feature, cover, shared }: PlacedFeature,
+  data: "hole" | "course",
+  hole?: number,
+): GeoFeature<Feature["geometry"], MapFeatureProperties> {
   const { id, kind, name, widthMetres, tags } = feature;
   const landmark = tags["man_made"];
   return {
@@ -35,12 +40,18 @@ function flat(geometry: Feature["geometry"]): Feature["geometry"] {
   const one = ([longitude, latitude]: GeoPosition): GeoPosition => [rounded(longitude!, 7), rounded(latitude!, 7)];
   const many = (line: readonly GeoPosition[]): GeoPosition[] => line.map(one);
   switch (geometry.type) {
-    case "Point": return { type: "Point", coordinates: one(geometry.coordinates) };
-    case "MultiPoint": return { type: "MultiPoint", coordinates: many(geometry.coordinates) };
-    case "LineString": return { type: "LineString", coordinates: many(geometry.coordinates) };
-    case "MultiLineString": return { type: "MultiLineString", coordinates: geometry.coordinates.map(many) };
-    case "Polygon": return { type: "Polygon", coordinates: geometry.coordinates.map(many) };
-    case "MultiPolygon": return { type: "MultiPolygon", coordinates: geometry.coordinates.map((area) => area.map(many)) };
+    case "Point":
+      return { type: "Point", coordinates: one(geometry.coordinates) };
+    case "MultiPoint":
+      return { type: "MultiPoint", coordinates: many(geometry.coordinates) };
+    case "LineString":
+      return { type: "LineString", coordinates: many(geometry.coordinates) };
+    case "MultiLineString":
+      return { type: "MultiLineString", coordinates: geometry.coordinates.map(many) };
+    case "Polygon":
+      return { type: "Polygon", coordinates: geometry.coordinates.map(many) };
+    case "MultiPolygon":
+      return { type: "MultiPolygon", coordinates: geometry.coordinates.map((area) => area.map(many)) };
   }
 }
 
@@ -57,7 +68,8 @@ export function boundsOf(features: readonly Feature[]): Bounds {
   return [rounded(west, 7), rounded(south, 7), rounded(east, 7), rounded(north, 7)];
 }
 
-export const positions = (points: readonly Point[], frame: Frame): LonLat[] => points.map((point) => lonLat(frame.toPosition(point)));
+export const positions = (points: readonly Point[], frame: Frame): LonLat[] =>
+  points.map((point) => lonLat(frame.toPosition(point)));
 
 export const lonLat = ([longitude, latitude]: Position): LonLat => [rounded(longitude, 7), rounded(latitude, 7)];
 

@@ -38,7 +38,10 @@ export async function courseTiles({ course, ground, frame }: MeasuredCourse, fol
 }
 
 /** The largest box of longitude and latitude within a height grid. */
-export function groundBounds({ westMetres, northMetres, columns, rows, stepMetres }: HeightGrid, { toPosition }: Frame): Bounds {
+export function groundBounds(
+  { westMetres, northMetres, columns, rows, stepMetres }: HeightGrid,
+  { toPosition }: Frame,
+): Bounds {
   const [eastMetres, southMetres] = [westMetres + (columns - 1) * stepMetres, northMetres - (rows - 1) * stepMetres];
   const [northWest, northEast, southWest, southEast] = [
     toPosition([westMetres, northMetres]),

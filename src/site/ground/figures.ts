@@ -49,7 +49,10 @@ export interface Sight {
   /** Share of the green that is seen from the tee, 0 to 1. */
   readonly greenShare: number | undefined;
   readonly flag: boolean | undefined;
-  /** Of the drive's landing ground: whether it is seen from the tee, and whether the middle of the green is seen from there. */
+  /**
+   * Of the drive's landing ground: whether it is seen from the tee, and whether the middle of the green is
+   * seen from there.
+   */
   readonly landing: boolean | undefined;
   readonly greenFromLanding: boolean | undefined;
 }
@@ -87,7 +90,9 @@ const heights = new WeakMap<MeasuredCourse, { readonly metres: number | undefine
 export function courseHeight(course: MeasuredCourse): number | undefined {
   const known = heights.get(course);
   if (known) return known.metres;
-  const all = course.ground ? course.holes.flatMap(({ tees }) => tees.flatMap(({ marker }) => heightAt(course.ground!, marker) ?? [])) : [];
+  const all = course.ground
+    ? course.holes.flatMap(({ tees }) => tees.flatMap(({ marker }) => heightAt(course.ground!, marker) ?? []))
+    : [];
   const metres = all.length === 0 ? undefined : all.reduce((sum, height) => sum + height, 0) / all.length;
   heights.set(course, { metres });
   return metres;
@@ -125,7 +130,12 @@ export function holeGround(course: MeasuredCourse, hole: MeasuredHole, firstTee:
   };
 }
 
-function teeGround(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid | undefined, day: DayConditions | undefined): TeeGround {
+function teeGround(
+  hole: MeasuredHole,
+  tee: TeeFigures,
+  grid: HeightGrid | undefined,
+  day: DayConditions | undefined,
+): TeeGround {
   const player = playerOfTee(hole.course, tee.tee);
   const driveMetres = reachedInOne(hole) || player.driveMetres >= tee.lengthMetres ? undefined : player.driveMetres;
   return {
@@ -133,11 +143,21 @@ function teeGround(hole: MeasuredHole, tee: TeeFigures, grid: HeightGrid | undef
     player,
     driveMetres,
     rise: grid && riseStory(profileAlong(grid, tee.line, 4)),
-    plays: grid && day ? pageShots(hole, tee, grid, player.driveMetres).map((shot) => ({ shot, effective: answered(shot, day) })) : [],
+    plays:
+      grid && day
+        ? pageShots(hole, tee, grid, player.driveMetres).map((shot) => ({ shot, effective: answered(shot, day) }))
+        : [],
     corners: cornerLines(hole, tee, grid)
-      .filter(({ obstacles, outOfBounds, savesMetres }) => obstacles.length > 0 || outOfBounds.length > 0 || savesMetres >= LEAST_SAVING_METRES)
+      .filter(
+        ({ obstacles, outOfBounds, savesMetres }) =>
+          obstacles.length > 0 || outOfBounds.length > 0 || savesMetres >= LEAST_SAVING_METRES,
+      )
       .map((line) => cornerOf(tee, line, grid, day)),
-    sight: grid && kept("sight", [withoutNames(hole), tee.tee.id, grid, driveMetres], () => sightOf(withoutNames(hole), tee, grid, driveMetres)),
+    sight:
+      grid &&
+      kept("sight", [withoutNames(hole), tee.tee.id, grid, driveMetres], () =>
+        sightOf(withoutNames(hole), tee, grid, driveMetres),
+      ),
   };
 }
 
@@ -146,16 +166,39 @@ function answered(shot: Shot, day: DayConditions): EffectiveLength | undefined {
   return answer.ok ? answer : undefined;
 }
 
-/** The shot that clears an obstacle of a corner line: to its far edge, at the height of its top or of the ground past it. */
-function overObstacle({ toMetres, topMetres, id }: Obstacle, tee: TeeFigures, bearing: number, grid: HeightGrid): Shot | undefined {
+/**
+ * The shot that clears an obstacle of a corner line: to its far edge, at the height of its top or of the
+ * ground past it.
+ */
+function overObstacle(
+  { toMetres, topMetres, id }: Obstacle,
+  tee: TeeFigures,
+  bearing: number,
+  grid: HeightGrid,
+): Shot | undefined {
   const past = risePast(grid, tee.marker, bearing, toMetres);
   if (topMetres === undefined || past === undefined) return undefined;
-  return { purpose: "carry", feature: id, driveMetres: 0, distanceMetres: toMetres, riseMetres: Math.max(topMetres, past), bearingDegrees: bearing };
+  return {
+    purpose: "carry",
+    feature: id,
+    driveMetres: 0,
+    distanceMetres: toMetres,
+    riseMetres: Math.max(topMetres, past),
+    bearingDegrees: bearing,
+  };
 }
 
-function cornerOf(tee: TeeFigures, line: CornerLine, grid: HeightGrid | undefined, day: DayConditions | undefined): Corner {
+function cornerOf(
+  tee: TeeFigures,
+  line: CornerLine,
+  grid: HeightGrid | undefined,
+  day: DayConditions | undefined,
+): Corner {
   const bearing = bearingDegrees(directionTo(tee.marker, line.target));
-  let hardest = line.obstacles.reduce<Obstacle | undefined>((best, one) => (best && best.toMetres >= one.toMetres ? best : one), undefined);
+  let hardest = line.obstacles.reduce<Obstacle | undefined>(
+    (best, one) => (best && best.toMetres >= one.toMetres ? best : one),
+    undefined,
+  );
   let clearing: PlaysRow | undefined;
   // Over a boundary the line is a risk, not a shot to work out.
   for (const obstacle of line.outOfBounds.length > 0 ? [] : line.obstacles) {

@@ -13,7 +13,11 @@ export function featureInSentence(hole: MeasuredHole, id: string, words: Words):
   return named(hole, id, words.kindsInSentence) ?? words.unnamedHazardInSentence;
 }
 
-function named(hole: MeasuredHole, id: string, kinds: Readonly<Partial<Record<FeatureKind, string>>>): string | undefined {
+function named(
+  hole: MeasuredHole,
+  id: string,
+  kinds: Readonly<Partial<Record<FeatureKind, string>>>,
+): string | undefined {
   const feature = hole.placed.get(id)?.feature;
   return feature?.name ?? (feature && kinds[feature.kind]);
 }

@@ -5,7 +5,8 @@ import { REFERENCE_PLAYERS, teeSetFor, type ReferencePlayer } from "../../measur
 /** Where several play from a tee set, the earlier speaks for more golfers. */
 const ORDER = ["bogey-men", "bogey-women", "scratch-men", "scratch-women"] as const;
 
-const playerOf = (id: (typeof ORDER)[number]): ReferencePlayer => REFERENCE_PLAYERS.find((player) => player.id === id)!;
+const playerOf = (id: (typeof ORDER)[number]): ReferencePlayer =>
+  REFERENCE_PLAYERS.find((player) => player.id === id)!;
 
 /**
  * The reference player of a tee set: one who would use it; where none would, the bogey

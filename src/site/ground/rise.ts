@@ -36,13 +36,16 @@ const RIPPLE_METRES = 1;
  * @returns undefined where the height at either end is unknown
  */
 export function riseStory(profile: readonly ProfilePoint[]): RiseStory | undefined {
-  const known = profile.flatMap(({ stationMetres, heightMetres }) => (heightMetres === undefined ? [] : [{ station: stationMetres, height: heightMetres }]));
+  const known = profile.flatMap(({ stationMetres, heightMetres }) =>
+    heightMetres === undefined ? [] : [{ station: stationMetres, height: heightMetres }],
+  );
   const [first, last] = [profile[0], profile[profile.length - 1]];
   if (first?.heightMetres === undefined || last?.heightMetres === undefined) return undefined;
   const riseMetres = last.heightMetres - first.heightMetres;
   const climb = climbOf(profile, RIPPLE_METRES);
   const story = { riseMetres, upMetres: climb.upMetres, downMetres: climb.downMetres };
-  if (Math.abs(riseMetres) < LEVEL_RISE_METRES || climb.upMetres + climb.downMetres > ROLLING * Math.abs(riseMetres)) return { ...story, most: undefined };
+  if (Math.abs(riseMetres) < LEVEL_RISE_METRES || climb.upMetres + climb.downMetres > ROLLING * Math.abs(riseMetres))
+    return { ...story, most: undefined };
   const length = last.stationMetres - first.stationMetres;
   const sign = Math.sign(riseMetres);
   let best: { from: number; to: number } | undefined;
@@ -56,7 +59,8 @@ export function riseStory(profile: readonly ProfilePoint[]): RiseStory | undefin
     }
   }
   if (!best || best.to - best.from > SHORT * length) return { ...story, most: { where: "evenly" } };
-  if (length - best.to <= NEAR_END * length) return { ...story, most: { where: "last", lengthMetres: length - best.from } };
+  if (length - best.to <= NEAR_END * length)
+    return { ...story, most: { where: "last", lengthMetres: length - best.from } };
   if (best.from <= NEAR_END * length) return { ...story, most: { where: "first", lengthMetres: best.to } };
   return { ...story, most: { where: "between", fromMetres: best.from, toMetres: best.to } };
 }

@@ -28,19 +28,26 @@ const NO_GREEN_SHARE = 0.02;
 
 /** A length to the nearest five of its unit, for "the last 60 yards". */
 export function roundLength(metres: number, unit: LengthUnit, words: Words): string {
-  return formatLength(fromUnit(Math.max(5, Math.round(inUnit(metres, unit) / 5) * 5), unit), unit, words.tell.units).text;
+  return formatLength(fromUnit(Math.max(5, Math.round(inUnit(metres, unit) / 5) * 5), unit), unit, words.tell.units)
+    .text;
 }
 
 export const lengthText = (metres: number, unit: LengthUnit, words: Words, rounding?: Rounding): string =>
   formatLength(metres, unit, words.tell.units, rounding).text;
-export const heightText = (metres: number, unit: LengthUnit, words: Words): string => formatHeight(metres, unit, words.tell.units).text;
+export const heightText = (metres: number, unit: LengthUnit, words: Words): string =>
+  formatHeight(metres, unit, words.tell.units).text;
 
 /**
  * "Goes up 43 ft from tee to green, most of it between 290 and 340 yd from the tee."
  *
  * @param inOne the green is reached from the tee: the ground between is flown over, its ups and downs are nobody's
  */
-export function riseSentence({ riseMetres, most, upMetres, downMetres }: RiseStory, unit: LengthUnit, words: Words, inOne = false): string {
+export function riseSentence(
+  { riseMetres, most, upMetres, downMetres }: RiseStory,
+  unit: LengthUnit,
+  words: Words,
+  inOne = false,
+): string {
   const say = words.ground.rise;
   const height = heightText(riseMetres, unit, words);
   const level = Math.abs(riseMetres) < 1;
@@ -49,16 +56,27 @@ export function riseSentence({ riseMetres, most, upMetres, downMetres }: RiseSto
   else if (most?.where === "first") parts.push(say.mostFirst({ length: roundLength(most.lengthMetres, unit, words) }));
   else if (most?.where === "last") parts.push(say.mostLast({ length: roundLength(most.lengthMetres, unit, words) }));
   else if (most?.where === "between") {
-    parts.push(say.mostBetween({ from: roundLength(most.fromMetres, unit, words), to: roundLength(most.toMetres, unit, words) }));
+    parts.push(
+      say.mostBetween({
+        from: roundLength(most.fromMetres, unit, words),
+        to: roundLength(most.toMetres, unit, words),
+      }),
+    );
   }
   // The rise itself is one of the two; the other is news.
   const news = riseMetres > 0 ? downMetres : upMetres;
-  if (news >= 2 && !inOne) parts.push(say.onTheWay({ up: heightText(upMetres, unit, words), down: heightText(downMetres, unit, words) }));
+  if (news >= 2 && !inOne)
+    parts.push(say.onTheWay({ up: heightText(upMetres, unit, words), down: heightText(downMetres, unit, words) }));
   return `${parts.join(", ")}.`;
 }
 
 /** What cannot be seen from the tee, and from where the drive ends; nothing where all is in view. */
-export function sightSentences(sight: Sight, driveMetres: number | undefined, unit: LengthUnit, words: Words): string[] {
+export function sightSentences(
+  sight: Sight,
+  driveMetres: number | undefined,
+  unit: LengthUnit,
+  words: Words,
+): string[] {
   const say = words.ground.sight;
   const sentences: string[] = [];
   const { greenShare, flag, landing, greenFromLanding } = sight;
@@ -74,7 +92,12 @@ export function sightSentences(sight: Sight, driveMetres: number | undefined, un
 }
 
 /** The section told: height against the tee at every hundred of the unit, and at the green. */
-export function sectionSentence(tee: TeeFigures, grid: HeightGrid, unit: LengthUnit, words: Words): string | undefined {
+export function sectionSentence(
+  tee: TeeFigures,
+  grid: HeightGrid,
+  unit: LengthUnit,
+  words: Words,
+): string | undefined {
   const say = words.ground.section;
   const start = heightAt(grid, tee.marker);
   if (start === undefined) return undefined;
@@ -84,7 +107,12 @@ export function sectionSentence(tee: TeeFigures, grid: HeightGrid, unit: LengthU
     const height = heightAt(grid, pointAt(tee.line, metres));
     if (height === undefined) return;
     const formatted = formatHeight(height - start, unit, words.tell.units);
-    const told = formatted.value === "0" ? say.level : height > start ? say.up({ height: formatted.text }) : say.down({ height: formatted.text });
+    const told =
+      formatted.value === "0"
+        ? say.level
+        : height > start
+          ? say.up({ height: formatted.text })
+          : say.down({ height: formatted.text });
     parts.push(say.at({ distance: lengthText(metres, unit, words), height: told }));
   };
   for (let value = step; fromUnit(value, unit) < tee.lengthMetres - 10; value += step) tell(fromUnit(value, unit));
@@ -95,28 +123,50 @@ export function sectionSentence(tee: TeeFigures, grid: HeightGrid, unit: LengthU
 const percent = (value: number): string => String(Math.round(Math.abs(value)));
 
 /** "uphill 4 %, falls left 2 %". */
-export function lieText({ awayPercent, rightPercent }: Pick<Lie, "awayPercent" | "rightPercent">, words: Words): string {
+export function lieText(
+  { awayPercent, rightPercent }: Pick<Lie, "awayPercent" | "rightPercent">,
+  words: Words,
+): string {
   const say = words.ground.landing;
   const parts: string[] = [];
-  if (Math.abs(awayPercent) >= LEVEL_LIE_PERCENT) parts.push((awayPercent > 0 ? say.uphill : say.downhill)({ percent: percent(awayPercent) }));
-  if (Math.abs(rightPercent) >= LEVEL_LIE_PERCENT) parts.push((rightPercent > 0 ? say.fallsLeft : say.fallsRight)({ percent: percent(rightPercent) }));
+  if (Math.abs(awayPercent) >= LEVEL_LIE_PERCENT)
+    parts.push((awayPercent > 0 ? say.uphill : say.downhill)({ percent: percent(awayPercent) }));
+  if (Math.abs(rightPercent) >= LEVEL_LIE_PERCENT)
+    parts.push((rightPercent > 0 ? say.fallsLeft : say.fallsRight)({ percent: percent(rightPercent) }));
   return parts.length === 0 ? say.level : parts.join(", ");
 }
 
 /** The green's slope in sentences: which way it rises, its low side, tiers, false front. */
-export function greenSentences(lie: GreenLie, approach: readonly [number, number], unit: LengthUnit, words: Words): string[] {
+export function greenSentences(
+  lie: GreenLie,
+  approach: readonly [number, number],
+  unit: LengthUnit,
+  words: Words,
+): string[] {
   const say = words.ground.green;
   const { awayPercent, rightPercent } = lie.met;
-  const sentences = [say.lies({
-    along: Math.abs(awayPercent) < LEVEL_TILT_PERCENT ? "level" : awayPercent > 0 ? "rises" : "falls",
-    across: Math.abs(rightPercent) < LEVEL_TILT_PERCENT ? "level" : rightPercent > 0 ? "right" : "left",
-  })];
+  const sentences = [
+    say.lies({
+      along: Math.abs(awayPercent) < LEVEL_TILT_PERCENT ? "level" : awayPercent > 0 ? "rises" : "falls",
+      across: Math.abs(rightPercent) < LEVEL_TILT_PERCENT ? "level" : rightPercent > 0 ? "right" : "left",
+    }),
+  ];
   if (lie.falseFront) {
-    sentences.push(say.falseFront({ depth: lengthText(lie.falseFront.depthMetres, unit, words), percent: percent(lie.falseFront.percent) }));
+    sentences.push(
+      say.falseFront({
+        depth: lengthText(lie.falseFront.depthMetres, unit, words),
+        percent: percent(lie.falseFront.percent),
+      }),
+    );
   }
   if (lie.tiers) {
-    const up: readonly [number, number] = [Math.sin((lie.tiers.upDegrees * Math.PI) / 180), Math.cos((lie.tiers.upDegrees * Math.PI) / 180)];
-    sentences.push(say.tiers({ step: heightText(lie.tiers.stepMetres, unit, words), upper: say.tierSides[sideOf(up, approach)] }));
+    const up: readonly [number, number] = [
+      Math.sin((lie.tiers.upDegrees * Math.PI) / 180),
+      Math.cos((lie.tiers.upDegrees * Math.PI) / 180),
+    ];
+    sentences.push(
+      say.tiers({ step: heightText(lie.tiers.stepMetres, unit, words), upper: say.tierSides[sideOf(up, approach)] }),
+    );
   }
   if (lie.below) sentences.push(say.below[lie.below.side]);
   return sentences;
@@ -138,16 +188,28 @@ export interface CornerText {
   readonly reach: readonly string[];
 }
 
-export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reachableFor }: Corner, unit: LengthUnit, words: Words): CornerText {
+export function cornerText(
+  hole: MeasuredHole,
+  { line, hardest, clearing, reachableFor }: Corner,
+  unit: LengthUnit,
+  words: Words,
+): CornerText {
   const say = words.ground.corner;
   const { side } = line.bend;
-  const last = line.obstacles.reduce<(typeof line.obstacles)[number] | undefined>((best, one) => (best && best.toMetres >= one.toMetres ? best : one), undefined);
+  const last = line.obstacles.reduce<(typeof line.obstacles)[number] | undefined>(
+    (best, one) => (best && best.toMetres >= one.toMetres ? best : one),
+    undefined,
+  );
   const saves = say.saves({ length: lengthText(line.savesMetres, unit, words) });
   const risks = line.outOfBounds.map((stay) => outOfBoundsSentence(stay, unit, words));
   if (!last) {
     return risks.length > 0
       ? { plain: [say.outOfBounds], beyond: [], reach: [...risks, say.outOfBoundsRule] }
-      : { plain: [`${say.nothing({ side, length: lengthText(line.lengthMetres, unit, words) })}.`, saves], beyond: [], reach: [] };
+      : {
+          plain: [`${say.nothing({ side, length: lengthText(line.lengthMetres, unit, words) })}.`, saves],
+          beyond: [],
+          reach: [],
+        };
   }
   const beyond: string[] = [];
   if (hardest && clearing?.effective) {
@@ -162,7 +224,8 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
     beyond.push(say.plays({ length: `${length} ${plusMinus(clearing.effective.plusMinusMetres, unit)}` }));
   }
   const straight = `${say.straight({ side, carry: lengthText(line.carryMetres, unit, words, "up"), what: featureInSentence(hole, last.id, words) })}.`;
-  if (risks.length > 0) return { plain: [say.outOfBounds], beyond: [], reach: [...risks, say.outOfBoundsRule, straight] };
+  if (risks.length > 0)
+    return { plain: [say.outOfBounds], beyond: [], reach: [...risks, say.outOfBoundsRule, straight] };
   return {
     plain: [straight, saves],
     beyond,
@@ -175,12 +238,18 @@ export function cornerText(hole: MeasuredHole, { line, hardest, clearing, reacha
   };
 }
 
-/** "Out over it at 150 yd, back over it at 191 yd": the first rounded down and the second up, as a reach and a carry are. */
+/**
+ * "Out over it at 150 yd, back over it at 191 yd": the first rounded down and the second up, as a reach and
+ * a carry are.
+ */
 function outOfBoundsSentence({ outMetres, backMetres }: OutOfBounds, unit: LengthUnit, words: Words): string {
   const say = words.ground.corner;
   const out = lengthText(outMetres, unit, words, "down");
-  return backMetres === undefined ? say.outAndNotBack({ out }) : say.outAndBack({ out, back: lengthText(backMetres, unit, words, "up") });
+  return backMetres === undefined
+    ? say.outAndNotBack({ out })
+    : say.outAndBack({ out, back: lengthText(backMetres, unit, words, "up") });
 }
 
 /** Never nothing: a spread that rounds away is still there. */
-export const plusMinus = (metres: number, unit: LengthUnit): string => `±${Math.max(1, Math.ceil(inUnit(metres, unit) - 0.05))}`;
+export const plusMinus = (metres: number, unit: LengthUnit): string =>
+  `±${Math.max(1, Math.ceil(inUnit(metres, unit) - 0.05))}`;

@@ -23,11 +23,23 @@ export function guideIn(guide: Guide, language: string): Guide {
 
 function translated(guide: Guide, language: string): Guide {
   const courses = guide.courses.map((measured) => courseIn(measured, language));
-  return { ...guide, club: clubIn(guide.club, courses.map(({ course }) => course), language), courses };
+  return {
+    ...guide,
+    club: clubIn(
+      guide.club,
+      courses.map(({ course }) => course),
+      language,
+    ),
+    courses,
+  };
 }
 
 /** Some texts replaced by their translation; which ones had none is told beside them. */
-function told<T extends Translatable, F extends keyof T & string>(original: T, said: { readonly [Field in F]?: T[Field] | undefined } | undefined, fields: readonly F[]): T {
+function told<T extends Translatable, F extends keyof T & string>(
+  original: T,
+  said: { readonly [Field in F]?: T[Field] | undefined } | undefined,
+  fields: readonly F[],
+): T {
   const texts = { ...original };
   const untranslated: string[] = [];
   for (const field of fields) {
@@ -57,8 +69,10 @@ function clubIn(club: Club, courses: readonly Course[], language: string): Club 
 /** The measured course and holes that a view shows, so that what is worked out from the ground is worked out once. */
 const originals = new WeakMap<object, object>();
 
-export const originalHole = (hole: MeasuredHole): MeasuredHole => (originals.get(hole) as MeasuredHole | undefined) ?? hole;
-export const originalCourse = (course: MeasuredCourse): MeasuredCourse => (originals.get(course) as MeasuredCourse | undefined) ?? course;
+export const originalHole = (hole: MeasuredHole): MeasuredHole =>
+  (originals.get(hole) as MeasuredHole | undefined) ?? hole;
+export const originalCourse = (course: MeasuredCourse): MeasuredCourse =>
+  (originals.get(course) as MeasuredCourse | undefined) ?? course;
 
 function courseIn(measured: MeasuredCourse, language: string): MeasuredCourse {
   const { course } = measured;
@@ -83,7 +97,13 @@ function courseIn(measured: MeasuredCourse, language: string): MeasuredCourse {
   return view;
 }
 
-function measuredHoleIn(measured: MeasuredHole, course: Course, hole: Hole, shared: Readonly<Record<string, string>>, language: string): MeasuredHole {
+function measuredHoleIn(
+  measured: MeasuredHole,
+  course: Course,
+  hole: Hole,
+  shared: Readonly<Record<string, string>>,
+  language: string,
+): MeasuredHole {
   const own = measured.hole.translations[language]?.features ?? {};
   const view: MeasuredHole = {
     ...measured,
@@ -99,7 +119,10 @@ function measuredHoleIn(measured: MeasuredHole, course: Course, hole: Hole, shar
 function holeIn(hole: Hole, language: string): Hole {
   const said = hole.translations[language];
   const tip: Tip = said?.tip ?? hole.tip;
-  const untranslated = [...(said?.tip || hole.tip.markdown === "" ? [] : ["tip"]), ...(hole.aim === undefined || said?.aim !== undefined ? [] : ["aim"])];
+  const untranslated = [
+    ...(said?.tip || hole.tip.markdown === "" ? [] : ["tip"]),
+    ...(hole.aim === undefined || said?.aim !== undefined ? [] : ["aim"]),
+  ];
   return {
     ...hole,
     untranslated,
@@ -125,7 +148,10 @@ const renamed = (feature: Feature, names: Names): Feature => {
 const named = (features: readonly Feature[], names: Names): readonly Feature[] =>
   Object.keys(names).length === 0 ? features : features.map((feature) => renamed(feature, names));
 
-const placedWith = (placed: ReadonlyMap<string, PlacedFeature>, namesOf: (placed: PlacedFeature) => Names): ReadonlyMap<string, PlacedFeature> =>
+const placedWith = (
+  placed: ReadonlyMap<string, PlacedFeature>,
+  namesOf: (placed: PlacedFeature) => Names,
+): ReadonlyMap<string, PlacedFeature> =>
   new Map([...placed].map(([id, one]) => [id, { ...one, feature: renamed(one.feature, namesOf(one)) }]));
 
 /** The language a text stands in where that is not the page's, for its `lang`; undefined where it is. */

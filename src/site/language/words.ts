@@ -9,7 +9,10 @@ export type { Words } from "../../words/words.ts";
 /** Tags of the languages there are words in. */
 export const LANGUAGES: readonly string[] = GUIDE_LANGUAGES;
 
-/** The bundler gives pages their own copy of this module, which lies elsewhere than the catalogues: they are read by the copy that starts the build. */
+/**
+ * The bundler gives pages their own copy of this module, which lies elsewhere than the catalogues: they are
+ * read by the copy that starts the build.
+ */
 const KEY = Symbol.for("marram.words");
 
 type Holder = { [KEY]?: CompiledWords | undefined };
@@ -17,7 +20,8 @@ type Holder = { [KEY]?: CompiledWords | undefined };
 const holder = globalThis as Holder;
 
 /** @throws Error with a line for each fault of a catalogue */
-export const readWords = (): CompiledWords => (holder[KEY] = loadWords(fileURLToPath(new URL("../../../", import.meta.url))));
+export const readWords = (): CompiledWords =>
+  (holder[KEY] = loadWords(fileURLToPath(new URL("../../../", import.meta.url))));
 
 const spoken = new WeakMap<CompiledWords, Map<string, Words>>();
 

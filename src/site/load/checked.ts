@@ -27,7 +27,9 @@ export async function loadChecked(folder: string, date = today()): Promise<Check
   const { guide } = loaded;
   if (!guide) return { ...loaded, silenced: [] };
   const pages = new Set(pagePaths(guide));
-  const heard = guide.courses.map((measured) => runChecks({ club: guide.club, measured, photos: loaded.photos.get(measured.course.id), pages, today: date }));
+  const heard = guide.courses.map((measured) =>
+    runChecks({ club: guide.club, measured, photos: loaded.photos.get(measured.course.id), pages, today: date }),
+  );
   const diagnostics = inReadingOrder([...loaded.diagnostics, ...heard.flatMap((one) => one.diagnostics)]);
   const failed = diagnostics.some(({ severity }) => severity === "error");
   return { ...loaded, guide: failed ? undefined : guide, diagnostics, silenced: heard.flatMap((one) => one.silenced) };

@@ -34,7 +34,9 @@ export const loadedGuide = (): Guide | undefined => holder[KEY];
 export function currentGuide(): Guide {
   const guide = holder[KEY];
   if (!guide) {
-    throw new Error("No guide is loaded. Pages are built with `npm run build` or `npx astro build`, whose configuration (astro.config.mjs) uses the integration that reads the content.");
+    throw new Error(
+      "No guide is loaded. Pages are built with `npm run build` or `npx astro build`, whose configuration (astro.config.mjs) uses the integration that reads the content.",
+    );
   }
   return guide;
 }

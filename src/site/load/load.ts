@@ -63,7 +63,8 @@ export async function loadGuide(folder: string): Promise<Loaded> {
 }
 
 /** Figures are asked of the ground in every language the tip is written in. */
-const tipDiagnostics = (hole: MeasuredHole, units: LengthUnit): readonly Diagnostic[] => everyTip(hole.hole).flatMap((tip) => checkTip(hole, units, tip));
+const tipDiagnostics = (hole: MeasuredHole, units: LengthUnit): readonly Diagnostic[] =>
+  everyTip(hole.hole).flatMap((tip) => checkTip(hole, units, tip));
 
 async function photoFaults(course: Course, contentFolder: string): Promise<Diagnostic[]> {
   try {
@@ -78,13 +79,22 @@ async function photoFaults(course: Course, contentFolder: string): Promise<Diagn
 /** Features of golf stand on the ground; the sea and the road beyond may leave it. */
 const GROUNDED = new Set(["line-of-play", "tee-marker", "green"]);
 
-async function groundOf(course: Course, contentFolder: string, place: Place): Promise<{ grid: HeightGrid | undefined; diagnostics: readonly Diagnostic[] }> {
+async function groundOf(
+  course: Course,
+  contentFolder: string,
+  place: Place,
+): Promise<{ grid: HeightGrid | undefined; diagnostics: readonly Diagnostic[] }> {
   if (!course.ground) return { grid: undefined, diagnostics: [] };
   const frame = frameOf(course);
   const features = course.holes.flatMap((hole) => hole.features);
   const points = features.flatMap((feature) => positionsOf(feature)).map((position) => frame.toPlane(position));
   const bounds = points.reduce(
-    (box, [x, y]) => ({ west: Math.min(box.west, x), south: Math.min(box.south, y), east: Math.max(box.east, x), north: Math.max(box.north, y) }),
+    (box, [x, y]) => ({
+      west: Math.min(box.west, x),
+      south: Math.min(box.south, y),
+      east: Math.max(box.east, x),
+      north: Math.max(box.north, y),
+    }),
     { west: Infinity, south: Infinity, east: -Infinity, north: -Infinity },
   );
   const { file, crs } = course.ground;
@@ -96,15 +106,28 @@ async function groundOf(course: Course, contentFolder: string, place: Place): Pr
       crs,
       positions: features.filter(({ kind }) => GROUNDED.has(kind)).flatMap((feature) => positionsOf(feature)),
     });
-    return { grid, diagnostics: notes.map((note) => ({ ...place, severity: "note", rule: "heights", message: `${file}: ${note}` })) };
+    return {
+      grid,
+      diagnostics: notes.map((note) => ({ ...place, severity: "note", rule: "heights", message: `${file}: ${note}` })),
+    };
   } catch (error) {
     if (!(error instanceof HeightsError)) throw error;
-    return { grid: undefined, diagnostics: [{ ...place, severity: "error", rule: "heights", message: error.message }] };
+    return {
+      grid: undefined,
+      diagnostics: [{ ...place, severity: "error", rule: "heights", message: error.message }],
+    };
   }
 }
 
-/** The course measured, or the holes that defy it: checked content should not, but a page must not fall to a bare stack trace. */
-function measure(course: Course, ground: HeightGrid | undefined, place: Place): { course: MeasuredCourse | undefined; diagnostics: readonly Diagnostic[] } {
+/**
+ * The course measured, or the holes that defy it: checked content should not, but a page must not fall to a
+ * bare stack trace.
+ */
+function measure(
+  course: Course,
+  ground: HeightGrid | undefined,
+  place: Place,
+): { course: MeasuredCourse | undefined; diagnostics: readonly Diagnostic[] } {
   try {
     return { course: measureCourse(course, ground), diagnostics: [] };
   } catch (error) {
@@ -116,7 +139,10 @@ function measure(course: Course, ground: HeightGrid | undefined, place: Place): 
         return [cannotMeasure(hole.place, reason)];
       }
     });
-    return { course: undefined, diagnostics: diagnostics.length > 0 ? diagnostics : [cannotMeasure({ ...place, line: 1, column: 1 }, error)] };
+    return {
+      course: undefined,
+      diagnostics: diagnostics.length > 0 ? diagnostics : [cannotMeasure({ ...place, line: 1, column: 1 }, error)],
+    };
   }
 }
 

@@ -22,14 +22,18 @@ export async function findPhotos(courses: readonly Course[], contentFolder: stri
   for (const course of courses) {
     const looks = new Map<string, PhotoLook>();
     const shown = course.holes.flatMap(({ photos }) => photos);
-    await Promise.all(shown.map(({ file, place }) => inTurn(async () => {
-      try {
-        looks.set(file, await photoLook(join(contentFolder, file), file.slice(file.lastIndexOf("/") + 1)));
-      } catch (error) {
-        if (!(error instanceof PhotoError)) throw error;
-        diagnostics.push({ ...place, severity: "error", rule: "photo-unreadable", message: error.message });
-      }
-    })));
+    await Promise.all(
+      shown.map(({ file, place }) =>
+        inTurn(async () => {
+          try {
+            looks.set(file, await photoLook(join(contentFolder, file), file.slice(file.lastIndexOf("/") + 1)));
+          } catch (error) {
+            if (!(error instanceof PhotoError)) throw error;
+            diagnostics.push({ ...place, severity: "error", rule: "photo-unreadable", message: error.message });
+          }
+        }),
+      ),
+    );
     const named = new Set(shown.map(({ file }) => file));
     const lying = await filesBelow(contentFolder, `${course.id}/photos`);
     facts.set(course.id, { lookOf: (file) => looks.get(file), unused: lying.filter((file) => !named.has(file)) });
@@ -42,6 +46,10 @@ async function filesBelow(contentFolder: string, folder: string): Promise<string
   const entries = await readdir(join(contentFolder, folder), { recursive: true, withFileTypes: true }).catch(() => []);
   return entries
     .filter((entry) => entry.isFile() && !entry.name.startsWith("."))
-    .map((entry) => join(entry.parentPath, entry.name).slice(contentFolder.length + 1).replaceAll("\\", "/"))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(contentFolder.length + 1)
+        .replaceAll("\\", "/"),
+    )
     .sort();
 }

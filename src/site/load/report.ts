@@ -11,7 +11,11 @@ export interface ReportStyle {
  *
  * @param folder the content folder as it should stand before the files' names, so that an editor can open them.
  */
-export function reportLines(diagnostics: readonly Diagnostic[], folder: string, { rules = false }: ReportStyle = {}): string[] {
+export function reportLines(
+  diagnostics: readonly Diagnostic[],
+  folder: string,
+  { rules = false }: ReportStyle = {},
+): string[] {
   const prefix = folder === "" || folder === "." ? "" : `${folder.replace(/\/+$/, "")}/`;
   const lines: string[] = [];
   let file: string | undefined;
@@ -20,7 +24,13 @@ export function reportLines(diagnostics: readonly Diagnostic[], folder: string, 
     file = diagnostic.file;
     const mark = diagnostic.severity === "error" ? "" : `${diagnostic.severity}: `;
     const name = rules ? ` (${diagnostic.rule})` : "";
-    lines.push(formatDiagnostic({ ...diagnostic, file: `${prefix}${diagnostic.file}`, message: `${mark}${diagnostic.message}${name}` }));
+    lines.push(
+      formatDiagnostic({
+        ...diagnostic,
+        file: `${prefix}${diagnostic.file}`,
+        message: `${mark}${diagnostic.message}${name}`,
+      }),
+    );
   }
   return lines;
 }
@@ -30,7 +40,12 @@ export function buildLines(diagnostics: readonly Diagnostic[], folder: string): 
   const told = diagnostics.filter(({ severity }) => severity !== "note");
   const notes = diagnostics.length - told.length;
   const lines = reportLines(told, folder);
-  return notes === 0 ? lines : [...lines, `${notes} note${notes === 1 ? "" : "s"} besides: npm run check tells ${notes === 1 ? "it" : "them"}.`];
+  return notes === 0
+    ? lines
+    : [
+        ...lines,
+        `${notes} note${notes === 1 ? "" : "s"} besides: npm run check tells ${notes === 1 ? "it" : "them"}.`,
+      ];
 }
 
 /** `2 mistakes in 1 file, 3 warnings`. */

@@ -29,13 +29,20 @@ const MASKABLE_MARGIN = 8;
 /** Same icon, same bytes. */
 export async function iconPng({ sizePixels, shape }: Icon): Promise<Uint8Array<ArrayBuffer>> {
   const margin = shape === "maskable" ? MASKABLE_MARGIN : 0;
-  const svg = shape === "rounded"
-    ? favicon
-    : favicon
-        .replace(ROUNDED, "")
-        .replace('viewBox="0 0 64 64"', `viewBox="${-margin} ${-margin} ${SIDE + 2 * margin} ${SIDE + 2 * margin}"`)
-        .replace('width="64" height="64"', `x="${-margin}" y="${-margin}" width="${SIDE + 2 * margin}" height="${SIDE + 2 * margin}"`);
+  const svg =
+    shape === "rounded"
+      ? favicon
+      : favicon
+          .replace(ROUNDED, "")
+          .replace('viewBox="0 0 64 64"', `viewBox="${-margin} ${-margin} ${SIDE + 2 * margin} ${SIDE + 2 * margin}"`)
+          .replace(
+            'width="64" height="64"',
+            `x="${-margin}" y="${-margin}" width="${SIDE + 2 * margin}" height="${SIDE + 2 * margin}"`,
+          );
   const density = (72 * sizePixels) / SIDE;
-  const png = await sharp(Buffer.from(svg), { density }).resize(sizePixels, sizePixels).png({ compressionLevel: 9 }).toBuffer();
+  const png = await sharp(Buffer.from(svg), { density })
+    .resize(sizePixels, sizePixels)
+    .png({ compressionLevel: 9 })
+    .toBuffer();
   return new Uint8Array(png);
 }

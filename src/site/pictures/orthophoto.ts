@@ -5,7 +5,13 @@ import { join } from "node:path";
 import { pipeline } from "node:stream/promises";
 import type { Course } from "../../course/types.ts";
 import { positionsOf } from "../../measure/place.ts";
-import { openOrthophoto, readOrthophoto, type LonLatBox, type OrthophotoSource, type Pixels } from "../../read/orthophoto.ts";
+import {
+  openOrthophoto,
+  readOrthophoto,
+  type LonLatBox,
+  type OrthophotoSource,
+  type Pixels,
+} from "../../read/orthophoto.ts";
 import { halved, tilePixels, tileWebp } from "../../read/orthophoto-tiles.ts";
 import { metresPerPixel, tilesOver, type Tile } from "../../terrain/web-mercator.ts";
 import { atMost } from "./at-most.ts";
@@ -37,7 +43,12 @@ function boxOf(course: Course): LonLatBox {
   let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const feature of course.holes.flatMap((hole) => hole.features)) {
     for (const [longitude, latitude] of positionsOf(feature)) {
-      [west, south, east, north] = [Math.min(west, longitude), Math.min(south, latitude), Math.max(east, longitude), Math.max(north, latitude)];
+      [west, south, east, north] = [
+        Math.min(west, longitude),
+        Math.min(south, latitude),
+        Math.max(east, longitude),
+        Math.max(north, latitude),
+      ];
     }
   }
   const wide = MARGIN_DEGREES / Math.cos((((south + north) / 2) * Math.PI) / 180);
@@ -56,10 +67,18 @@ export async function coursePhoto(course: Course, contentFolder: string): Promis
   const source = await openOrthophoto(join(contentFolder, orthophoto.file), orthophoto, bounds);
   const latitude = (bounds[1] + bounds[3]) / 2;
   // Beyond the photo's own pixels a tile would only be larger, not finer.
-  const finest = Array.from({ length: HIGHEST_ZOOM - LOWEST_ZOOM }, (_, i) => LOWEST_ZOOM + i).find((zoom) => metresPerPixel(latitude, zoom) <= source.metresPerPixel);
+  const finest = Array.from({ length: HIGHEST_ZOOM - LOWEST_ZOOM }, (_, i) => LOWEST_ZOOM + i).find(
+    (zoom) => metresPerPixel(latitude, zoom) <= source.metresPerPixel,
+  );
   const maximumZoom = finest ?? HIGHEST_ZOOM;
   const zooms = Array.from({ length: maximumZoom - LOWEST_ZOOM + 1 }, (_, i) => LOWEST_ZOOM + i);
-  return { source, bounds, minimumZoom: LOWEST_ZOOM, maximumZoom, tiles: zooms.flatMap((zoom) => tilesOver(bounds, zoom)) };
+  return {
+    source,
+    bounds,
+    minimumZoom: LOWEST_ZOOM,
+    maximumZoom,
+    tiles: zooms.flatMap((zoom) => tilesOver(bounds, zoom)),
+  };
 }
 
 /**
@@ -82,7 +101,11 @@ const made = new WeakMap<Course, Promise<string>>();
 const nameOf = ({ z, x, y }: Tile): string => `${z}/${x}/${y}`;
 
 /** One tile's bytes: from the cache, or made together with all the others. */
-export async function photoTile(course: Course, contentFolder: string, tile: Tile): Promise<Uint8Array<ArrayBuffer> | undefined> {
+export async function photoTile(
+  course: Course,
+  contentFolder: string,
+  tile: Tile,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
   const base = made.get(course) ?? makeTiles(course, contentFolder);
   made.set(course, base);
   return cached(cacheKey(await base, nameOf(tile)));
@@ -104,9 +127,16 @@ async function makeTiles(course: Course, contentFolder: string): Promise<string>
   // From the finest down, halving, so that each zoom reads pixels of its own size.
   for (let zoom = maximumZoom; zoom >= LOWEST_ZOOM; zoom--) {
     const own = missing.filter(({ z }) => z === zoom);
-    pixels = pixels === undefined ? await readOrthophoto(source, course.orthophoto!.file, metresPerPixel(latitude, zoom) * 0.75) : halved(pixels);
+    pixels =
+      pixels === undefined
+        ? await readOrthophoto(source, course.orthophoto!.file, metresPerPixel(latitude, zoom) * 0.75)
+        : halved(pixels);
     const from = pixels;
-    await Promise.all(own.map((tile) => inTurn(async () => keep(cacheKey(base, nameOf(tile)), await tileWebp(tilePixels(source, from, tile))))));
+    await Promise.all(
+      own.map((tile) =>
+        inTurn(async () => keep(cacheKey(base, nameOf(tile)), await tileWebp(tilePixels(source, from, tile)))),
+      ),
+    );
   }
   return base;
 }
@@ -116,4 +146,3 @@ async function hashOf(path: string): Promise<string> {
   await pipeline(createReadStream(path), hash);
   return hash.digest("hex");
 }
-

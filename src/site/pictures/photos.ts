@@ -17,7 +17,11 @@ export const PHOTO_WIDTHS: readonly number[] = [480, 960, 1600];
 export const PHOTO_FORMATS = ["avif", "webp", "jpg"] as const;
 export type PhotoFormat = (typeof PHOTO_FORMATS)[number];
 
-export const MEDIA_TYPES: Readonly<Record<PhotoFormat, string>> = { avif: "image/avif", webp: "image/webp", jpg: "image/jpeg" };
+export const MEDIA_TYPES: Readonly<Record<PhotoFormat, string>> = {
+  avif: "image/avif",
+  webp: "image/webp",
+  jpg: "image/jpeg",
+};
 
 export interface PhotoVariant {
   /** File name beside its fellows: `07-tee-3f09ac21-960.webp`. */
@@ -47,7 +51,8 @@ async function original(file: string): Promise<Original> {
 }
 
 /** `tarvay/photos/07 Tee.JPG` to `07-tee`. */
-export const photoStem = (path: string): string => slugFrom((path.split("/").pop() ?? path).replace(/\.[^.]+$/, "")) || "photo";
+export const photoStem = (path: string): string =>
+  slugFrom((path.split("/").pop() ?? path).replace(/\.[^.]+$/, "")) || "photo";
 
 /**
  * What is in a photo; the answer is kept by its bytes.
@@ -80,7 +85,11 @@ export async function photoVariants(file: string): Promise<PhotoVariant[]> {
   return variantsOf(file, key, await look(bytes, key, photoStem(file)));
 }
 
-function variantsOf(file: string, key: string, { widthPixels: width, heightPixels: height }: PhotoLook): PhotoVariant[] {
+function variantsOf(
+  file: string,
+  key: string,
+  { widthPixels: width, heightPixels: height }: PhotoLook,
+): PhotoVariant[] {
   const widths = PHOTO_WIDTHS.filter((wanted) => wanted < width);
   if (widths.length < PHOTO_WIDTHS.length) widths.push(width);
   return widths.flatMap((widthPixels) =>
@@ -96,7 +105,10 @@ function variantsOf(file: string, key: string, { widthPixels: width, heightPixel
 const keyOf = (key: string, { widthPixels, heightPixels, format }: PhotoVariant): string =>
   cacheKey(MAKER, key, JSON.stringify([widthPixels, heightPixels, format, ENCODINGS[format]]));
 
-/** Qualities chosen by eye on grass, sea and sky. AVIF at effort 3 took five times the time of effort 1 and saved no bytes. */
+/**
+ * Qualities chosen by eye on grass, sea and sky. AVIF at effort 3 took five times the time of effort 1 and
+ * saved no bytes.
+ */
 const ENCODINGS = {
   avif: { quality: 52, effort: 1, chromaSubsampling: "4:2:0" },
   webp: { quality: 76, effort: 4 },
@@ -121,22 +133,31 @@ async function makeAll(file: string): Promise<void> {
 
 async function makeMissing(file: string, bytes: Buffer, key: string): Promise<void> {
   const missing: PhotoVariant[] = [];
-  for (const variant of variantsOf(file, key, await look(bytes, key, photoStem(file)))) if ((await cached(keyOf(key, variant))) === undefined) missing.push(variant);
+  for (const variant of variantsOf(file, key, await look(bytes, key, photoStem(file))))
+    if ((await cached(keyOf(key, variant))) === undefined) missing.push(variant);
   if (missing.length === 0) return;
   await inTurn(async () => {
     // Decoded once: that and the turning are what a large original costs.
     const widest = Math.max(...missing.map(({ widthPixels }) => widthPixels));
-    const { data, info } = await upright(bytes).resize({ width: widest, withoutEnlargement: true }).raw().toBuffer({ resolveWithObject: true });
+    const { data, info } = await upright(bytes)
+      .resize({ width: widest, withoutEnlargement: true })
+      .raw()
+      .toBuffer({ resolveWithObject: true });
     for (const variant of missing) {
       const { widthPixels, heightPixels, format } = variant;
-      const small = sharp(data, { raw: { width: info.width, height: info.height, channels: info.channels } }).resize(widthPixels, heightPixels, { fit: "fill" });
+      const small = sharp(data, { raw: { width: info.width, height: info.height, channels: info.channels } }).resize(
+        widthPixels,
+        heightPixels,
+        { fit: "fill" },
+      );
       await keep(keyOf(key, variant), await encode(small, format));
     }
   });
 }
 
 /** Upright, without transparency, its own colours turned into sRGB by the profile it carries. */
-const upright = (bytes: Buffer): Sharp => sharp(bytes, READING).autoOrient().flatten({ background: "#ffffff" }).toColourspace("srgb");
+const upright = (bytes: Buffer): Sharp =>
+  sharp(bytes, READING).autoOrient().flatten({ background: "#ffffff" }).toColourspace("srgb");
 
 /** sharp writes none of the original's metadata unless told to keep it. */
 function encode(picture: Sharp, format: PhotoFormat): Promise<Buffer> {

@@ -33,7 +33,12 @@ function groundOfPlate(hole: MeasuredHole, grid: HeightGrid, shown: readonly Com
   const corners = shown.flatMap((composition): Point[] => {
     const sheet = layHole(hole, composition);
     const [left, top, right, bottom] = sheet.map;
-    return [[left, top], [right, top], [left, bottom], [right, bottom]].map(([x, y]) => sheet.toPlane([x!, y!]));
+    return [
+      [left, top],
+      [right, top],
+      [left, bottom],
+      [right, bottom],
+    ].map(([x, y]) => sheet.toPlane([x!, y!]));
   });
   const [west, south, east, north] = grow(boxAround(corners), 2 * grid.stepMetres);
   return onGrid(grid, { west, south, east, north }) ? cropTo(grid, { west, south, east, north }) : undefined;
@@ -49,7 +54,12 @@ function onGrid(grid: HeightGrid, { west, south, east, north }: Bounds): boolean
  *
  * @param shown the plates it must reach across; those of a hole's page when left out
  */
-export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHref: string, shown: readonly Composition[] = ON_THE_PAGE): PlateGround | undefined {
+export function plateGround(
+  course: MeasuredCourse,
+  hole: MeasuredHole,
+  reliefHref: string,
+  shown: readonly Composition[] = ON_THE_PAGE,
+): PlateGround | undefined {
   const grid = course.ground && groundOfPlate(hole, course.ground, shown);
   if (!grid) return undefined;
   const { west, east, north, south } = boundsOf(grid);
@@ -64,7 +74,11 @@ export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHr
       leastLengthMetres: LEAST_CONTOUR_METRES,
       // Heights at and below the sea's are its bed, not the course's ground.
     }).filter(({ heightMetres }) => heightMetres > 0),
-    greenContours: keptContours(grid, { intervalMetres: GREEN_CONTOUR_METRES, within: greenOf(hole.placed, hole.hole), toleranceMetres: 0.1 }),
+    greenContours: keptContours(grid, {
+      intervalMetres: GREEN_CONTOUR_METRES,
+      within: greenOf(hole.placed, hole.hole),
+      toleranceMetres: 0.1,
+    }),
     relief: {
       href: reliefHref,
       upperLeft: [west - half, north + half],
@@ -77,8 +91,15 @@ export function plateGround(course: MeasuredCourse, hole: MeasuredHole, reliefHr
 const keptContours = (grid: HeightGrid, options: Parameters<typeof contoursOf>[1]): ReturnType<typeof contoursOf> =>
   kept("contours", [grid, options], () => contoursOf(grid, options));
 
-/** The relief picture of a hole's plates, on which play runs up, lit from the upper left of the sheet; undefined without a height model. */
-export async function reliefPicture(course: MeasuredCourse, hole: MeasuredHole, shown: readonly Composition[] = ON_THE_PAGE): Promise<Uint8Array<ArrayBuffer> | undefined> {
+/**
+ * The relief picture of a hole's plates, on which play runs up, lit from the upper left of the sheet;
+ * undefined without a height model.
+ */
+export async function reliefPicture(
+  course: MeasuredCourse,
+  hole: MeasuredHole,
+  shown: readonly Composition[] = ON_THE_PAGE,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
   const grid = course.ground && groundOfPlate(hole, course.ground, shown);
   if (!grid) return undefined;
   const sheetTopDegrees = sheetBearingDegrees(hole, shown[0] ?? COMPOSITIONS.phone);

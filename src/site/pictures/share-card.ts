@@ -23,7 +23,14 @@ import type { Words } from "../language/words.ts";
 /** Stands for the renderer, the fonts and the encoder in the cache; raise it when one of them changes. */
 const MAKER = "share card 1";
 
-const FACES = ["latin-400-normal", "latin-600-normal", "latin-400-italic", "latin-ext-400-normal", "latin-ext-600-normal", "latin-ext-400-italic"];
+const FACES = [
+  "latin-400-normal",
+  "latin-600-normal",
+  "latin-400-italic",
+  "latin-ext-400-normal",
+  "latin-ext-600-normal",
+  "latin-ext-400-italic",
+];
 
 let fonts: readonly string[] | undefined;
 
@@ -47,22 +54,38 @@ function fontFiles(): string[] {
  * files, and rules that belong to pages are left out.
  */
 const withFontNames = (svg: string): string =>
-  svg.replace(/font-family="[^"]*"/, 'font-family="Besley"').replaceAll('font-weight="600"', 'font-family="Besley SemiBold" font-weight="600"');
+  svg
+    .replace(/font-family="[^"]*"/, 'font-family="Besley"')
+    .replaceAll('font-weight="600"', 'font-family="Besley SemiBold" font-weight="600"');
 
-/** The drawing with what must stand on it wherever it goes: that it is a draft, across the top, and whose the shapes are, below. */
+/**
+ * The drawing with what must stand on it wherever it goes: that it is a draft, across the top, and whose the
+ * shapes are, below.
+ */
 function withNotes(svg: string, [draft, credit]: readonly (string | undefined)[]): string {
   const [, , width = 0, height = 0] = /viewBox="([^"]*)"/.exec(svg)?.[1]?.split(" ").map(Number) ?? [];
   const text = (said: string): string => said.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
   const line = (said: string | undefined, y: number, size: number, fill: string, ground: string): string =>
-    said === undefined ? "" : `<rect x="0" y="${y}" width="${width}" height="${size * 1.7}" fill="${ground}"/><text x="${width / 2}" y="${y + size * 1.2}" font-size="${size}" text-anchor="middle" font-weight="600" fill="${fill}">${text(said)}</text>`;
+    said === undefined
+      ? ""
+      : `<rect x="0" y="${y}" width="${width}" height="${size * 1.7}" fill="${ground}"/><text x="${width / 2}" y="${y + size * 1.2}" font-size="${size}" text-anchor="middle" font-weight="600" fill="${fill}">${text(said)}</text>`;
   // As large as the sheet is wide enough for: letters of this face are rather more than half as wide as high.
-  const fitting = (said: string | undefined, most: number): number => Math.min(most, (0.96 * width) / (0.56 * (said?.length ?? 1)));
+  const fitting = (said: string | undefined, most: number): number =>
+    Math.min(most, (0.96 * width) / (0.56 * (said?.length ?? 1)));
   const [large, small] = [fitting(draft, height / 26), fitting(credit, height / 44)];
-  return svg.replace(/<\/svg>\s*$/, `${line(draft, 0, large, "#ffffff", "#96330f")}${line(credit, height - small * 1.7, small, "#2a2118", "#f7f0df")}</svg>`);
+  return svg.replace(
+    /<\/svg>\s*$/,
+    `${line(draft, 0, large, "#ffffff", "#96330f")}${line(credit, height - small * 1.7, small, "#2a2118", "#f7f0df")}</svg>`,
+  );
 }
 
 /** Same hole, same bytes. */
-export async function shareCard(unit: LengthUnit, course: MeasuredCourse, hole: MeasuredHole, words: Words): Promise<Uint8Array<ArrayBuffer>> {
+export async function shareCard(
+  unit: LengthUnit,
+  course: MeasuredCourse,
+  hole: MeasuredHole,
+  words: Words,
+): Promise<Uint8Array<ArrayBuffer>> {
   const composition = COMPOSITIONS.card;
   const relief = await reliefPicture(course, hole, [composition]);
   const href = relief ? `data:image/png;base64,${(await sharp(relief).png().toBuffer()).toString("base64")}` : "";

@@ -15,14 +15,19 @@ const MAKER = "terrain-tiles 1";
 
 /** The tiles a course has; none without a height model. */
 export const courseTiles = ({ ground, frame }: MeasuredCourse): TileAddress[] =>
-  ground ? TERRAIN_ZOOMS.flatMap((zoom) => [...tilesOfGrid(ground, frame, zoom)].map(({ z, x, y }) => ({ z, x, y }))) : [];
+  ground
+    ? TERRAIN_ZOOMS.flatMap((zoom) => [...tilesOfGrid(ground, frame, zoom)].map(({ z, x, y }) => ({ z, x, y })))
+    : [];
 
 const made = new WeakMap<MeasuredCourse, Promise<ReadonlyMap<string, Uint8Array<ArrayBuffer>>>>();
 
 const nameOf = ({ z, x, y }: TileAddress): string => `${z}/${x}/${y}`;
 
 /** One tile's bytes: from the cache, or made together with all the others. */
-export async function terrainTile(course: MeasuredCourse, address: TileAddress): Promise<Uint8Array<ArrayBuffer> | undefined> {
+export async function terrainTile(
+  course: MeasuredCourse,
+  address: TileAddress,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
   const tiles = made.get(course) ?? tilesOf(course);
   made.set(course, tiles);
   return (await tiles).get(nameOf(address));
@@ -33,7 +38,16 @@ async function tilesOf(course: MeasuredCourse): Promise<ReadonlyMap<string, Uint
   const tiles = new Map<string, Uint8Array<ArrayBuffer>>();
   if (!ground) return tiles;
   const { columns, rows, stepMetres, westMetres, northMetres, heights } = ground;
-  const place = JSON.stringify([MAKER, frame.origin, columns, rows, stepMetres, westMetres, northMetres, TERRAIN_ZOOMS]);
+  const place = JSON.stringify([
+    MAKER,
+    frame.origin,
+    columns,
+    rows,
+    stepMetres,
+    westMetres,
+    northMetres,
+    TERRAIN_ZOOMS,
+  ]);
   const base = cacheKey(place, new Uint8Array(heights.buffer, heights.byteOffset, heights.byteLength));
   const wanted = courseTiles(course);
   for (const address of wanted) {

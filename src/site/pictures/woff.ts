@@ -16,14 +16,20 @@ const padded = (length: number): number => (length + 3) & ~3;
  * @throws RangeError when the bytes are not WOFF, or a table is not as long as it says
  */
 export function sfntFromWoff(woff: Buffer): Buffer {
-  if (woff.length < HEADER_BYTES || woff.toString("latin1", 0, 4) !== "wOFF") throw new RangeError("This font is not WOFF 1.0: its first four bytes must be wOFF.");
+  if (woff.length < HEADER_BYTES || woff.toString("latin1", 0, 4) !== "wOFF")
+    throw new RangeError("This font is not WOFF 1.0: its first four bytes must be wOFF.");
   const count = woff.readUInt16BE(12);
   const tables = Array.from({ length: count }, (_, i) => {
     const at = HEADER_BYTES + i * ENTRY_BYTES;
-    const [offset, compressed, length] = [woff.readUInt32BE(at + 4), woff.readUInt32BE(at + 8), woff.readUInt32BE(at + 12)];
+    const [offset, compressed, length] = [
+      woff.readUInt32BE(at + 4),
+      woff.readUInt32BE(at + 8),
+      woff.readUInt32BE(at + 12),
+    ];
     const stored = woff.subarray(offset, offset + compressed);
     const bytes = compressed < length ? inflateSync(stored) : stored;
-    if (bytes.length !== length) throw new RangeError(`A table of this font has ${bytes.length} bytes where its directory says ${length}.`);
+    if (bytes.length !== length)
+      throw new RangeError(`A table of this font has ${bytes.length} bytes where its directory says ${length}.`);
     return { tag: woff.readUInt32BE(at), checksum: woff.readUInt32BE(at + 16), bytes };
   });
 

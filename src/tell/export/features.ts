@@ -1,4 +1,7 @@
-/** A course's features as every export has them: with the hole they belong to and, on lines of play, what the card says. */
+/**
+ * A course's features as every export has them: with the hole they belong to and, on lines of play, what the
+ * card says.
+ */
 import type { Course, Feature, Hole, PerGender } from "../../course/types.ts";
 import { yardsFromMetres } from "../../geo/units.ts";
 
@@ -19,7 +22,12 @@ const cardTags = (hole: Hole): Record<string, string | number> => ({
   name: hole.name,
   ...perGender("par", hole.par),
   ...perGender("handicap", hole.strokeIndex),
-  ...Object.fromEntries(Object.entries(hole.cardMetres).map(([tee, metres]) => [`dist:${tee}`, `${Math.round(yardsFromMetres(metres))} yd`])),
+  ...Object.fromEntries(
+    Object.entries(hole.cardMetres).map(([tee, metres]) => [
+      `dist:${tee}`,
+      `${Math.round(yardsFromMetres(metres))} yd`,
+    ]),
+  ),
 });
 
 /** All of a course's features, shared ones first, then hole by hole as written. */
@@ -31,6 +39,7 @@ export function exportFeatures(course: Course): ExportFeature[] {
         hole: hole.number,
         feature,
         tags: feature.kind === "line-of-play" ? { ...feature.tags, ...cardTags(hole) } : feature.tags,
-      }))),
+      })),
+    ),
   ];
 }

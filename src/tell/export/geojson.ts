@@ -14,7 +14,9 @@ export interface AttributedCollection extends FeatureCollection {
  * `all` for what holes share. Feature ids are unique in the collection: `7/bunker-left-1`.
  */
 export function courseGeoJson(course: Course): AttributedCollection {
-  const credits = creditLines(course).map(({ text }) => text).join("; ");
+  const credits = creditLines(course)
+    .map(({ text }) => text)
+    .join("; ");
   return {
     type: "FeatureCollection",
     ...(credits === "" ? {} : { attribution: credits }),

@@ -14,7 +14,12 @@ import { exportFeatures, type ExportFeature } from "./features.ts";
 import { degreesText, xml } from "./xml.ts";
 
 /** Order of a point's children as the schema's sequence wants it: ele, name, cmt, desc, type. */
-function point(tag: string, indent: string, [longitude, latitude, height]: Position, children: readonly (readonly [name: string, text: string])[]): string {
+function point(
+  tag: string,
+  indent: string,
+  [longitude, latitude, height]: Position,
+  children: readonly (readonly [name: string, text: string])[],
+): string {
   // The schema's longitudes end before 180.
   const east = longitude === 180 ? -180 : longitude!;
   const all = [...(height === undefined ? [] : [["ele", String(height)] as const]), ...children];
@@ -60,11 +65,23 @@ function wording(one: ExportFeature): (readonly [string, string])[] {
   const name = feature.name ?? feature.id;
   const { type } = feature.geometry;
   const shape = type.endsWith("Polygon") ? "area" : type.endsWith("LineString") ? "line" : undefined;
-  const pairs = [`hole=${hole ?? "all"}`, `id=${feature.id}`, ...(typeof tags["tee"] === "string" ? [`tee=${tags["tee"]}`] : []), ...(shape === undefined ? [] : [`shape=${shape}`])];
+  const pairs = [
+    `hole=${hole ?? "all"}`,
+    `id=${feature.id}`,
+    ...(typeof tags["tee"] === "string" ? [`tee=${tags["tee"]}`] : []),
+    ...(shape === undefined ? [] : [`shape=${shape}`]),
+  ];
   return [
     ["name", hole === undefined ? name : `${hole} ${name}`],
     ["cmt", pairs.join(" ")],
-    ...(shape === undefined ? [] : [["desc", `A point ${shape === "area" ? "within" : "on"} it; its outline is in the GeoJSON and KML exports.`] as const]),
+    ...(shape === undefined
+      ? []
+      : [
+          [
+            "desc",
+            `A point ${shape === "area" ? "within" : "on"} it; its outline is in the GeoJSON and KML exports.`,
+          ] as const,
+        ]),
     ["type", typeOf(one)],
   ];
 }
@@ -73,7 +90,9 @@ function wording(one: ExportFeature): (readonly [string, string])[] {
 export function courseGpx(course: Course): string {
   const features = exportFeatures(course);
   const lines = features.filter(({ feature }) => feature.kind === "line-of-play");
-  const waypoints = features.filter(({ feature }) => feature.kind !== "line-of-play").map((one) => point("wpt", "  ", waypointOf(one.feature), wording(one)));
+  const waypoints = features
+    .filter(({ feature }) => feature.kind !== "line-of-play")
+    .map((one) => point("wpt", "  ", waypointOf(one.feature), wording(one)));
   const routes = lines.flatMap(({ hole, feature, tags }) => {
     if (feature.geometry.type !== "LineString") return [];
     // A route's children come as name, cmt, number, type, then its points.
@@ -89,7 +108,10 @@ export function courseGpx(course: Course): string {
   });
   const credits = creditLines(course);
   const link = credits.find((credit) => credit.link !== undefined)?.link;
-  const copyright = credits.length === 0 ? "" : `<copyright author="${xml(credits.map(({ text }) => text).join("; "))}">${link === undefined ? "" : `<license>${xml(link)}</license>`}</copyright>`;
+  const copyright =
+    credits.length === 0
+      ? ""
+      : `<copyright author="${xml(credits.map(({ text }) => text).join("; "))}">${link === undefined ? "" : `<license>${xml(link)}</license>`}</copyright>`;
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     '<gpx xmlns="http://www.topografix.com/GPX/1/1" version="1.1" creator="Marram">',

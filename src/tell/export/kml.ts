@@ -11,9 +11,11 @@ import { degreesText, xml } from "./xml.ts";
 const tuple = ([longitude, latitude, height]: Position): string =>
   `${degreesText(longitude!)},${degreesText(latitude!)}${height === undefined ? "" : `,${height}`}`;
 
-const coordinates = (positions: readonly Position[]): string => `<coordinates>${positions.map(tuple).join(" ")}</coordinates>`;
+const coordinates = (positions: readonly Position[]): string =>
+  `<coordinates>${positions.map(tuple).join(" ")}</coordinates>`;
 
-const ring = (tag: string, positions: readonly Position[]): string => `<${tag}><LinearRing>${coordinates(positions)}</LinearRing></${tag}>`;
+const ring = (tag: string, positions: readonly Position[]): string =>
+  `<${tag}><LinearRing>${coordinates(positions)}</LinearRing></${tag}>`;
 
 const polygon = ([outer, ...inner]: readonly (readonly Position[])[]): string =>
   `<Polygon>${ring("outerBoundaryIs", outer!)}${inner.map((hole) => ring("innerBoundaryIs", hole)).join("")}</Polygon>`;
@@ -59,36 +61,79 @@ const STYLES = {
 } as const satisfies Readonly<Record<string, Style>>;
 
 const STYLE_OF: Readonly<Record<FeatureKind, keyof typeof STYLES>> = {
-  "line-of-play": "line", green: "green", fairway: "fairway", "teeing-ground": "fairway", bunker: "sand", sand: "sand",
-  "penalty-area-yellow": "yellow", "penalty-area-red": "red", "out-of-bounds": "white",
-  water: "water", stream: "water", coastline: "water",
-  "tee-marker": "other", rough: "other", pin: "other", path: "other", road: "other", scrub: "other", heath: "other",
-  wood: "other", tree: "other", cliff: "other", ridge: "other", rock: "other", grassland: "other", wall: "other",
-  fence: "other", hedge: "other", building: "other", "driving-range": "other", landmark: "other", course: "other",
+  "line-of-play": "line",
+  green: "green",
+  fairway: "fairway",
+  "teeing-ground": "fairway",
+  bunker: "sand",
+  sand: "sand",
+  "penalty-area-yellow": "yellow",
+  "penalty-area-red": "red",
+  "out-of-bounds": "white",
+  water: "water",
+  stream: "water",
+  coastline: "water",
+  "tee-marker": "other",
+  rough: "other",
+  pin: "other",
+  path: "other",
+  road: "other",
+  scrub: "other",
+  heath: "other",
+  wood: "other",
+  tree: "other",
+  cliff: "other",
+  ridge: "other",
+  rock: "other",
+  grassland: "other",
+  wall: "other",
+  fence: "other",
+  hedge: "other",
+  building: "other",
+  "driving-range": "other",
+  landmark: "other",
+  course: "other",
   other: "other",
 };
 
 function placemark({ hole, feature, tags }: ExportFeature, indent: string): string {
   const data = { hole: hole ?? "all", id: feature.id, ...tags };
-  const extended = Object.entries(data).map(([name, value]) => `<Data name="${xml(name)}"><value>${xml(String(value))}</value></Data>`).join("");
-  const name = feature.kind === "line-of-play" ? tags["name"] ?? feature.id : feature.name ?? feature.id;
+  const extended = Object.entries(data)
+    .map(([name, value]) => `<Data name="${xml(name)}"><value>${xml(String(value))}</value></Data>`)
+    .join("");
+  const name = feature.kind === "line-of-play" ? (tags["name"] ?? feature.id) : (feature.name ?? feature.id);
   return `${indent}<Placemark><name>${xml(String(name))}</name><styleUrl>#${STYLE_OF[feature.kind]}</styleUrl><ExtendedData>${extended}</ExtendedData>${geometryKml(feature)}</Placemark>`;
 }
 
 export function courseKml(course: Course): string {
   const features = exportFeatures(course);
-  const credits = creditLines(course).map(({ text }) => text).join("; ");
+  const credits = creditLines(course)
+    .map(({ text }) => text)
+    .join("; ");
   const folder = (name: string, own: readonly ExportFeature[]): string[] =>
-    own.length === 0 ? [] : [`    <Folder><name>${xml(name)}</name>`, ...own.map((one) => placemark(one, "      ")), "    </Folder>"];
+    own.length === 0
+      ? []
+      : [`    <Folder><name>${xml(name)}</name>`, ...own.map((one) => placemark(one, "      ")), "    </Folder>"];
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     '<kml xmlns="http://www.opengis.net/kml/2.2">',
     "  <Document>",
     `    <name>${xml(course.name)}</name>`,
     ...(credits === "" ? [] : [`    <description>${xml(credits)}</description>`]),
-    ...Object.entries(STYLES).map(([id, style]) => `    <Style id="${id}"><LineStyle><color>${style.line}</color><width>2</width></LineStyle><PolyStyle><color>${style.fill}</color></PolyStyle></Style>`),
-    ...folder("Shared by the holes", features.filter(({ hole }) => hole === undefined)),
-    ...course.holes.flatMap((hole) => folder(`Hole ${hole.number} ${hole.name}`, features.filter((one) => one.hole === hole.number))),
+    ...Object.entries(STYLES).map(
+      ([id, style]) =>
+        `    <Style id="${id}"><LineStyle><color>${style.line}</color><width>2</width></LineStyle><PolyStyle><color>${style.fill}</color></PolyStyle></Style>`,
+    ),
+    ...folder(
+      "Shared by the holes",
+      features.filter(({ hole }) => hole === undefined),
+    ),
+    ...course.holes.flatMap((hole) =>
+      folder(
+        `Hole ${hole.number} ${hole.name}`,
+        features.filter((one) => one.hole === hole.number),
+      ),
+    ),
     "  </Document>",
     "</kml>",
     "",

@@ -6,7 +6,9 @@ export interface BareMap {
   /** Size of the guide's map, CSS pixels. */
   readonly width: number;
   readonly height: number;
-  readonly options: Pick<MapOptions, "center" | "zoom" | "bearing"> & { readonly style: Exclude<MapOptions["style"], string | null | undefined> };
+  readonly options: Pick<MapOptions, "center" | "zoom" | "bearing"> & {
+    readonly style: Exclude<MapOptions["style"], string | null | undefined>;
+  };
 }
 
 const slot = document.getElementById("live-map")!;

@@ -17,19 +17,44 @@ const CASES: KindCases = {
   "stroke-index": { trips: ["A", "Vorgabe 3."], passes: ["A", "Vorgabe 5."] },
   longest: { trips: ["E", "Das längste Loch des Platzes."], passes: ["D", "Das längste Loch des Platzes."] },
   shortest: { trips: ["A", "Das kürzeste der Par 4."], passes: ["E", "Das kürzeste der Par 4."] },
-  "plays-longer": { trips: ["C", "Das Loch spielt sich länger als angegeben."], passes: ["B", "Das Loch spielt sich länger als angegeben."] },
-  "plays-shorter": { trips: ["B", "Das Loch spielt sich kürzer als angegeben."], passes: ["C", "Das Loch spielt sich kürzer als angegeben."] },
-  "clubs-more": { trips: ["C", "Das Loch spielt sich einen Schläger länger."], passes: ["B", "Die Annäherung spielt sich einen Schläger länger."] },
-  "clubs-less": { trips: ["B", "Die Annäherung spielt sich einen Schläger kürzer."], passes: ["C", "Das Loch spielt sich einen Schläger kürzer."] },
-  "reachable-in-two": { trips: ["D", "Das Grün ist mit zwei Schlägen erreichbar."], passes: ["A", "Das Grün ist mit 2 Schlägen erreichbar."] },
+  "plays-longer": {
+    trips: ["C", "Das Loch spielt sich länger als angegeben."],
+    passes: ["B", "Das Loch spielt sich länger als angegeben."],
+  },
+  "plays-shorter": {
+    trips: ["B", "Das Loch spielt sich kürzer als angegeben."],
+    passes: ["C", "Das Loch spielt sich kürzer als angegeben."],
+  },
+  "clubs-more": {
+    trips: ["C", "Das Loch spielt sich einen Schläger länger."],
+    passes: ["B", "Die Annäherung spielt sich einen Schläger länger."],
+  },
+  "clubs-less": {
+    trips: ["B", "Die Annäherung spielt sich einen Schläger kürzer."],
+    passes: ["C", "Das Loch spielt sich einen Schläger kürzer."],
+  },
+  "reachable-in-two": {
+    trips: ["D", "Das Grün ist mit zwei Schlägen erreichbar."],
+    passes: ["A", "Das Grün ist mit 2 Schlägen erreichbar."],
+  },
   "three-shots": { trips: ["A", "Ein echtes Drei-Schläge-Loch."], passes: ["D", "Ein echtes Drei-Schläge-Loch."] },
-  drivable: { trips: ["A", "Das Grün ist mit dem Drive erreichbar."], passes: ["E", "Das Grün ist mit dem Drive erreichbar."] },
-  "forced-carry": { trips: ["A", "Der Abschlag muss über das Wasser getragen werden."], passes: ["C", "Der Abschlag muss über das Wasser getragen werden."] },
+  drivable: {
+    trips: ["A", "Das Grün ist mit dem Drive erreichbar."],
+    passes: ["E", "Das Grün ist mit dem Drive erreichbar."],
+  },
+  "forced-carry": {
+    trips: ["A", "Der Abschlag muss über das Wasser getragen werden."],
+    passes: ["C", "Der Abschlag muss über das Wasser getragen werden."],
+  },
   "blind-tee-shot": { trips: ["A", "Der Abschlag ist blind."], passes: ["D", "Der Abschlag ist blind."] },
   "blind-approach": { trips: ["A", "Die Annäherung ist blind."], passes: ["B", "Die Annäherung ist blind."] },
   "fairway-narrow": { trips: ["A", "Das Fairway ist schmal."], passes: ["B", "Das Fairway ist schmal."] },
   "fairway-wide": { trips: ["B", "Ein großzügiges Fairway."], passes: ["A", "Ein großzügiges Fairway."] },
-  "fairway-split": { trips: ["A", "Das Fairway teilt sich."], passes: ["A", "Das Fairway teilt sich."], toPass: [SPLIT] },
+  "fairway-split": {
+    trips: ["A", "Das Fairway teilt sich."],
+    passes: ["A", "Das Fairway teilt sich."],
+    toPass: [SPLIT],
+  },
   "side-slope": { trips: ["D", "Das Fairway hängt nach links."], passes: ["D", "Das Fairway hängt nach rechts."] },
   "tee-raised": { trips: ["A", "Ein erhöhter Abschlag."], passes: ["C", "Ein erhöhter Abschlag."] },
   "green-raised": { trips: ["D", "Das Grün liegt erhöht."], passes: ["B", "Das Grün liegt erhöht."] },
@@ -49,17 +74,25 @@ const CASES: KindCases = {
   "out-of-bounds": { trips: ["A", "Links ist Aus."], passes: ["A", "Rechts ist Aus."] },
   trees: { trips: ["B", "Bäume säumen die rechte Seite."], passes: ["B", "Bäume säumen die linke Seite."] },
   gorse: { trips: ["A", "Rechts steht Ginster."], passes: ["A", "Links steht Ginster."], more: [GORSE] },
-  wall: { trips: ["E", "Rechts verläuft eine Steinmauer."], passes: ["E", "Links verläuft eine Steinmauer."], more: [WALL] },
+  wall: {
+    trips: ["E", "Rechts verläuft eine Steinmauer."],
+    passes: ["E", "Links verläuft eine Steinmauer."],
+    more: [WALL],
+  },
   road: { trips: ["E", "Rechts verläuft die Straße."], passes: ["E", "Links verläuft die Straße."], more: [ROAD] },
   "bunker-count": { trips: ["E", "Nur ein Bunker verteidigt das Grün."], passes: ["E", "Es gibt drei Bunker."] },
-  "hazard-distance": { trips: ["A", "Der Bunker liegt 260 Meter vom Abschlag."], passes: ["A", "Der Bunker liegt 215 Meter vom Abschlag."] },
+  "hazard-distance": {
+    trips: ["A", "Der Bunker liegt 260 Meter vom Abschlag."],
+    passes: ["A", "Der Bunker liegt 215 Meter vom Abschlag."],
+  },
   "island-green": { trips: ["E", "Ein Inselgrün."], passes: ["A", "Kein Grün, das man verfehlen will."] },
 };
 
 tryKinds("de", CASES);
 
 describe("kinds of claim in German, denied", () => {
-  // A pattern that finds nothing would pass as borne out, so what is borne out is turned round by a denial or a side where it can be.
+  // A pattern that finds nothing would pass as borne out, so what is borne out is turned round by a denial or a side
+  // where it can be.
   test.each([
     ["bunker", "B", "Hinter dem Grün wartet kein Bunker."],
     ["water", "E", "Rechts vom Grün liegt kein Teich."],

@@ -1,4 +1,7 @@
-/** Written before the matcher, by somebody who then wrote it; run once (41 of 41 called right, 41 of 43 caught), then worked with. */
+/**
+ * Written before the matcher, by somebody who then wrote it; run once (41 of 41 called right, 41 of 43
+ * caught), then worked with.
+ */
 import { sentence as s, type Sentence } from "../corpus.ts";
 
 export const GERMAN_FIRST: readonly Sentence[] = [
@@ -6,7 +9,9 @@ export const GERMAN_FIRST: readonly Sentence[] = [
   s("A", "Ab dem Bach steigt die Bahn zum Grün hin deutlich an.", { uphill: "contradicts" }),
   s("A", "Die weißen Pfosten stehen auf ganzer Länge rechts.", { "out-of-bounds@right": "agrees" }),
   s("A", "Die weißen Pfosten stehen auf ganzer Länge links.", { "out-of-bounds@left": "contradicts" }),
-  s("A", "Auf der rechten Seite droht das Aus, deshalb gehört der Drive nach links.", { "out-of-bounds@right": "agrees" }),
+  s("A", "Auf der rechten Seite droht das Aus, deshalb gehört der Drive nach links.", {
+    "out-of-bounds@right": "agrees",
+  }),
   s("A", "Linker Hand droht das Aus, deshalb gehört der Drive nach rechts.", { "out-of-bounds@left": "contradicts" }),
   s("A", "Rechts vor dem Grün liegt ein tiefer Bunker.", { "bunker@short-right": "agrees" }),
   s("A", "Links hinter dem Grün liegt ein tiefer Bunker.", { "bunker@long-left": "contradicts" }),
@@ -14,14 +19,19 @@ export const GERMAN_FIRST: readonly Sentence[] = [
   s("A", "Ein Wasserlauf schneidet die Bahn zweimal.", { "water@across#2": "contradicts" }),
   s("A", "Nehmen Sie den Bunker links als Ziel und spielen Sie einen Fade."),
   s("A", "Ohne langen Drive ist der Bach mit dem zweiten Schlag kein Thema."),
-  s("A", "Auf dem Grün bricht alles nach vorn, die Fläche ist klar zum Spieler geneigt.", { "green-slope@back-to-front": "agrees" }),
+  s("A", "Auf dem Grün bricht alles nach vorn, die Fläche ist klar zum Spieler geneigt.", {
+    "green-slope@back-to-front": "agrees",
+  }),
   s("A", "Das Grün hat ein leichtes Gefälle von links nach rechts.", { "green-slope@left-to-right": "contradicts" }),
   s("A", "Vom Abschlag ist alles zu sehen, was zählt."),
   s("A", "Das Fairway bietet reichlich Platz.", { "fairway-wide": "agrees" }),
   s("A", "Auf dem schmalen Fairwaystreifen ist das Holz 3 die bessere Wahl.", { "fairway-narrow": "contradicts" }),
   s("A", "Beim zweiten Schlag sollte man den Bunker links aus dem Spiel nehmen."),
   s("A", "Die Bahn misst 410 Meter.", { "length#410": "contradicts" }),
-  s("A", "Mit ihren 380 Metern ist die Bahn das längste Par 4 der Runde.", { "length#380": "agrees", longest: "agrees" }),
+  s("A", "Mit ihren 380 Metern ist die Bahn das längste Par 4 der Runde.", {
+    "length#380": "agrees",
+    longest: "agrees",
+  }),
   s("A", "Das Grün ist nur 15 Meter tief."),
   s("A", "Das Vorgrün fällt nach hinten ab."),
   s("A", "Bei Seitenwind von links ist das Aus rechts näher, als man denkt."),

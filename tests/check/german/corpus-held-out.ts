@@ -7,11 +7,15 @@ import { sentence as s, type Sentence } from "../corpus.ts";
 
 export const GERMAN_HELD_OUT: readonly Sentence[] = [
   s("A", "Rechts gibt es Ärger genug, denn die Ausgrenze folgt der Bahn vom Abschlag bis zum Grün.", {}),
-  s("A", "Schon auf den ersten Metern nach dem Tee ist links die Ausgrenze nah.", { "out-of-bounds@left": "contradicts" }),
+  s("A", "Schon auf den ersten Metern nach dem Tee ist links die Ausgrenze nah.", {
+    "out-of-bounds@left": "contradicts",
+  }),
   s("A", "Der Boden ist eben und der Weg gerade, die Karte sagt also die Wahrheit."),
   s("A", "Auf den letzten hundert Metern geht es sanft bergauf.", { uphill: "contradicts" }),
   s("A", "Nichts an diesem Loch geht bergauf."),
-  s("A", "Der zweite Schlag geht über den Bach auf ein zum Spieler hin geneigtes Grün.", { "green-slope@back-to-front": "agrees" }),
+  s("A", "Der zweite Schlag geht über den Bach auf ein zum Spieler hin geneigtes Grün.", {
+    "green-slope@back-to-front": "agrees",
+  }),
   s("A", "Das Grün ist von rechts nach links geneigt.", { "green-slope@right-to-left": "contradicts" }),
   s("A", "Ein breites und flaches Grün.", { "green-flat": "contradicts" }),
   s("A", "Der Bunker vor dem Grün rechts ist der, den man meiden sollte.", { "bunker@short-right": "agrees" }),
@@ -34,7 +38,11 @@ export const GERMAN_HELD_OUT: readonly Sentence[] = [
   s("A", "Entlang der linken Seite steht dichter Wald.", { "trees@left": "unknown" }),
   s("A", "Das Loch ist ein leichtes Rechtsdogleg.", { "bends@right": "contradicts" }),
   s("A", "Ein tiefer Topfbunker bewacht den Grüneingang links.", { "bunker@short-left": "contradicts" }),
-  s("A", "Unser Tipp: Driver, dann ein mittleres Eisen in die Mitte, dann zwei Putts. Der Bach liegt 35 Meter vor dem Grün. Rechts ist Aus.", { "out-of-bounds@right": "agrees" }),
+  s(
+    "A",
+    "Unser Tipp: Driver, dann ein mittleres Eisen in die Mitte, dann zwei Putts. Der Bach liegt 35 Meter vor dem Grün. Rechts ist Aus.",
+    { "out-of-bounds@right": "agrees" },
+  ),
 
   s("B", "Am Wald geht das Loch nach links, und Sie sollten es auch.", { "bends@left": "agrees" }),
   s("B", "Ein Rechtsknick um die Bäume.", { "bends@right": "contradicts" }),
@@ -61,8 +69,21 @@ export const GERMAN_HELD_OUT: readonly Sentence[] = [
   s("B", "Das Grün ist von vorn bis hinten nur zwanzig Schritte tief."),
   s("B", "Ein breites, nicht sehr tiefes Grün.", { "green-wide": "agrees", "green-shallow": "agrees" }),
   s("B", "Auf dem Weg zum Grün liegt links ein kleiner Teich.", { "water@left": "contradicts" }),
-  s("B", "Der Drive verlangt Mut: Das Fairway ist schmal, der Wald links nah. Der zweite Schlag geht bergauf, das Grün liegt auf einer Kuppe.", { "fairway-narrow": "agrees", "trees@left": "agrees", uphill: "agrees", "green-raised": "agrees" }),
-  s("B", "Der Drive verlangt Mut: Das Fairway ist breit, der Wald rechts nah. Der zweite Schlag geht bergab, das Grün liegt in einer Mulde.", { "fairway-wide": "contradicts", "trees@right": "contradicts", downhill: "contradicts", "green-sunken": "contradicts" }),
+  s(
+    "B",
+    "Der Drive verlangt Mut: Das Fairway ist schmal, der Wald links nah. Der zweite Schlag geht bergauf, das Grün liegt auf einer Kuppe.",
+    { "fairway-narrow": "agrees", "trees@left": "agrees", uphill: "agrees", "green-raised": "agrees" },
+  ),
+  s(
+    "B",
+    "Der Drive verlangt Mut: Das Fairway ist breit, der Wald rechts nah. Der zweite Schlag geht bergab, das Grün liegt in einer Mulde.",
+    {
+      "fairway-wide": "contradicts",
+      "trees@right": "contradicts",
+      downhill: "contradicts",
+      "green-sunken": "contradicts",
+    },
+  ),
 
   s("C", "Den Hang hinunter auf ein Grün mit dem Meer zur Linken.", { "water@left": "agrees" }),
   s("C", "Zwei Bunker davor und einer dahinter."),
@@ -80,11 +101,25 @@ export const GERMAN_HELD_OUT: readonly Sentence[] = [
   s("C", "Das Grün ist breit und nicht tief.", { "green-wide": "agrees", "green-shallow": "agrees" }),
   s("C", "Im wahrsten Sinne ein kurzes Loch."),
   s("C", "Links geht es ins Wasser, hinten wartet ein Bunker.", { "bunker@long": "contradicts" }),
-  s("C", "Ein erhöhter Abschlag, die Bucht darunter und ein breites Grün, das nach rechts abfällt.", { "tee-raised": "agrees", "green-wide": "agrees", "green-slope@left-to-right": "agrees" }),
-  s("C", "Ein tief gelegener Abschlag, und hinauf geht es zu einem tiefen Grün.", { uphill: "contradicts", "green-deep": "contradicts" }),
+  s("C", "Ein erhöhter Abschlag, die Bucht darunter und ein breites Grün, das nach rechts abfällt.", {
+    "tee-raised": "agrees",
+    "green-wide": "agrees",
+    "green-slope@left-to-right": "agrees",
+  }),
+  s("C", "Ein tief gelegener Abschlag, und hinauf geht es zu einem tiefen Grün.", {
+    uphill: "contradicts",
+    "green-deep": "contradicts",
+  }),
 
-  s("D", "Links Aus, rechts Meer und dazwischen ein blinder Drive.", { "out-of-bounds@left": "agrees", "water@right": "agrees", "blind-tee-shot": "agrees" }),
-  s("D", "Rechts Aus und links Meer, also in der Mitte bleiben.", { "out-of-bounds@right": "contradicts", "water@left": "contradicts" }),
+  s("D", "Links Aus, rechts Meer und dazwischen ein blinder Drive.", {
+    "out-of-bounds@left": "agrees",
+    "water@right": "agrees",
+    "blind-tee-shot": "agrees",
+  }),
+  s("D", "Rechts Aus und links Meer, also in der Mitte bleiben.", {
+    "out-of-bounds@right": "contradicts",
+    "water@left": "contradicts",
+  }),
   s("D", "Das Loch folgt der Küste, der Strand liegt rechts.", { "water@right": "agrees" }),
   s("D", "Zuerst biegt es links ab, dann rechts.", { "two-bends": "agrees" }),
   s("D", "Ein gerades Par 5.", { straight: "contradicts", "par#5": "agrees" }),
@@ -94,7 +129,10 @@ export const GERMAN_HELD_OUT: readonly Sentence[] = [
   s("D", "Kein großes Grün.", { "!green-large": "agrees" }),
   s("D", "Mit zwei Schlägen kommt hier niemand an.", { "!reachable-in-two": "agrees" }),
   s("D", "Die meisten sind mit zwei Schlägen da.", { "reachable-in-two": "contradicts" }),
-  s("D", "Rechts vom Fairway und rechts vor dem Grün warten Bunker.", { "bunker@right": "contradicts", "bunker@short-right": "contradicts" }),
+  s("D", "Rechts vom Fairway und rechts vor dem Grün warten Bunker.", {
+    "bunker@right": "contradicts",
+    "bunker@short-right": "contradicts",
+  }),
   s("D", "Der Drive geht über einen Richtungspfosten."),
   s("D", "Man sieht, wo der Drive landet.", { "!blind-tee-shot": "contradicts" }),
   s("D", "Auf keiner Seite gibt es Aus.", { "!out-of-bounds@left": "contradicts", "!out-of-bounds@right": "agrees" }),
@@ -103,15 +141,24 @@ export const GERMAN_HELD_OUT: readonly Sentence[] = [
   s("D", "Die Par 5 enden hier mit einem kleinen Grün.", { "green-small": "agrees" }),
   s("D", "Ein Bunker hinten links fängt alles Überschlagene.", { "bunker@long-left": "contradicts" }),
 
-  s("E", "Rechts ein Teich, links drei Bunker und dazwischen das Grün.", { "water@right": "agrees", "bunker@left": "agrees" }),
-  s("E", "Links ein Teich, rechts drei Bunker und dazwischen das Grün.", { "water@left": "contradicts", "bunker@right": "contradicts" }),
+  s("E", "Rechts ein Teich, links drei Bunker und dazwischen das Grün.", {
+    "water@right": "agrees",
+    "bunker@left": "agrees",
+  }),
+  s("E", "Links ein Teich, rechts drei Bunker und dazwischen das Grün.", {
+    "water@left": "contradicts",
+    "bunker@right": "contradicts",
+  }),
   s("E", "Die Bunker hinter dem Grün bestrafen die Mutigen.", { "bunker@long": "contradicts" }),
   s("E", "Links ist kein Wasser.", { "!water@left": "agrees" }),
   s("E", "Rechts ist kein Wasser.", { "!water@right": "contradicts" }),
   s("E", "Das Fairway ist ein Handtuch."),
   s("E", "Gespielt wird in die Abendsonne, genau nach Westen.", { "runs@west": "contradicts" }),
   s("E", "Die Bahn verläuft von Süden nach Norden.", { "runs@north": "agrees" }),
-  s("E", "Links verfehlt liegt man im Sand, rechts verfehlt im Wasser.", { "bunker@left": "agrees", "water@right": "agrees" }),
+  s("E", "Links verfehlt liegt man im Sand, rechts verfehlt im Wasser.", {
+    "bunker@left": "agrees",
+    "water@right": "agrees",
+  }),
   s("E", "Links ist Sand, rechts ist Wasser.", { "bunker@left": "agrees", "water@right": "agrees" }),
   s("E", "Links ist Wasser, rechts ist Sand.", { "water@left": "contradicts", "bunker@right": "contradicts" }),
   s("E", "Dahinter nichts."),

@@ -1,4 +1,7 @@
-/** Written when the first matcher stood: the English held-out sentences as one would say them in German. Run once (31 of 32 called right, 31 of 39 caught), then worked with. */
+/**
+ * Written when the first matcher stood: the English held-out sentences as one would say them in German. Run
+ * once (31 of 32 called right, 31 of 39 caught), then worked with.
+ */
 import { sentence as s, type Sentence } from "../corpus.ts";
 
 export const GERMAN_SECOND: readonly Sentence[] = [
@@ -18,18 +21,29 @@ export const GERMAN_SECOND: readonly Sentence[] = [
   s("A", "Achten Sie auf den Bunker links hinter dem Grün.", { "bunker@long-left": "contradicts" }),
   s("A", "Vor dem Grün läuft Wasser quer über das Fairway.", { "water@across": "agrees" }),
   s("A", "Ein großzügiges Fairway schmeichelt dem Driver.", { "fairway-wide": "agrees" }),
-  s("A", "Das Fairway ist eng, und rechts lauert das Aus.", { "fairway-narrow": "contradicts", "out-of-bounds@right": "agrees" }),
+  s("A", "Das Fairway ist eng, und rechts lauert das Aus.", {
+    "fairway-narrow": "contradicts",
+    "out-of-bounds@right": "agrees",
+  }),
   s("A", "Die Vorderkante des Grüns ist vom Bachufer verdeckt."),
   s("A", "Ein Wall verdeckt das Grün vom Abschlag aus.", { "blind-tee-shot": "contradicts" }),
   s("A", "Zwei Schläger mehr zur hinteren Fahne sind nicht zu viel."),
-  s("A", "Das Grün fällt nach vorne, und vor dem Loch bleibt nichts liegen.", { "green-slope@back-to-front": "agrees" }),
+  s("A", "Das Grün fällt nach vorne, und vor dem Loch bleibt nichts liegen.", {
+    "green-slope@back-to-front": "agrees",
+  }),
   s("A", "Das Grün fällt nach rechts und füttert den Bunker.", { "green-slope@left-to-right": "contradicts" }),
   s("A", "Längere Spieler kommen mit dem Drive heran."),
   s("A", "Es misst 380 Meter, und keiner davon ist langweilig.", { "length#380": "agrees" }),
   s("A", "Es misst 415 Meter, und keiner davon ist langweilig.", { "length#415": "contradicts" }),
 
-  s("B", "Ein scharfes Dogleg nach links, und der zweite Schlag ist blind.", { "bends@left": "agrees", "blind-approach": "agrees" }),
-  s("B", "Ein scharfes Dogleg nach rechts, und der zweite Schlag ist blind.", { "bends@right": "contradicts", "blind-approach": "agrees" }),
+  s("B", "Ein scharfes Dogleg nach links, und der zweite Schlag ist blind.", {
+    "bends@left": "agrees",
+    "blind-approach": "agrees",
+  }),
+  s("B", "Ein scharfes Dogleg nach rechts, und der zweite Schlag ist blind.", {
+    "bends@right": "contradicts",
+    "blind-approach": "agrees",
+  }),
   s("B", "Mit dem Wald links legt man sich besser nicht an."),
   s("B", "Bäume auf der rechten Seite machen den Drive zur Gasse.", { "trees@right": "contradicts" }),
   s("B", "Das Grün steht auf einem Plateau.", { "green-raised": "agrees" }),
@@ -48,7 +62,10 @@ export const GERMAN_SECOND: readonly Sentence[] = [
   s("B", "Hier ist das schmalste Fairway des Platzes.", { "fairway-narrow": "agrees" }),
   s("B", "Für jeden zu kurzen Drive versperren Bäume links den Weg.", { "trees@left": "agrees" }),
   s("B", "Über das Grün hinaus ist Aus.", { "out-of-bounds@long": "contradicts" }),
-  s("B", "Zwei Bunker, einer links vom Grün und einer dahinter, sind der ganze Sand.", { "bunker@left": "agrees", "bunker@long": "agrees" }),
+  s("B", "Zwei Bunker, einer links vom Grün und einer dahinter, sind der ganze Sand.", {
+    "bunker@left": "agrees",
+    "bunker@long": "agrees",
+  }),
 
   s("C", "Steil hinunter von einem hohen Abschlag und über das Meer.", { "tee-raised": "agrees" }),
   s("C", "Bergauf über die Bucht zu einem Grün auf einer Terrasse.", { uphill: "contradicts" }),
@@ -58,7 +75,9 @@ export const GERMAN_SECOND: readonly Sentence[] = [
   s("C", "Hinten liegt ein Bunker für alle, die zu viel Schläger nehmen.", { "bunker@long": "contradicts" }),
   s("C", "Rechts ist kein Wasser im Spiel.", { "!water@right": "contradicts" }),
   s("C", "Links ist Wasser, rechts nicht.", { "water@left": "agrees" }),
-  s("C", "Ein Gefälle von hinten nach vorne hält jedes gut getroffene Eisen.", { "green-slope@back-to-front": "contradicts" }),
+  s("C", "Ein Gefälle von hinten nach vorne hält jedes gut getroffene Eisen.", {
+    "green-slope@back-to-front": "contradicts",
+  }),
   s("C", "Bei der Landung rollen die Bälle von links nach rechts."),
   s("C", "Der Abschlag ist blind, schauen Sie also vom Weg aus auf die Fahne.", { "blind-tee-shot": "contradicts" }),
   s("C", "Ein Schläger weniger als auf der Karte genügt.", { "clubs-less#1": "agrees" }),
@@ -68,7 +87,10 @@ export const GERMAN_SECOND: readonly Sentence[] = [
   s("C", "Für alle, die das Wasser fürchten, ist es ein Dogleg."),
   s("C", "Der Grenzzaun steht dicht hinter dem Grün.", { "out-of-bounds@long": "contradicts" }),
 
-  s("D", "Erst nach rechts, dann nach links, und rechts leistet das Meer Gesellschaft.", { "water@right": "agrees", "two-bends": "agrees" }),
+  s("D", "Erst nach rechts, dann nach links, und rechts leistet das Meer Gesellschaft.", {
+    "water@right": "agrees",
+    "two-bends": "agrees",
+  }),
   s("D", "Das Meer links ist immer dabei.", { "water@left": "contradicts" }),
   s("D", "Ein Drive über die linke Seite ist vor dem Meer sicher."),
   s("D", "Vom Abschlag sehen Sie die Landezone nicht.", { "blind-tee-shot": "agrees" }),
@@ -81,7 +103,10 @@ export const GERMAN_SECOND: readonly Sentence[] = [
   s("D", "Ein Bunker rechts vor dem Grün muss überspielt werden.", { "bunker@short-right": "contradicts" }),
   s("D", "Auf beiden Seiten des Grüns liegen Bunker.", { "bunker@left": "agrees", "bunker@right": "contradicts" }),
   s("D", "Das Grün ist winzig und eben.", { "green-small": "agrees", "green-flat": "agrees" }),
-  s("D", "Mit 525 Metern ist es für jeden ein Loch mit drei Schlägen.", { "length#525": "agrees", "three-shots": "agrees" }),
+  s("D", "Mit 525 Metern ist es für jeden ein Loch mit drei Schlägen.", {
+    "length#525": "agrees",
+    "three-shots": "agrees",
+  }),
   s("D", "Das ist ein ehrliches Par 5.", { "par#5": "agrees" }),
   s("D", "Ein kurzes Par 4.", { "par#4": "contradicts" }),
   s("D", "Wie am ersten liegt das Aus rechts."),

@@ -1,6 +1,6 @@
 /** The German matcher held to sentences labelled by hand. */
 import { describe, expect, test } from "vitest";
-import { claimKey,score,told } from "../scoring.ts";
+import { claimKey, score, told } from "../scoring.ts";
 import { findClaims } from "../../../src/check/claims/find.ts";
 import { GERMAN } from "../../../src/check/claims/german/index.ts";
 import { judge } from "../../../src/check/claims/judge/index.ts";
@@ -15,7 +15,8 @@ const LEAST_PRECISION = 0.95;
 const LEAST_RECALL = 0.75;
 
 const all = [...germanTuning(), ...GERMAN_HELD_OUT];
-const turned = (pairs: Readonly<Partial<Record<HoleName, HoleName>>>): Sentence[] => all.map((one) => ({ ...one, hole: pairs[one.hole] ?? one.hole }));
+const turned = (pairs: Readonly<Partial<Record<HoleName, HoleName>>>): Sentence[] =>
+  all.map((one) => ({ ...one, hole: pairs[one.hole] ?? one.hole }));
 
 describe("the German corpus", () => {
   test("is large, each sentence stands in it once, and many claim nothing", () => {
@@ -40,7 +41,12 @@ describe("the German corpus", () => {
 describe("whole tips that are true", () => {
   const facts = corpusFacts();
   const verdicts = TRUE_TIPS.flatMap(([hole, markdown]) =>
-    findClaims(markdown, facts[hole], GERMAN).map((claim) => ({ hole, said: markdown.slice(claim.offset, claim.end), key: claimKey(claim), verdict: judge(claim, facts[hole], sayIn("metres")).verdict })),
+    findClaims(markdown, facts[hole], GERMAN).map((claim) => ({
+      hole,
+      said: markdown.slice(claim.offset, claim.end),
+      key: claimKey(claim),
+      verdict: judge(claim, facts[hole], sayIn("metres")).verdict,
+    })),
   );
   test("are understood in part", () => {
     expect(verdicts.length).toBeGreaterThan(60);

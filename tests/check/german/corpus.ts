@@ -6,5 +6,11 @@ import { GERMAN_THIRD } from "./corpus-third.ts";
 import { GERMAN_TUNING } from "./corpus-tuning.ts";
 import { GERMAN_TUNING_MORE } from "./corpus-tuning-more.ts";
 
-export const germanTuning = (): readonly Sentence[] => [...GERMAN_TUNING, ...GERMAN_TUNING_MORE, ...GERMAN_FIRST, ...GERMAN_SECOND, ...GERMAN_THIRD];
+export const germanTuning = (): readonly Sentence[] => [
+  ...GERMAN_TUNING,
+  ...GERMAN_TUNING_MORE,
+  ...GERMAN_FIRST,
+  ...GERMAN_SECOND,
+  ...GERMAN_THIRD,
+];
 export { GERMAN_HELD_OUT } from "./corpus-held-out.ts";

@@ -73,7 +73,10 @@ describe("stops", () => {
 });
 
 describe("names", () => {
-  const named = (name: string): HoleFacts => ({ ...facts.A, things: facts.A.things.map((thing) => (thing.id === "bunker-short" ? { ...thing, name } : thing)) });
+  const named = (name: string): HoleFacts => ({
+    ...facts.A,
+    things: facts.A.things.map((thing) => (thing.id === "bunker-short" ? { ...thing, name } : thing)),
+  });
   test.each([
     ["Gorse Bunker", "Links vom Grün liegen die Gorse Bunker."],
     ["Alte Schanze", "Die Alte Schanze liegt links vom Grün."],
@@ -153,6 +156,10 @@ describe("claims nothing", () => {
 });
 
 test("a very long sentence is no runaway: work grows with less than the cube of its length", () => {
-  const read = (times: number): unknown => keys("A", "Der Bunker links und der Bach und die Mauer und die Bäume rechts, das Grün fällt nach vorne und ".repeat(times));
+  const read = (times: number): unknown =>
+    keys(
+      "A",
+      "Der Bunker links und der Bach und die Mauer und die Bäume rechts, das Grün fällt nach vorne und ".repeat(times),
+    );
   expect(growthOverFourfold(read, 100)).toBeLessThan(40);
 });

@@ -17,7 +17,10 @@ type Corridor = ReturnType<typeof corridorPolygon>;
 
 export interface Held {
   readonly tried: number;
-  /** Cases where a hair decides how many runs there are (another width of 2 mm more or less answers otherwise), or where the library gives no answer. */
+  /**
+   * Cases where a hair decides how many runs there are (another width of 2 mm more or less answers
+   * otherwise), or where the library gives no answer.
+   */
   readonly unsettled: number;
   readonly worstMetres: number;
   readonly faults: readonly string[];
@@ -39,23 +42,28 @@ export function holdHole(seed: number): Held {
       return known;
     };
     for (const [id, sort] of Object.entries(random.sorts)) {
-      const areas = areasOf(measured.placed.get(id)!).map((area) => area.map((ring) => ring.map((p) => local(position(p)))));
+      const areas = areasOf(measured.placed.get(id)!).map((area) =>
+        area.map((ring) => ring.map((p) => local(position(p)))),
+      );
       if (areas.length === 0) continue;
       tried += 1;
-      const here = tee.hazards.filter((hazard) => hazard.id === id && hazard.inCorridor)
+      const here = tee.hazards
+        .filter((hazard) => hazard.id === id && hazard.inCorridor)
         .sort((a, b) => a.stationMetres[0] - b.stationMetres[0]);
       const name = `seed ${seed}, ${tee.tee.id}, ${id} (${sort})`;
       const compare = (more: number): { faults: string[]; worst: number } | undefined => {
         const expected = unlessGivenUp(() => expectedRuns(line, corridor(more), areas));
         if (!expected) return undefined;
-        if (expected.length !== here.length) return { faults: [`${name}: ${here.length} stretches, expected ${expected.length}`], worst: 0 };
+        if (expected.length !== here.length)
+          return { faults: [`${name}: ${here.length} stretches, expected ${expected.length}`], worst: 0 };
         const found: string[] = [];
         let worst = 0;
         expected.forEach((run, i) => {
           for (const key of ["reachMetres", "farMetres"] as const) {
             const off = Math.abs(here[i]![key] - run[key]);
             worst = Math.max(worst, off);
-            if (!(off <= TOLERANCE_METRES)) found.push(`${name} ${i + 1}: ${key} ${here[i]![key]}, expected ${run[key]}`);
+            if (!(off <= TOLERANCE_METRES))
+              found.push(`${name} ${i + 1}: ${key} ${here[i]![key]}, expected ${run[key]}`);
           }
         });
         return { faults: found, worst };
@@ -72,7 +80,12 @@ export function holdHole(seed: number): Held {
 }
 
 /** Balls that come down anywhere in the corridor: whoever is in a hazard is between its reach and its far distance. */
-function ballsOf(measured: MeasuredHole, tee: TeeFigures, seed: number, sorts: Readonly<Record<string, string>>): string[] {
+function ballsOf(
+  measured: MeasuredHole,
+  tee: TeeFigures,
+  seed: number,
+  sorts: Readonly<Record<string, string>>,
+): string[] {
   const random = randomFrom(seed ^ 0x5bd1e995);
   const [x0, y0] = tee.marker;
   const line: XY[] = tee.line.points.map(([x, y]) => [x, y]);
@@ -85,10 +98,19 @@ function ballsOf(measured: MeasuredHole, tee: TeeFigures, seed: number, sorts: R
     for (const id of Object.keys(sorts)) {
       if (!areasOf(measured.placed.get(id)!).some((area) => inRings(area, [x, y]))) continue;
       const along = stationAlong(line, [x, y]);
-      const hit = tee.hazards.find(({ id: other, inCorridor, stationMetres: [from, to], reachMetres, farMetres }) =>
-        other === id && inCorridor && along >= from - 0.01 && along <= to + 0.01 &&
-        metres >= reachMetres - TOLERANCE_METRES && metres <= farMetres + TOLERANCE_METRES);
-      if (!hit) faults.push(`seed ${seed}, ${tee.tee.id}: a ball ${metres.toFixed(3)} m out, station ${along.toFixed(3)}, is in ${id} (${sorts[id]}) but in none of its stretches`);
+      const hit = tee.hazards.find(
+        ({ id: other, inCorridor, stationMetres: [from, to], reachMetres, farMetres }) =>
+          other === id &&
+          inCorridor &&
+          along >= from - 0.01 &&
+          along <= to + 0.01 &&
+          metres >= reachMetres - TOLERANCE_METRES &&
+          metres <= farMetres + TOLERANCE_METRES,
+      );
+      if (!hit)
+        faults.push(
+          `seed ${seed}, ${tee.tee.id}: a ball ${metres.toFixed(3)} m out, station ${along.toFixed(3)}, is in ${id} (${sorts[id]}) but in none of its stretches`,
+        );
     }
   }
   return faults;
@@ -96,13 +118,18 @@ function ballsOf(measured: MeasuredHole, tee: TeeFigures, seed: number, sorts: R
 
 /** Reach and far distance are those of the points told. */
 function attainedIn(tee: TeeFigures, measured: MeasuredHole, seed: number): string[] {
-  return tee.hazards.filter(({ inCorridor }) => inCorridor).flatMap((hazard: HazardFigures) => {
-    const off = (["reach", "far"] as const).filter((end) => {
-      const [x, y] = hazard[`${end}Point`];
-      return Math.abs(Math.hypot(x - tee.marker[0], y - tee.marker[1]) - hazard[`${end}Metres`]) > 1e-6;
+  return tee.hazards
+    .filter(({ inCorridor }) => inCorridor)
+    .flatMap((hazard: HazardFigures) => {
+      const off = (["reach", "far"] as const).filter((end) => {
+        const [x, y] = hazard[`${end}Point`];
+        return Math.abs(Math.hypot(x - tee.marker[0], y - tee.marker[1]) - hazard[`${end}Metres`]) > 1e-6;
+      });
+      return off.map(
+        (end) =>
+          `seed ${seed}, ${tee.tee.id}, ${hazard.id}: ${end} is not at its point (corridor ${measured.corridorMetres})`,
+      );
     });
-    return off.map((end) => `seed ${seed}, ${tee.tee.id}, ${hazard.id}: ${end} is not at its point (corridor ${measured.corridorMetres})`);
-  });
 }
 
 function beside(points: readonly Point[], station: number, offset: number): Point {

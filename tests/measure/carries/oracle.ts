@@ -50,7 +50,13 @@ export function corridorPolygon(line: readonly XY[], width: number): Polygon | M
   legs.forEach(({ start, end, d }, i) => {
     const far = i === legs.length - 1 ? plus(end, d, BEYOND_METRES) : end;
     const n = right(d);
-    parts.push([plus(start, n, -width), plus(far, n, -width), plus(far, n, width), plus(start, n, width), plus(start, n, -width)]);
+    parts.push([
+      plus(start, n, -width),
+      plus(far, n, -width),
+      plus(far, n, width),
+      plus(start, n, width),
+      plus(start, n, -width),
+    ]);
     const before = legs[i - 1];
     if (!before) return;
     const turn = Math.atan2(before.d[0]! * d[1]! - before.d[1]! * d[0]!, inner(before.d, d));
@@ -64,10 +70,12 @@ export function corridorPolygon(line: readonly XY[], width: number): Polygon | M
     }
     parts.push([...fan, start]);
   });
-  return parts.map((ring): Polygon => ({ type: "Polygon", coordinates: [ring.map(onGrid)] })).reduce<Polygon | MultiPolygon>(
-    (whole, part) => union(featureCollection([feature(whole), feature(part)]))!.geometry,
-    { type: "Polygon", coordinates: [parts[0]!.map(onGrid)] },
-  );
+  return parts
+    .map((ring): Polygon => ({ type: "Polygon", coordinates: [ring.map(onGrid)] }))
+    .reduce<Polygon | MultiPolygon>(
+      (whole, part) => union(featureCollection([feature(whole), feature(part)]))!.geometry,
+      { type: "Polygon", coordinates: [parts[0]!.map(onGrid)] },
+    );
 }
 
 /** Station of a point by the nearest place of the line, the last leg going on beyond the green. */
@@ -95,14 +103,15 @@ function toPiece([ax, ay]: XY, [bx, by]: XY): number {
 }
 
 /** Whether the origin, where one stands, lies in a polygon. */
-const holdsOrigin = (rings: readonly XY[][]): boolean => rings.every((ring, i) => {
-  let inside = false;
-  for (let k = 1; k < ring.length; k++) {
-    const [[x1, y1], [x2, y2]] = [ring[k - 1]! as [number, number], ring[k]! as [number, number]];
-    if (y1 > 0 !== y2 > 0 && 0 < x1 + (-y1 / (y2 - y1)) * (x2 - x1)) inside = !inside;
-  }
-  return inside === (i === 0);
-});
+const holdsOrigin = (rings: readonly XY[][]): boolean =>
+  rings.every((ring, i) => {
+    let inside = false;
+    for (let k = 1; k < ring.length; k++) {
+      const [[x1, y1], [x2, y2]] = [ring[k - 1]! as [number, number], ring[k]! as [number, number]];
+      if (y1 > 0 !== y2 > 0 && 0 < x1 + (-y1 / (y2 - y1)) * (x2 - x1)) inside = !inside;
+    }
+    return inside === (i === 0);
+  });
 
 /** A run's least and greatest distance and the stations it spans, outline points a third of a metre apart. */
 function runOf(rings: readonly XY[][], line: readonly XY[]): Expected {
@@ -114,7 +123,10 @@ function runOf(rings: readonly XY[][], line: readonly XY[]): Expected {
       far = Math.max(far, Math.hypot(a[0]!, a[1]!));
       const steps = Math.max(1, Math.ceil(Math.hypot(b[0]! - a[0]!, b[1]! - a[1]!) * 3));
       for (let k = 0; k <= steps; k++) {
-        const station = stationAlong(line, [a[0]! + ((b[0]! - a[0]!) * k) / steps, a[1]! + ((b[1]! - a[1]!) * k) / steps]);
+        const station = stationAlong(line, [
+          a[0]! + ((b[0]! - a[0]!) * k) / steps,
+          a[1]! + ((b[1]! - a[1]!) * k) / steps,
+        ]);
         [from, to] = [Math.min(from, station), Math.max(to, station)];
       }
     }
@@ -138,9 +150,15 @@ export function unlessGivenUp<T>(work: () => T): T | undefined {
  *
  * @param areas rings of the ground it covers, in metres about the tee
  */
-export function expectedRuns(line: readonly XY[], corridor: Polygon | MultiPolygon, areas: readonly XY[][][]): Expected[] | undefined {
+export function expectedRuns(
+  line: readonly XY[],
+  corridor: Polygon | MultiPolygon,
+  areas: readonly XY[][][],
+): Expected[] | undefined {
   const runs = areas.flatMap((area) => {
-    const shared = intersect(featureCollection<Polygon | MultiPolygon>([feature(corridor), polygon(area.map((ring) => ring.map(onGrid)))]));
+    const shared = intersect(
+      featureCollection<Polygon | MultiPolygon>([feature(corridor), polygon(area.map((ring) => ring.map(onGrid)))]),
+    );
     if (!shared) return [];
     const parts = shared.geometry.type === "Polygon" ? [shared.geometry.coordinates] : shared.geometry.coordinates;
     return parts.map((rings) => runOf(rings, line));

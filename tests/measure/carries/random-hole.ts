@@ -24,8 +24,19 @@ const TURN = Math.PI / 180;
 
 /** What a hazard is drawn as; each is a property the figures must hold for. */
 const SORTS = [
-  "across", "slanting", "alongside", "round the bend", "pond", "pond with island", "burn twice", "lake", "at the tee",
-  "round the green", "two pots", "ditch without width", "boundary",
+  "across",
+  "slanting",
+  "alongside",
+  "round the bend",
+  "pond",
+  "pond with island",
+  "burn twice",
+  "lake",
+  "at the tee",
+  "round the green",
+  "two pots",
+  "ditch without width",
+  "boundary",
 ] as const;
 
 export interface RandomHole {
@@ -71,14 +82,33 @@ export function randomHole(seed: number): RandomHole {
     const [east, north] = frame.toPosition(p);
     return [east, north];
   };
-  const feature = (id: string, kind: FeatureKind, geometry: Feature["geometry"], rest: Partial<Feature> = {}): Feature => ({
-    id, kind, name: undefined, tee: undefined, widthMetres: undefined, heightMetres: undefined, geometry, tags: {}, place, ...rest,
+  const feature = (
+    id: string,
+    kind: FeatureKind,
+    geometry: Feature["geometry"],
+    rest: Partial<Feature> = {},
+  ): Feature => ({
+    id,
+    kind,
+    name: undefined,
+    tee: undefined,
+    widthMetres: undefined,
+    heightMetres: undefined,
+    geometry,
+    tags: {},
+    place,
+    ...rest,
   });
   const ringOf = (points: readonly Point[]): number[][] => [...points, points[0]!].map(lonLat);
   const area = (id: string, kind: FeatureKind, ...rings: Point[][]): Feature =>
     feature(id, kind, { type: "Polygon", coordinates: rings.map(ringOf) });
   const path = (id: string, kind: FeatureKind, points: readonly Point[], widthMetres?: number): Feature =>
-    feature(id, kind, { type: "LineString", coordinates: points.map(lonLat) }, widthMetres === undefined ? {} : { widthMetres });
+    feature(
+      id,
+      kind,
+      { type: "LineString", coordinates: points.map(lonLat) },
+      widthMetres === undefined ? {} : { widthMetres },
+    );
   /** A lumpy outline about a point: a pond, a bunker. */
   const blob = (centre: Point, radius: number, lumps = 0.3): Point[] => {
     const count = 7 + Math.floor(random() * 20);
@@ -90,7 +120,10 @@ export function randomHole(seed: number): RandomHole {
   };
   /** A strip from one station and offset to another, of a width along the hole. */
   const strip = (station: number, width: number, slant: number, reach: number): Point[] => [
-    at(station - slant, -reach), at(station + slant, reach), at(station + slant + width, reach), at(station - slant + width, -reach),
+    at(station - slant, -reach),
+    at(station + slant, reach),
+    at(station + slant + width, reach),
+    at(station - slant + width, -reach),
   ];
 
   const sorts: Record<string, (typeof SORTS)[number]> = {};
@@ -129,9 +162,17 @@ export function randomHole(seed: number): RandomHole {
         const gap = between(8, 120);
         const side = pick([-1, 1]);
         const reach = between(30, 60);
-        return path(id, "penalty-area-red", [
-          at(station, -side * reach), at(station, side * reach), at(station + gap, side * reach), at(station + gap, -side * reach),
-        ], between(1, 6));
+        return path(
+          id,
+          "penalty-area-red",
+          [
+            at(station, -side * reach),
+            at(station, side * reach),
+            at(station + gap, side * reach),
+            at(station + gap, -side * reach),
+          ],
+          between(1, 6),
+        );
       }
       case "lake":
         return area(id, water(), blob(at(station, between(-30, 30)), between(80, 180), 0.2));
@@ -140,7 +181,9 @@ export function randomHole(seed: number): RandomHole {
       case "round the green":
         return area(id, water(), blob(at(total, 0), between(40, 90), 0.15), blob(at(total, 0), between(12, 30), 0.15));
       case "two pots": {
-        const pots = [-1, 1].map((side) => [ringOf(blob(at(station + between(0, 14), side * between(6, 22)), between(1, 6)))]);
+        const pots = [-1, 1].map((side) => [
+          ringOf(blob(at(station + between(0, 14), side * between(6, 22)), between(1, 6))),
+        ]);
         return feature(id, "bunker", { type: "MultiPolygon", coordinates: pots });
       }
       case "ditch without width":
@@ -152,12 +195,19 @@ export function randomHole(seed: number): RandomHole {
 
   const tees = [at(0, 0), at(between(12, Math.min(80, lengths[0]! - 11)), between(-8, 8))];
   return {
-    course: course([hole([
-      path("line", "line-of-play", line),
-      ...tees.map((p, i) => feature(`tee-${i}`, "tee-marker", { type: "Point", coordinates: lonLat(p) }, { tee: TEE_SETS[i]!.id })),
-      area("green", "green", blob(at(total, 0), between(7, 11), 0.15)),
-      ...hazards,
-    ])], { corridorMetres: pick([15, 25, 25, 25, 40]) }),
+    course: course(
+      [
+        hole([
+          path("line", "line-of-play", line),
+          ...tees.map((p, i) =>
+            feature(`tee-${i}`, "tee-marker", { type: "Point", coordinates: lonLat(p) }, { tee: TEE_SETS[i]!.id }),
+          ),
+          area("green", "green", blob(at(total, 0), between(7, 11), 0.15)),
+          ...hazards,
+        ]),
+      ],
+      { corridorMetres: pick([15, 25, 25, 25, 40]) },
+    ),
     sorts,
   };
 }

@@ -22,6 +22,6 @@ for (let seed = first; seed < first + count; seed++) {
 for (const fault of faults.slice(0, 40)) console.error(fault);
 console.log(
   `${count} holes, ${tried} hazards: ${faults.length} faults, worst difference ${(worst * 1000).toFixed(2)} mm, ` +
-  `${unsettled} not settled (a hair decides how many stretches there are).`,
+    `${unsettled} not settled (a hair decides how many stretches there are).`,
 );
 process.exitCode = faults.length > 0 ? 1 : 0;

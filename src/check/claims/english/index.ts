@@ -48,12 +48,17 @@ export const ENGLISH: Lexicon = {
     if (/^(?:you|the (?:front|fairway|tee|player)|uphill)$/.test(words)) return ["back-to-front"];
     if (/^rises?\b/.test(words)) return ["back-to-front"];
     if (/\baway from\b|^downhill$/.test(words)) return ["front-to-back"];
-    const ends = [...words.matchAll(/\b(?:back|front|left|right|rear|you)\b/g)].map((match) => match[0].replace("rear", "back").replace("you", "front"));
-    if (!/\bfrom\b|\bto\b.*\b(?:front|back|left|right)\b.*\bto\b|^(?:back|front|left|right) to\b/.test(words)) return ends.flatMap((end) => TOWARD[end] ?? []);
+    const ends = [...words.matchAll(/\b(?:back|front|left|right|rear|you)\b/g)].map((match) =>
+      match[0].replace("rear", "back").replace("you", "front"),
+    );
+    if (!/\bfrom\b|\bto\b.*\b(?:front|back|left|right)\b.*\bto\b|^(?:back|front|left|right) to\b/.test(words))
+      return ends.flatMap((end) => TOWARD[end] ?? []);
     // "From back right to front left": what starts and what ends, a pair for each direction.
     const ways: SlopeWay[] = [];
-    if (ends.includes("back") && ends.includes("front")) ways.push(ends.indexOf("back") < ends.indexOf("front") ? "back-to-front" : "front-to-back");
-    if (ends.includes("left") && ends.includes("right")) ways.push(ends.indexOf("left") < ends.indexOf("right") ? "left-to-right" : "right-to-left");
+    if (ends.includes("back") && ends.includes("front"))
+      ways.push(ends.indexOf("back") < ends.indexOf("front") ? "back-to-front" : "front-to-back");
+    if (ends.includes("left") && ends.includes("right"))
+      ways.push(ends.indexOf("left") < ends.indexOf("right") ? "left-to-right" : "right-to-left");
     return ways;
   },
   compass: (words) => {
@@ -62,6 +67,11 @@ export const ENGLISH: Lexicon = {
   },
 };
 
-const TOWARD: Readonly<Record<string, SlopeWay>> = { front: "back-to-front", back: "front-to-back", right: "left-to-right", left: "right-to-left" };
+const TOWARD: Readonly<Record<string, SlopeWay>> = {
+  front: "back-to-front",
+  back: "front-to-back",
+  right: "left-to-right",
+  left: "right-to-left",
+};
 
 const COMPASS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;

@@ -29,7 +29,15 @@ const SIDES = `${SIDE}(?:(?: of (?:the |this )?(?:fairway|green|hole|line))? (?:
 /** The side as an object: "guards the left". */
 const SIDE_OBJECT = `(?:(?:the|its) (?:whole |entire |far )?(?:{cdep} (?:and )?{clat}|{clat}(?: hand)? {cdep}|{lat}|{dep})${SIDE_NOUN}|{both} sides?)${NOT_OF_ELSE}`;
 
-const KINDS: readonly (ThingClass & ClaimKind)[] = ["bunker", "water", "out-of-bounds", "trees", "gorse", "wall", "road"];
+const KINDS: readonly (ThingClass & ClaimKind)[] = [
+  "bunker",
+  "water",
+  "out-of-bounds",
+  "trees",
+  "gorse",
+  "wall",
+  "road",
+];
 
 const noun = (kind: string): string => `(?:{no} )?(?:{det} )?(?:{num} )?(?:of )?(?:(?:{adjective}) ){0,4}{${kind}}`;
 
@@ -37,45 +45,78 @@ const noun = (kind: string): string => `(?:{no} )?(?:{det} )?(?:{num} )?(?:of )?
 const ROUTE =
   /(?:^| )(?:left of|right of|short of|long of|clear of|wide of|outside|inside|from|over|past|beyond|around|round|carry|carrying|clears?|towards?|toward|at|into|in|reach|reaching|reaches|find|finding|flirt(?:ing)? with|challenge|challenging|take on|taking on|miss|missing|leave|leaves|leaving|keep|keeps|keeping|put|puts|putting|like|unlike|as|(?:not|never|nor|nothing|nobody|no one)(?: [a-z]+){0,2})(?: (?:the|a|an|those|these|that|any|another|your|one|two|three|first|second))*$/;
 
-const WARNED = /(?:^| )(?:avoid|avoiding|beware|beware of|mind|watch for|watch out for|respect|away from|clear of|note|remember|ignore|forget|avoids) (?:the |a |those |these |that |any |two |three )*$/;
+const WARNED =
+  /(?:^| )(?:avoid|avoiding|beware|beware of|mind|watch for|watch out for|respect|away from|clear of|note|remember|ignore|forget|avoids) (?:the |a |those |these |that |any |two |three )*$/;
 
 /** Whether the words before a thing let its side count, and whether they do so even within advice. */
 export const warned = (before: string): boolean => WARNED.test(`${before} `.replace(/ +$/, " "));
 
 function patternsOf(kind: ThingClass & ClaimKind): ClaimPattern[] {
-  const make = (text: string, rest: Partial<ClaimPattern> = {}): ClaimPattern => ({ kind, expression: phrase(text, PARTS), notAfter: ROUTE, ...rest });
+  const make = (text: string, rest: Partial<ClaimPattern> = {}): ClaimPattern => ({
+    kind,
+    expression: phrase(text, PARTS),
+    notAfter: ROUTE,
+    ...rest,
+  });
   const thing = noun(kind);
   const patterns = [
     // "guarded by a bunker on the left", "bunkers left and right", "the pond is not on the left"
     make(`${thing}(?: {link}(?: {not})?)?(?: (?:{adverb})){0,4} ${SIDES}`),
     make(`${thing}(?: (?:{adverb})){0,2} {guards}(?: (?:{adverb})){0,2} ${SIDE_OBJECT}(?: (?:and|,) ${SIDE_OBJECT})?`),
-    make(`(?:the )?${SIDE_OBJECT.replace("(?:the|its) ", "(?:(?:the|its) )?")}(?: of the (?:green|fairway|hole))? (?:is|are) (?:(?:{adverb}|{degree}) ){0,2}{guarded} by ${thing}`, { notAfter: /x^/ }),
+    make(
+      `(?:the )?${SIDE_OBJECT.replace("(?:the|its) ", "(?:(?:the|its) )?")}(?: of the (?:green|fairway|hole))? (?:is|are) (?:(?:{adverb}|{degree}) ){0,2}{guarded} by ${thing}`,
+      { notAfter: /x^/ },
+    ),
     make(`{guarded} (?:(?:{adverb}) ){0,2}${SIDES} by ${thing}`, { notAfter: /x^/, place: "green" }),
-    make(`(?:anything|everything|any ball|a ball|a shot) (?:hit |going |pushed |pulled |that drifts |that goes )?${SIDES}(?: of the (?:green|fairway|line|flag))?(?: of (?:the|that) [a-z_0-9]+)? (?:is |ends |finishes |goes |runs |will be |is lost )?(?:finds?|in|into|through|meets?|gone in|lost in|swallowed by|wet in)? ?${thing}`, { notAfter: /x^/ }),
-    make(`(?:on|to|down|along|up|at) (?:the|its) (?:{lat}|{dep})(?: hand)?(?: side| edge)?(?: of the (?:green|fairway|hole))? (?:, )?(?:there )?(?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand|comes|come|you have) ${thing}`, { notAfter: /x^/ }),
-    make(`(?:on|to|down|along|up|at) (?:the|its) (?:far )?(?:{lat}|{dep})(?: hand)?(?: side| edge)?(?: of the (?:green|fairway|hole))? ,? ?(?:just |only )?${thing}(?= (?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand|catches|gathers|guards|will|and|at|with|that|which)| *$| ,)`, { notAfter: /(?:of|from|keep|stay|aim|miss|go|play)$/ }),
+    make(
+      `(?:anything|everything|any ball|a ball|a shot) (?:hit |going |pushed |pulled |that drifts |that goes )?${SIDES}(?: of the (?:green|fairway|line|flag))?(?: of (?:the|that) [a-z_0-9]+)? (?:is |ends |finishes |goes |runs |will be |is lost )?(?:finds?|in|into|through|meets?|gone in|lost in|swallowed by|wet in)? ?${thing}`,
+      { notAfter: /x^/ },
+    ),
+    make(
+      `(?:on|to|down|along|up|at) (?:the|its) (?:{lat}|{dep})(?: hand)?(?: side| edge)?(?: of the (?:green|fairway|hole))? (?:, )?(?:there )?(?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand|comes|come|you have) ${thing}`,
+      { notAfter: /x^/ },
+    ),
+    make(
+      `(?:on|to|down|along|up|at) (?:the|its) (?:far )?(?:{lat}|{dep})(?: hand)?(?: side| edge)?(?: of the (?:green|fairway|hole))? ,? ?(?:just |only )?${thing}(?= (?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand|catches|gathers|guards|will|and|at|with|that|which)| *$| ,)`,
+      { notAfter: /(?:of|from|keep|stay|aim|miss|go|play)$/ },
+    ),
     make(`${thing} , (?:${LAT_PHRASE}|${DEP_PHRASE})(?= ,| *$)`),
-    make(`{dep} (?:the green |it |the putting surface )?(?:there )?(?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand) ${thing}`, { notAfter: /x^/ }),
-    make(`(?:^|(?<=, )|(?<=and )|the |it is |with ){lat}(?: hand)?(?: side)?(?: of the (?:fairway|hole|green|wall|fence|road|path))? (?:is|are) (?:all |also )?${thing}`, { notAfter: /(?:of|from|to|than|keep|go|miss)(?: the)?$/ }),
+    make(
+      `{dep} (?:the green |it |the putting surface )?(?:there )?(?:is|are|lies|lie|runs|run|sits|sit|waits|wait|stands|stand) ${thing}`,
+      { notAfter: /x^/ },
+    ),
+    make(
+      `(?:^|(?<=, )|(?<=and )|the |it is |with ){lat}(?: hand)?(?: side)?(?: of the (?:fairway|hole|green|wall|fence|road|path))? (?:is|are) (?:all |also )?${thing}`,
+      { notAfter: /(?:of|from|to|than|keep|go|miss)(?: the)?$/ },
+    ),
   ];
   return patterns;
 }
 
 /** Where a thing that is not there is not: the end of the words, or the hole at large. */
-const AT_ALL = "(?= *$| ,| and (?!left|right)| or | on (?:this|the) hole| here| at all| anywhere| to (?:worry|trouble|find|carry|clear|catch|fear|think|speak)| in (?:sight|play|the way|reach)| greenside| on it| from| but| within| to be (?:seen|found))";
+const AT_ALL =
+  "(?= *$| ,| and (?!left|right)| or | on (?:this|the) hole| here| at all| anywhere| to (?:worry|trouble|find|carry|clear|catch|fear|think|speak)| in (?:sight|play|the way|reach)| greenside| on it| from| but| within| to be (?:seen|found))";
 
 const none = (kind: string): string => (kind === "water" ? "any-water" : kind);
 
-const NONE: readonly ClaimPattern[] = (["bunker", "water", "out-of-bounds"] as const).flatMap((kind): ClaimPattern[] => [
-  { kind, expression: phrase(`{no} (?:(?:{adjective}|fairway|greenside) ){0,3}{${none(kind)}}${AT_ALL}`, PARTS) },
-  { kind, expression: phrase(`(?:there )?(?:is|are) {no} (?:(?:{adjective}) ){0,2}{${none(kind)}}${AT_ALL}`, PARTS) },
-]);
+const NONE: readonly ClaimPattern[] = (["bunker", "water", "out-of-bounds"] as const).flatMap(
+  (kind): ClaimPattern[] => [
+    { kind, expression: phrase(`{no} (?:(?:{adjective}|fairway|greenside) ){0,3}{${none(kind)}}${AT_ALL}`, PARTS) },
+    {
+      kind,
+      expression: phrase(`(?:there )?(?:is|are) {no} (?:(?:{adjective}) ){0,2}{${none(kind)}}${AT_ALL}`, PARTS),
+    },
+  ],
+);
 
 const ONLY: readonly ClaimPattern[] = [
   {
     kind: "bunker-count",
     number: 1,
-    expression: phrase("(?:only|lone|single|solitary|one and only|just one|just a single) (?:(?:{adjective}) ){0,2}bunker(?! (?:on|at|to) (?:the|that) (?:left|right|back|front))(?! (?:left|right|short|behind|long))(?! by)(?! that)", PARTS),
+    expression: phrase(
+      "(?:only|lone|single|solitary|one and only|just one|just a single) (?:(?:{adjective}) ){0,2}bunker(?! (?:on|at|to) (?:the|that) (?:left|right|back|front))(?! (?:left|right|short|behind|long))(?! by)(?! that)",
+      PARTS,
+    ),
     notAfter: /(?:not|every|not a)(?: the| a)?$/,
     unless: /only bunker (?:on|left|right|short|behind|at|by)/,
   },
@@ -85,24 +126,35 @@ const WATER: readonly ClaimPattern[] = [
   {
     kind: "water",
     side: "across",
-    expression: phrase(`(?:{no} )?(?:{det} )?(?:(?:{adjective}) ){0,3}{water} (?:(?:that|which) )?(?:(?:{adverb}|{degree}|then|again|diagonally|down and) ){0,2}(?:cross(?:es|ing)?|cuts? across|cutting across|cuts through|runs? across|running across|winds? across|snakes? across|flows? across|meanders? across|bisects?|traverses?|comes across|slices across|goes across|lies across|is across)(?: (?:the|this) (?:hole|fairway|line|green|line of play|approach))?(?: (?<num_900>twice|three times|thrice))?`, PARTS),
+    expression: phrase(
+      `(?:{no} )?(?:{det} )?(?:(?:{adjective}) ){0,3}{water} (?:(?:that|which) )?(?:(?:{adverb}|{degree}|then|again|diagonally|down and) ){0,2}(?:cross(?:es|ing)?|cuts? across|cutting across|cuts through|runs? across|running across|winds? across|snakes? across|flows? across|meanders? across|bisects?|traverses?|comes across|slices across|goes across|lies across|is across)(?: (?:the|this) (?:hole|fairway|line|green|line of play|approach))?(?: (?<num_900>twice|three times|thrice))?`,
+      PARTS,
+    ),
     notAfter: /(?:where|until|before|after|when|like|as)(?: the| a)?$/,
     notBefore: /^ (?:the|a|this) (?:road|path|track|\d|first|second (?:hole|fairway)|practice|next|previous)/,
   },
   {
     kind: "water",
     side: "across",
-    expression: phrase("(?:crossed|bisected|cut|cut in two|cut in half|divided) (?:(?<num_901>twice|three times) )?by (?:{det} )?(?:(?:{adjective}) ){0,3}{water}", PARTS),
+    expression: phrase(
+      "(?:crossed|bisected|cut|cut in two|cut in half|divided) (?:(?<num_901>twice|three times) )?by (?:{det} )?(?:(?:{adjective}) ){0,3}{water}",
+      PARTS,
+    ),
   },
   {
     kind: "island-green",
-    expression: phrase("island green|(?:green|target) (?:is )?(?:almost |nearly )?(?:entirely |completely )?(?:surrounded|ringed|encircled) by (?:{det} )?(?:water|sea|penalty area)", PARTS),
+    expression: phrase(
+      "island green|(?:green|target) (?:is )?(?:almost |nearly )?(?:entirely |completely )?(?:surrounded|ringed|encircled) by (?:{det} )?(?:water|sea|penalty area)",
+      PARTS,
+    ),
     notAfter: /(?:like an?|almost an?|nearly an?|not an?|feels like an?)$/,
     unless: /almost|nearly|as good as/,
   },
 ];
 
-const DISTANCE: readonly ClaimPattern[] = (["bunker", "water", "out-of-bounds", "gorse", "wall", "trees"] as const).map((kind): ClaimPattern => ({
+const DISTANCE: readonly ClaimPattern[] = (
+  ["bunker", "water", "out-of-bounds", "gorse", "wall", "trees"] as const
+).map((kind): ClaimPattern => ({
   kind: "hazard-distance",
   thing: kind,
   expression: phrase(
@@ -119,9 +171,19 @@ const ANOTHER: readonly ClaimPattern[] = (["bunker", "water"] as const).map((kin
   const other = PARTS[kind === "bunker" ? "water" : "bunker"]!;
   return {
     kind,
-    expression: phrase(`(?:another|one|one more|two more|two others|a second)(?: (?:{link}))?(?: (?:{adverb})){0,2} ${SIDES}`, PARTS),
+    expression: phrase(
+      `(?:another|one|one more|two more|two others|a second)(?: (?:{link}))?(?: (?:{adverb})){0,2} ${SIDES}`,
+      PARTS,
+    ),
     needsBefore: new RegExp(`\\b(?:${own})\\b(?!.*\\b(?:${other}|tree|wall|tier|hole|tee|player|line|shot)\\b)`),
   };
 });
 
-export const THINGS: readonly ClaimPattern[] = [...DISTANCE, ...WATER, ...KINDS.flatMap(patternsOf), ...ANOTHER, ...NONE, ...ONLY];
+export const THINGS: readonly ClaimPattern[] = [
+  ...DISTANCE,
+  ...WATER,
+  ...KINDS.flatMap(patternsOf),
+  ...ANOTHER,
+  ...NONE,
+  ...ONLY,
+];

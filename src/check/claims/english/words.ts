@@ -110,7 +110,8 @@ const GUARDS =
   "crowds?|crowding|pinch(?:es|ing)?|threatens?|follows?|following|edges?|edging|hems?|hemming|frames?|framing|fringes?|fringing|watch(?:es)? over|patrols?|eats? into|eating into|" +
   "cuts? into|cutting into|bites? into|biting into|squeezes?|narrows?|shields?|cradles?|wraps? around|wrapping around|occup(?:y|ies)|swallows?|seals?|closes? off)";
 
-const GUARDED = "guarded|protected|defended|covered|flanked|bordered|lined|hemmed in|framed|fringed|skirted|hugged|pinched|closed off|squeezed";
+const GUARDED =
+  "guarded|protected|defended|covered|flanked|bordered|lined|hemmed in|framed|fringed|skirted|hugged|pinched|closed off|squeezed";
 
 /** Parts for {@link phrase}. Those that carry a particular are captured. */
 export const PARTS: Readonly<Record<string, string>> = {
@@ -134,7 +135,8 @@ export const PARTS: Readonly<Record<string, string>> = {
   guarded: GUARDED,
   green: "green|putting surface|target",
   hole: "hole|it|this|this one|par [345]|par three|par four|par five|short hole|one shotter|two shotter|line of play",
-  degree: "very|really|quite|rather|fairly|a little|a bit|slightly|gently|gradually|steadily|sharply|steeply|steep|all|always|pretty|so|too|both|long and|dead|pan|absolutely|mostly|largely|generally|well|also|just|only|extremely|exceptionally|unusually|hard|right|straight|distinctly|markedly|noticeably|a touch|relatively|surprisingly|wonderfully|alarmingly|gentle|slight|strongly|heavily|clearly|much|far|nicely|deliberately|obviously|still",
+  degree:
+    "very|really|quite|rather|fairly|a little|a bit|slightly|gently|gradually|steadily|sharply|steeply|steep|all|always|pretty|so|too|both|long and|dead|pan|absolutely|mostly|largely|generally|well|also|just|only|extremely|exceptionally|unusually|hard|right|straight|distinctly|markedly|noticeably|a touch|relatively|surprisingly|wonderfully|alarmingly|gentle|slight|strongly|heavily|clearly|much|far|nicely|deliberately|obviously|still",
   compass: "north east|north west|south east|south west|north|east|south|west",
   unit: "yards|metres",
   bunker: "bunkers?|traps?|pots?|sand(?! (?:dune|dunes|hill|hills|iron|wedge|shot))|named_bunker_\\d+",

@@ -278,8 +278,28 @@ export const WRITTEN_OUT: Readonly<Record<string, readonly string[]>> = {
 
 /** Nouns that end a compound and say what the whole is; the word before them stays, with a hyphen. */
 export const HEADS: readonly string[] = [
-  "bunker", "teich", "weiher", "bach", "graben", "fluss", "wasser", "bucht", "strand", "küste", "wald", "baum", "bäume", "hecke", "mauer", "zaun", "straße", "grenze", "ginster", "heide",
+  "bunker",
+  "teich",
+  "weiher",
+  "bach",
+  "graben",
+  "fluss",
+  "wasser",
+  "bucht",
+  "strand",
+  "küste",
+  "wald",
+  "baum",
+  "bäume",
+  "hecke",
+  "mauer",
+  "zaun",
+  "straße",
+  "grenze",
+  "ginster",
+  "heide",
 ];
 
 /** Compounds that are not what their last part says: another hole's, the practice ground's, the railway. */
-export const NOT_HEADS = /^(?:übungs|putting|pitch|nachbar|eisen|leit|ober|unter|grund|trink|leitungs|hoch|niedrig|ab|regen|auto|bau|stamm|lande)/;
+export const NOT_HEADS =
+  /^(?:übungs|putting|pitch|nachbar|eisen|leit|ober|unter|grund|trink|leitungs|hoch|niedrig|ab|regen|auto|bau|stamm|lande)/;

@@ -13,9 +13,15 @@ const PATTERNS = [...THINGS, ...HOLE, ...GREEN_AND_TEE];
 
 /** Words the patterns know keep their form; what else begins with a capital may be a name, and loses its ending. */
 const VOCABULARY: ReadonlySet<string> = new Set(
-  [...PATTERNS.flatMap(({ expression, unless, notAfter, notBefore }) => [expression.source, unless?.source ?? "", notAfter?.source ?? "", notBefore?.source ?? ""]), ...STANCE_WORDS].flatMap(
-    (source) => source.replace(/\(\?<[a-z]+_\d+>/g, "(").match(/[a-zäöüß]{2,}/g) ?? [],
-  ),
+  [
+    ...PATTERNS.flatMap(({ expression, unless, notAfter, notBefore }) => [
+      expression.source,
+      unless?.source ?? "",
+      notAfter?.source ?? "",
+      notBefore?.source ?? "",
+    ]),
+    ...STANCE_WORDS,
+  ].flatMap((source) => source.replace(/\(\?<[a-z]+_\d+>/g, "(").match(/[a-zäöüß]{2,}/g) ?? []),
 );
 
 const word = (words: string): RegExp => new RegExp(`(?<![a-zäöüß])(?:${words})(?![a-zäöüß])`);
@@ -24,7 +30,9 @@ const NEAR_FAIRWAY = word("fairway|landezone|drivelänge");
 const APPROACH = word("annäherung|zweite schlag|zweite|dritte|schlag (?:in|auf|zu) (?:das|dem) grün");
 const TEE_SHOT = word("drive");
 const IS = "(?: (?:ist|geht|spielt sich|verläuft|führt|und|,|auch|dann|hier|es|deutlich|leicht|steil))*$";
-const APPROACH_IS = new RegExp(`(?<![a-zäöüß])(?:annäherung|zweite schlag|zweite|dritte|schlag (?:in|auf|zu) (?:das|dem) grün)${IS}`);
+const APPROACH_IS = new RegExp(
+  `(?<![a-zäöüß])(?:annäherung|zweite schlag|zweite|dritte|schlag (?:in|auf|zu) (?:das|dem) grün)${IS}`,
+);
 const TEE_SHOT_IS = new RegExp(`(?<![a-zäöüß])(?<!von dem )(?:drive|abschlag)${IS}`);
 
 const COMPASS: Readonly<Record<string, Compass>> = {
@@ -38,7 +46,12 @@ const COMPASS: Readonly<Record<string, Compass>> = {
   nordwesten: "north-west",
 };
 
-const TOWARD: Readonly<Record<string, SlopeWay>> = { vorne: "back-to-front", hinten: "front-to-back", rechts: "left-to-right", links: "right-to-left" };
+const TOWARD: Readonly<Record<string, SlopeWay>> = {
+  vorne: "back-to-front",
+  hinten: "front-to-back",
+  rechts: "left-to-right",
+  links: "right-to-left",
+};
 const OPPOSITE: Readonly<Record<SlopeWay, SlopeWay>> = {
   "back-to-front": "front-to-back",
   "front-to-back": "back-to-front",
@@ -73,7 +86,8 @@ export const GERMAN: Lexicon = {
     return undefined;
   },
   way(words) {
-    if (/(?:^zu (?:dem|der)|richtung|auf (?:den|das)) (?:fairway|spieler|abschlag|bahn)/.test(words)) return ["back-to-front"];
+    if (/(?:^zu (?:dem|der)|richtung|auf (?:den|das)) (?:fairway|spieler|abschlag|bahn)/.test(words))
+      return ["back-to-front"];
     if (/^ihnen entgegen|^zu ihnen/.test(words)) return ["back-to-front"];
     if (/^von (?:(?:dem|der) (?:spieler|fairway|bahn)|ihnen) weg/.test(words)) return ["front-to-back"];
     const toward = /(?:nach|zu) (vorne|hinten|links|rechts)(?: (links|rechts))?/.exec(words);

@@ -2,9 +2,11 @@
 import { HEADS, NOT_HEADS, NOUNS, OTHERS, WRITTEN_OUT } from "./forms.ts";
 
 /** Umlauts and ß as those write them who have no key for them. */
-const fold = (word: string): string => word.replaceAll("ä", "ae").replaceAll("ö", "oe").replaceAll("ü", "ue").replaceAll("ß", "ss");
+const fold = (word: string): string =>
+  word.replaceAll("ä", "ae").replaceAll("ö", "oe").replaceAll("ü", "ue").replaceAll("ß", "ss");
 
-const folded = (forms: ReadonlyMap<string, string>): ReadonlyMap<string, string> => new Map([...forms].map(([form, lemma]) => [fold(form), lemma]));
+const folded = (forms: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
+  new Map([...forms].map(([form, lemma]) => [fold(form), lemma]));
 
 const NOUN_FORMS = folded(NOUNS);
 const OTHER_FORMS = folded(OTHERS);
@@ -12,13 +14,24 @@ const OUT = new Map(Object.entries(WRITTEN_OUT).map(([word, words]) => [fold(wor
 
 /** What is left without an ending, the likeliest first. */
 const withoutEnding = (word: string, endings: readonly string[]): string[] =>
-  ["", ...endings].flatMap((ending) => (ending === "" ? [word] : word.length - ending.length >= 3 && word.endsWith(ending) ? [word.slice(0, -ending.length)] : []));
+  ["", ...endings].flatMap((ending) =>
+    ending === ""
+      ? [word]
+      : word.length - ending.length >= 3 && word.endsWith(ending)
+        ? [word.slice(0, -ending.length)]
+        : [],
+  );
 
 const NOUN_ENDINGS = ["s", "es", "n", "en", "e", "er", "ern", "ens", "se"];
 const OTHER_ENDINGS = ["e", "er", "es", "en", "em"];
 
 /** @param least letters that a word without its ending must have */
-const known = (word: string, forms: ReadonlyMap<string, string>, endings: readonly string[], least = 3): string | undefined => {
+const known = (
+  word: string,
+  forms: ReadonlyMap<string, string>,
+  endings: readonly string[],
+  least = 3,
+): string | undefined => {
   for (const stem of withoutEnding(word, endings)) {
     const lemma = stem === word || stem.length >= least ? forms.get(stem) : undefined;
     if (lemma !== undefined) return lemma;
@@ -39,7 +52,8 @@ function opened(word: string): readonly string[] | undefined {
 }
 
 /** A name's endings change with its case: "der Alte Pfad", "des Alten Pfads". */
-const stemmed = (word: string): string => word.replace(/(?<=.{3})s$/, "").replace(/(?<=.{3})(?:ern|em|en|er|e|n)$/, "");
+const stemmed = (word: string): string =>
+  word.replace(/(?<=.{3})s$/, "").replace(/(?<=.{3})(?:ern|em|en|er|e|n)$/, "");
 
 /** "Aus" is out of bounds where it is a noun; at the start of a sentence what follows tells. */
 const OUT_OF_BOUNDS = /^(?:Aus|AUS)$/;
@@ -79,11 +93,14 @@ export function speller(vocabulary: ReadonlySet<string>): (written: string) => r
 const ARTICLES: ReadonlySet<string> = new Set(["der", "die", "das", "den", "dem", "des", "ein", "the"]);
 
 /** "Die Klippe" is met as "der Klippe" too. */
-export const nameWords = (words: readonly string[]): readonly string[] => (words.length > 1 && ARTICLES.has(words[0]!) ? words.slice(1) : words);
+export const nameWords = (words: readonly string[]): readonly string[] =>
+  words.length > 1 && ARTICLES.has(words[0]!) ? words.slice(1) : words;
 
 const blank = (text: string): string => " ".repeat(text.length);
-const ABBREVIATIONS = /(?<![\p{L}])(?:ca|bzw|evtl|ggf|max|min|mind|Nr|inkl|vgl|rd|etw|z\. ?B|d\. ?h|u\. ?a|o\. ?ä|i\. ?d\. ?R|v\. ?a)\./gu;
-const ORDINAL = /\b(\d{1,2})\.(?=\s+(?:Loch|Bahn|Spielbahn|Grün|Abschlag|Tee|Fairway|Schlag|Platz)\p{Ll}*\b)|(?<=(?<!\p{L})(?:am|an|der|die|das|dem|den|vom|zum|zur|im|wie|als|auf|Die|Der|Das|Am|An|Auf|Wie) )(\d{1,2})\.(?=\s+\p{Ll}|\s*,)/gu;
+const ABBREVIATIONS =
+  /(?<![\p{L}])(?:ca|bzw|evtl|ggf|max|min|mind|Nr|inkl|vgl|rd|etw|z\. ?B|d\. ?h|u\. ?a|o\. ?ä|i\. ?d\. ?R|v\. ?a)\./gu;
+const ORDINAL =
+  /\b(\d{1,2})\.(?=\s+(?:Loch|Bahn|Spielbahn|Grün|Abschlag|Tee|Fairway|Schlag|Platz)\p{Ll}*\b)|(?<=(?<!\p{L})(?:am|an|der|die|das|dem|den|vom|zum|zur|im|wie|als|auf|Die|Der|Das|Am|An|Auf|Wie) )(\d{1,2})\.(?=\s+\p{Ll}|\s*,)/gu;
 /** A saying of four words and more is somebody's; fewer are a name. */
 const QUOTED = /[„“"»«‚][^„“”"»«\n]*[“”"«»‘]/g;
 

@@ -1,12 +1,44 @@
 /** When German words say something of the hole as it is, and when they only advise, suppose or remember. */
 
 const ORDINALS = [
-  "erste", "zweite", "dritte", "vierte", "fünfte", "sechste", "siebte", "achte", "neunte", "zehnte", "elfte", "zwölfte",
-  "dreizehnte", "vierzehnte", "fünfzehnte", "sechzehnte", "siebzehnte", "achtzehnte",
+  "erste",
+  "zweite",
+  "dritte",
+  "vierte",
+  "fünfte",
+  "sechste",
+  "siebte",
+  "achte",
+  "neunte",
+  "zehnte",
+  "elfte",
+  "zwölfte",
+  "dreizehnte",
+  "vierzehnte",
+  "fünfzehnte",
+  "sechzehnte",
+  "siebzehnte",
+  "achtzehnte",
 ] as const;
 const CARDINALS = [
-  "eins", "zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwölf",
-  "dreizehn", "vierzehn", "fünfzehn", "sechzehn", "siebzehn", "achtzehn",
+  "eins",
+  "zwei",
+  "drei",
+  "vier",
+  "fünf",
+  "sechs",
+  "sieben",
+  "acht",
+  "neun",
+  "zehn",
+  "elf",
+  "zwölf",
+  "dreizehn",
+  "vierzehn",
+  "fünfzehn",
+  "sechzehn",
+  "siebzehn",
+  "achtzehn",
 ] as const;
 const HOLE_NOUN = "(?:loch|bahn|grün|abschlag|fairway)";
 const any = (words: string): RegExp => new RegExp(`(?<![a-zäöüß])(?:${words})(?![a-zäöüß])`);
@@ -28,14 +60,20 @@ const SUPPOSING = any(
 const WHOEVER = /(?:^|(?<= , )|(?<=und ))(?:wer|wem|wen)(?= )/;
 const VERB_FIRST =
   /^(?:und |aber |doch )?(?:steht|liegt|liegen|stehen|kommt|kommen|ist|sind|weht|bläst|fliegt|landet|spielt|hat|haben|wird|geht|bleibt|verzieht|verfehlt|gelingt|trifft|schlägt|fällt|rollt|gerät|will|wollen|möchten|sitzt|dreht|findet|nimmt|hält|zieht|verläuft) (?:der|die|das|man|sie|ein|es|ihr|dies|all|ball)\b(?=.* , )/;
-const SEEMING = any("scheint|scheinen|wirkt|wirken|sieht aus|aussieht|aussehen|ausschaut|sieht (?:[a-zäöüß]+ ){1,4}aus|täuscht|täuschen|trügt|vermeintlich|vermeintliche|scheinbar|anscheinend|gefühlt|fühlt sich|eindruck|optisch|anmutet|illusion|als wäre|nicht (?:ganz|völlig|vollkommen|vollständig|komplett|immer|überall|allzu|gerade|unbedingt|wirklich|so|zu(?= (?:breit|schmal|eng|groß|klein|lang|kurz|steil|eben|flach))|viel|sehr|besonders|nur)(?= [a-zäöüß])(?! tief)");
+const SEEMING = any(
+  "scheint|scheinen|wirkt|wirken|sieht aus|aussieht|aussehen|ausschaut|sieht (?:[a-zäöüß]+ ){1,4}aus|täuscht|täuschen|trügt|vermeintlich|vermeintliche|scheinbar|anscheinend|gefühlt|fühlt sich|eindruck|optisch|anmutet|illusion|als wäre|nicht (?:ganz|völlig|vollkommen|vollständig|komplett|immer|überall|allzu|gerade|unbedingt|wirklich|so|zu(?= (?:breit|schmal|eng|groß|klein|lang|kurz|steil|eben|flach))|viel|sehr|besonders|nur)(?= [a-zäöüß])(?! tief)",
+);
 const NOT_SEEMING = /als (?:es|sie|er|man) (?:[a-zäöüß]+ )?(?:aussieht|wirkt|scheint|denkt|vermutet)/g;
-const COMPARING = any("eher als|statt|anstatt|geschweige|nicht so sehr|alles andere als|nichts als scheinbar|von wegen|nicht nur|weder|fast(?! (?:all|jed|jede|jeder|immer|überall))|beinahe|kein wunder dass");
+const COMPARING = any(
+  "eher als|statt|anstatt|geschweige|nicht so sehr|alles andere als|nichts als scheinbar|von wegen|nicht nur|weder|fast(?! (?:all|jed|jede|jeder|immer|überall))|beinahe|kein wunder dass",
+);
 
 const numberOf = (word: string): number => {
   const digits = /^(\d+)º?$/.exec(word);
   if (digits) return Number(digits[1]);
-  const ordinal = ORDINALS.findIndex((one) => word === one || word === `${one}n` || word === `${one}r` || word === `${one}s`);
+  const ordinal = ORDINALS.findIndex(
+    (one) => word === one || word === `${one}n` || word === `${one}r` || word === `${one}s`,
+  );
   return ordinal >= 0 ? ordinal + 1 : CARDINALS.indexOf(word as (typeof CARDINALS)[number]) + 1;
 };
 
@@ -46,17 +84,40 @@ const CARDINAL = CARDINALS.slice(1).join("|");
 function namesAnotherHole(segment: string, own: number): boolean {
   const named = [
     ...[...segment.matchAll(/(?<![\d.])(\d{1,2})º/g)].map((match) => Number(match[1])),
-    ...[...segment.matchAll(/(?<![a-zäöüß])(?:loch|bahn)(?: nummer| nr)? (\d{1,2})(?![\d.])(?! (?:metres|yards|schlag))/g)].map((match) => Number(match[1])),
-    ...[...segment.matchAll(new RegExp(`(?<![a-zäöüß])(?:(?:an|auf|von|zu|bei|wie|hinter|vor|nach|die|der) (?:der|die) )(\\d{1,2}|${CARDINAL})(?![\\d.º])(?! [a-zäöüß])`, "g"))].map((match) => numberOf(match[1]!)),
-    ...[...segment.matchAll(/(?<![a-zäöüß])(?:an|auf|wie an|wie auf) der (\d{1,2})(?![\d.º])(?! (?:metres|yards))/g)].map((match) => Number(match[1])),
-    ...[...segment.matchAll(new RegExp(`(?<![a-zäöüß])(?:(?:wie|anders als) (?:an|auf) (?:dem|der) (${ORDINAL})|(?:an|auf) (?:dem|der) (${ORDINAL})(?= *$| ,| (?:ist|liegt|gibt|steht|hat|und|lauert|wartet|geht|bei)))`, "g"))].map((match) => numberOf((match[1] ?? match[2])!)),
-    ...[...segment.matchAll(new RegExp(`(?<![a-zäöüß])(${ORDINAL}) ${HOLE_NOUN}(?![a-zäöüß])`, "g"))].map((match) => numberOf(match[1]!)),
+    ...[
+      ...segment.matchAll(
+        /(?<![a-zäöüß])(?:loch|bahn)(?: nummer| nr)? (\d{1,2})(?![\d.])(?! (?:metres|yards|schlag))/g,
+      ),
+    ].map((match) => Number(match[1])),
+    ...[
+      ...segment.matchAll(
+        new RegExp(
+          `(?<![a-zäöüß])(?:(?:an|auf|von|zu|bei|wie|hinter|vor|nach|die|der) (?:der|die) )(\\d{1,2}|${CARDINAL})(?![\\d.º])(?! [a-zäöüß])`,
+          "g",
+        ),
+      ),
+    ].map((match) => numberOf(match[1]!)),
+    ...[
+      ...segment.matchAll(/(?<![a-zäöüß])(?:an|auf|wie an|wie auf) der (\d{1,2})(?![\d.º])(?! (?:metres|yards))/g),
+    ].map((match) => Number(match[1])),
+    ...[
+      ...segment.matchAll(
+        new RegExp(
+          `(?<![a-zäöüß])(?:(?:wie|anders als) (?:an|auf) (?:dem|der) (${ORDINAL})|(?:an|auf) (?:dem|der) (${ORDINAL})(?= *$| ,| (?:ist|liegt|gibt|steht|hat|und|lauert|wartet|geht|bei)))`,
+          "g",
+        ),
+      ),
+    ].map((match) => numberOf((match[1] ?? match[2])!)),
+    ...[...segment.matchAll(new RegExp(`(?<![a-zäöüß])(${ORDINAL}) ${HOLE_NOUN}(?![a-zäöüß])`, "g"))].map((match) =>
+      numberOf(match[1]!),
+    ),
   ];
   return named.some((number) => number > 0 && number !== own);
 }
 
 /** "Anders als die Neun": the hole that is named is the other, what is said is said of this one. */
-const UNLIKE = /(?:anders|im gegensatz|in gegensatz)(?: als| zu)? (?:auf |an |bei )?(?:die|der|das|dem|den) (?:\d{1,2}º?|[a-zäöüß]+)(?: (?:loch|bahn))?/g;
+const UNLIKE =
+  /(?:anders|im gegensatz|in gegensatz)(?: als| zu)? (?:auf |an |bei )?(?:die|der|das|dem|den) (?:\d{1,2}º?|[a-zäöüß]+)(?: (?:loch|bahn))?/g;
 
 export function silent(segment: string, ends: string, holeNumber: number): boolean {
   return (
@@ -73,13 +134,21 @@ export function silent(segment: string, ends: string, holeNumber: number): boole
 
 /** Told to the familiar "du", at the start of a clause. */
 const FAMILIAR = new Set(
-  "spiel spiele ziel ziele halt halte bleib bleibe nimm lass lasse achte meide vermeide schlag schlage leg lege triff denk denke vertrau vertraue such suche wähle greif beginn starte versuch versuche plane lande putte chippe geh zähl rechne bedenke beachte vergiss haltet nehmt lasst".split(" "),
+  "spiel spiele ziel ziele halt halte bleib bleibe nimm lass lasse achte meide vermeide schlag schlage leg lege triff denk denke vertrau vertraue such suche wähle greif beginn starte versuch versuche plane lande putte chippe geh zähl rechne bedenke beachte vergiss haltet nehmt lasst".split(
+    " ",
+  ),
 );
 /** Forms for "Sie" that state rather than tell: "rechts haben Sie das Aus". */
-const STATING = new Set("haben sehen finden kommen erreichen treffen stehen liegen blicken schauen überblicken brauchen benötigen erleben".split(" "));
+const STATING = new Set(
+  "haben sehen finden kommen erreichen treffen stehen liegen blicken schauen überblicken brauchen benötigen erleben".split(
+    " ",
+  ),
+);
 /** At the end of a clause these tell the player what to do: "links bleiben". */
 const BARE = new Set(
-  "bleiben halten spielen zielen nehmen meiden vermeiden verfehlen lassen ablegen legen vorlegen anspielen landen schlagen treffen angreifen ansteuern anvisieren gehen wählen achten beginnen starten denken putten chippen umspielen vertrauen rechnen überspielen".split(" "),
+  "bleiben halten spielen zielen nehmen meiden vermeiden verfehlen lassen ablegen legen vorlegen anspielen landen schlagen treffen angreifen ansteuern anvisieren gehen wählen achten beginnen starten denken putten chippen umspielen vertrauen rechnen überspielen".split(
+    " ",
+  ),
 );
 const COUNSEL = any(
   "(?:man|sie|spieler|wir|du|golfer) (?:soll|sollte|sollten|muss|müssen|darf|dürfen|kann besser|tut gut|tun gut|solltest|musst)|(?:soll|sollte|sollten|muss|müssen|darf|dürfen|tut|tun) (?:man|sie|wir|du)|empfiehlt|empfehlen|empfohlen|ratsam|rat|besser|lieber|am besten|an besten|sicher(?:st|sten|ste|er|ere|eren)?(?: (?:verfehlt|ist|liegt|weg|seite|linie|spielt|schlag))|ideal|ideale|idealen|beste|besten|bester|richtige|richtig|klug|klüger|klugerweise|sinnvoll|vernünftig|gehört(?! zu)|zielen|ziel|zielpunkt|spielt man|zielt man",
@@ -95,16 +164,35 @@ interface Clause {
 /** Tells which words of a segment are advice: commands, bare infinitives, "man sollte". */
 export function advice(segment: string): (index: number) => boolean {
   const clauses: Clause[] = [];
-  const bounds = [0, ...[...segment.matchAll(/ , (?:und |oder |aber |denn |sondern )?| (?:und|oder|aber|denn|doch|also) /g)].map((match) => match.index + match[0].length)];
+  const bounds = [
+    0,
+    ...[...segment.matchAll(/ , (?:und |oder |aber |denn |sondern )?| (?:und|oder|aber|denn|doch|also) /g)].map(
+      (match) => match.index + match[0].length,
+    ),
+  ];
   bounds.forEach((from, i) => {
-    const words = segment.slice(from, bounds[i + 1] ?? segment.length).split(" ").filter((word) => word !== "" && word !== ",");
+    const words = segment
+      .slice(from, bounds[i + 1] ?? segment.length)
+      .split(" ")
+      .filter((word) => word !== "" && word !== ",");
     while (JOINS.has(words.at(-1) ?? "")) words.pop();
-    const sie = words.findIndex((word, k) => word === "sie" && k > 0 && words[k - 1]!.endsWith("en") && !STATING.has(words[k - 1]!));
+    const sie = words.findIndex(
+      (word, k) => word === "sie" && k > 0 && words[k - 1]!.endsWith("en") && !STATING.has(words[k - 1]!),
+    );
     const last = words.at(-1) ?? "";
-    const bare = BARE.has(last) && words.at(-2) !== "zu" && !words.some((word) => /^(?:werden|wird|können|die|wo)$/.test(word) && word !== "die");
+    const bare =
+      BARE.has(last) &&
+      words.at(-2) !== "zu" &&
+      !words.some((word) => /^(?:werden|wird|können|die|wo)$/.test(word) && word !== "die");
     const told = sie > 0 || FAMILIAR.has(words[0] ?? "") || bare || COUNSEL.test(words.join(" "));
     // "Zielen Sie links und den Bunker ...": what is joined goes on advising until something is stated.
-    const joined = i > 0 && / (?:und|oder) $/.test(segment.slice(0, from)) && clauses[i - 1]!.advice && !/(?<![a-zäöüß])(?:ist|sind|liegt|liegen|hat|gibt|fällt|lauert|wartet|steht|warten|lauern)(?![a-zäöüß])/.test(words.join(" "));
+    const joined =
+      i > 0 &&
+      / (?:und|oder) $/.test(segment.slice(0, from)) &&
+      clauses[i - 1]!.advice &&
+      !/(?<![a-zäöüß])(?:ist|sind|liegt|liegen|hat|gibt|fällt|lauert|wartet|steht|warten|lauern)(?![a-zäöüß])/.test(
+        words.join(" "),
+      );
     clauses.push({ from, advice: told || joined });
   });
   return (index) => clauses.findLast(({ from }) => from <= index)?.advice ?? false;
@@ -120,9 +208,13 @@ export function seeming(segment: string, index: number): boolean {
   return SEEMING.test(segment.slice(from, rest < 0 ? undefined : index + rest).replace(NOT_SEEMING, ""));
 }
 
-const DENIAL = any("kein|nicht|nie|niemals|niemand|keiner|nichts|nirgends|weder|ohne|kaum|selten|keineswegs|keinesfalls|entgegen");
+const DENIAL = any(
+  "kein|nicht|nie|niemals|niemand|keiner|nichts|nirgends|weder|ohne|kaum|selten|keineswegs|keinesfalls|entgegen",
+);
 /** "Nicht" stands behind what it denies. */
-const DENIED_BEHIND = any("nicht(?! zu (?:unterschätzen|übersehen|vergessen|überhören|verachten|leugnen))|nie|niemals|nirgends|keineswegs|kaum|nichts|kein rede|fehlt|fehlen|gespart|erspart|vermisst|vergebens|vergeblich|verzichtet|verschwunden|kein(?= *$| mehr)");
+const DENIED_BEHIND = any(
+  "nicht(?! zu (?:unterschätzen|übersehen|vergessen|überhören|verachten|leugnen))|nie|niemals|nirgends|keineswegs|kaum|nichts|kein rede|fehlt|fehlen|gespart|erspart|vermisst|vergebens|vergeblich|verzichtet|verschwunden|kein(?= *$| mehr)",
+);
 
 /** What cannot be seen from somewhere is there. */
 const UNSEEN = /von (?:dem|der) (?:abschlag|fairway|bahn)(?: aus)? nicht (?:zu sehen|einsehbar|sichtbar|zu erkennen)/;
@@ -136,7 +228,12 @@ const THERE_IS = any("gibt es|hat|ist|sind|liegt|liegen|findet");
 
 /** Whether the clause that ends here has denied something, or goes on to. */
 export function denied(before: string, after: string, match: string): boolean {
-  if (NO_THING.test(match) && NONE_SUCH.test(after) && (after.startsWith(" ,") || !THERE_IS.test(match) || /^ (?:wie|als|mehr|außer|so)/.test(after))) return true;
+  if (
+    NO_THING.test(match) &&
+    NONE_SUCH.test(after) &&
+    (after.startsWith(" ,") || !THERE_IS.test(match) || /^ (?:wie|als|mehr|außer|so)/.test(after))
+  )
+    return true;
   const to = after.search(ENDS);
   const rest = (to < 0 ? after : after.slice(0, to)).replace(UNSEEN, "");
   if (DENIED_BEHIND.test(rest)) return true;
@@ -144,15 +241,33 @@ export function denied(before: string, after: string, match: string): boolean {
   return DENIAL.test(before.slice(from));
 }
 
-const PREPOSITION = /(?:^| )(?:des|dem|von|an|auf|neben|hinter|vor|zu|in|bei|unter|über|seite der|rand der|ende der|seit der|zu der|von der|an der|auf der|neben der|bei der|hinter der|vor der)$/;
-const SUBJECT_WITH_VERB = /^(?:grün|fairway|bahn|loch|abschlag|annäherung|drive|fläche|puttfläche) (?:ist|liegt|fällt|neigt|hängt|kippt|steigt|biegt|knickt|dreht|verläuft|hat|bleibt|führt)(?![a-zäöüß])/;
+const PREPOSITION =
+  /(?:^| )(?:des|dem|von|an|auf|neben|hinter|vor|zu|in|bei|unter|über|seite der|rand der|ende der|seit der|zu der|von der|an der|auf der|neben der|bei der|hinter der|vor der)$/;
+const SUBJECT_WITH_VERB =
+  /^(?:grün|fairway|bahn|loch|abschlag|annäherung|drive|fläche|puttfläche) (?:ist|liegt|fällt|neigt|hängt|kippt|steigt|biegt|knickt|dreht|verläuft|hat|bleibt|führt)(?![a-zäöüß])/;
 
 /** Whether the subject a match begins with is only a part of another: "der Rand des Grüns ist verdeckt". */
-export const borrowed = (before: string, match: string): boolean => SUBJECT_WITH_VERB.test(match) && PREPOSITION.test(before);
+export const borrowed = (before: string, match: string): boolean =>
+  SUBJECT_WITH_VERB.test(match) && PREPOSITION.test(before);
 
 /** Every word this file knows, for the spelling. */
 export const STANCE_WORDS: readonly string[] = [
-  ...[ELSEWHERE, PAST, SUPPOSING, WHOEVER, VERB_FIRST, SEEMING, COMPARING, COUNSEL, DENIAL, DENIED_BEHIND, UNSEEN, NOT_SEEMING, PREPOSITION, UNLIKE].map(({ source }) => source),
+  ...[
+    ELSEWHERE,
+    PAST,
+    SUPPOSING,
+    WHOEVER,
+    VERB_FIRST,
+    SEEMING,
+    COMPARING,
+    COUNSEL,
+    DENIAL,
+    DENIED_BEHIND,
+    UNSEEN,
+    NOT_SEEMING,
+    PREPOSITION,
+    UNLIKE,
+  ].map(({ source }) => source),
   ...ORDINALS.flatMap((ordinal) => [ordinal, `${ordinal}n`, `${ordinal}r`, `${ordinal}s`]),
   ...CARDINALS,
   ...FAMILIAR,

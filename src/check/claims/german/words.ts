@@ -67,19 +67,21 @@ export const PARTS: Readonly<Record<string, string>> = {
     "sehr|extrem|äußerst|ausgesprochen|überaus|besonders|ungewöhnlich|außerordentlich|recht|ziemlich|eher|etwas|leicht|ein wenig|sanft|steil|stark|deutlich|kräftig|stetig|allmählich|gleichmäßig|völlig|vollkommen|vollständig|komplett|ganz|total|absolut|nahezu|weitgehend|durchweg|durchgehend|größtenteils|überwiegend|auch|wirklich|angenehm|klar|merklich|spürbar|scharf|wesentlich|überraschend|auffallend|relativ|insgesamt|noch|schon|hier|dort|zunächst|dann|nur|bloß|so|viel|gut|weit",
   adverb:
     "dicht|direkt|unmittelbar|knapp|eng|nah|nahe|ganz|weit|etwas|leicht|gleich|noch|auch|schon|hier|dort|da|immer|stets|ebenfalls|zudem|außerdem|allerdings|jedoch|dagegen|nur|allein|bereits|zugleich|durchgehend|durchweg|überall|im|spiel|auf (?:der )?(?:ganz|voll|gesamt) länge|(?:auf|in) drive-? ?länge|(?:die|das|den) ganz (?:bahn|loch|weg|zeit)|von anfang an|in dem spiel|(?:in|auf höhe) der landezone|(?:bei|nach) \\d+ metres|von dem abschlag(?: bis)? zu dem grün|bis zu dem grün|tief|halb|schützend|einladend|quer|weiter|seitlich|beide|all|gefährlich|bedrohlich|drohend|verlockend|lauernd",
-  link:
-    "liegt|liegen|lauert|lauern|wartet|warten|steht|stehen|ist|sind|gibt es|verläuft|verlaufen|zieht sich|ziehen sich|läuft|laufen|fließt|fließen|beginnt|beginnen|droht|drohen|kommt|kommen|findet sich|finden sich|finden sie|findet man|haben sie|haben wir|hat man|begleitet|begleiten|folgt|folgen|erstreckt sich|erstrecken sich|schließt sich|grenzt|befindet sich|befinden sich|plätschert|reicht|reichen|breitet sich|sitzt|sitzen|rückt|rücken|stört|stören|erwartet|erwarten|fängt|fangen|sammelt|sammeln|schluckt|verschluckt|bestraft|bestrafen|engt|engen|ragt|ragen|leistet|öffnet sich|wächst|wachsen",
+  link: "liegt|liegen|lauert|lauern|wartet|warten|steht|stehen|ist|sind|gibt es|verläuft|verlaufen|zieht sich|ziehen sich|läuft|laufen|fließt|fließen|beginnt|beginnen|droht|drohen|kommt|kommen|findet sich|finden sich|finden sie|findet man|haben sie|haben wir|hat man|begleitet|begleiten|folgt|folgen|erstreckt sich|erstrecken sich|schließt sich|grenzt|befindet sich|befinden sich|plätschert|reicht|reichen|breitet sich|sitzt|sitzen|rückt|rücken|stört|stören|erwartet|erwarten|fängt|fangen|sammelt|sammeln|schluckt|verschluckt|bestraft|bestrafen|engt|engen|ragt|ragen|leistet|öffnet sich|wächst|wachsen",
   guards:
     "begleitet|begleiten|bewacht|bewachen|schützt|schützen|verteidigt|verteidigen|säumt|säumen|begrenzt|begrenzen|flankiert|flankieren|sichert|sichern|deckt|decken|umrahmt|beschützt|beschützen|versperrt|versperren|behütet|hütet|hüten|rahmt|rahmen|engt|engen|bedroht|bedrohen|umspielt",
-  guarded: "bewacht|geschützt|verteidigt|gesäumt|begrenzt|flankiert|gesichert|umgeben|beschützt|eingerahmt|eingefasst|eingeengt|gedeckt|bedroht",
+  guarded:
+    "bewacht|geschützt|verteidigt|gesäumt|begrenzt|flankiert|gesichert|umgeben|beschützt|eingerahmt|eingefasst|eingeengt|gedeckt|bedroht",
   us: "uns|sie|den spieler|die spieler|den golfer|jeden|einen|mancher ball|den ball|die bälle",
-  object: "das grün|die fahne|das fairway|den fairway|die bahn|die linie|den abschlag|den eingang|die landezone|das loch|den drive",
+  object:
+    "das grün|die fahne|das fairway|den fairway|die bahn|die linie|den abschlag|den eingang|die landezone|das loch|den drive",
   bunker: "bunker|sand(?! (?:iron|wedge))|named_bunker_\\d+",
   water: "wasser|teich|see|meer|bucht|strand|bach|graben|fluss|kanal|priel|penalty area|lagune|küste|named_water_\\d+",
   // What there is none of when there is no water at all; a hole without a burn may have a pond.
   "any-water": "wasser|penalty area",
   sea: "meer|see|bucht|strand|ufer|küste|klippe|wasser|sund|fjord",
-  "out-of-bounds": "out(?! (?:dem|der|den|ein|dies|ihm|ihnen|all|jed|beide|ihr|unser|sicht|rough|tief|[a-zäöüß]+ (?:bunker|rough|lage|entfernung|richtung)))(?: grenze)?|ausgrenze|grenze(?! (?:zwischen|zu|des|der|von))|out of bounds|weiß (?:pfosten|pfahl|pflock)|named_boundary_\\d+",
+  "out-of-bounds":
+    "out(?! (?:dem|der|den|ein|dies|ihm|ihnen|all|jed|beide|ihr|unser|sicht|rough|tief|[a-zäöüß]+ (?:bunker|rough|lage|entfernung|richtung)))(?: grenze)?|ausgrenze|grenze(?! (?:zwischen|zu|des|der|von))|out of bounds|weiß (?:pfosten|pfahl|pflock)|named_boundary_\\d+",
   trees: "baum|wald|kiefer|fichte|eiche|birke|pappel|erle|buche|tanne|baumreihe|baumgruppe|named_trees_\\d+",
   gorse: "ginster|heide|busch|named_gorse_\\d+",
   wall: "mauer|zaun|hecke|named_wall_\\d+",

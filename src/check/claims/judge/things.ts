@@ -47,12 +47,23 @@ function surelyThere({ where }: Thing, side: Zone, place: ClaimPlace | undefined
   return where.surely.has(side) || where.green.surely.has(side);
 }
 
-const ZONES: readonly Zone[] = ["short-left", "short", "short-right", "left", "right", "long-left", "long", "long-right"];
+const ZONES: readonly Zone[] = [
+  "short-left",
+  "short",
+  "short-right",
+  "left",
+  "right",
+  "long-left",
+  "long",
+  "long-right",
+];
 
 /** Where the things of a class are, in a few words. */
 function whereTheyAre(all: readonly Thing[], kind: ThingClass): string {
   if (all.length === 0) return `no ${CLASS_NAMES[kind]} is drawn on this hole`;
-  const things = all.filter(({ where, crossings }) => crossings > 0 || where.perhaps.size > 0 || where.green.perhaps.size > 0);
+  const things = all.filter(
+    ({ where, crossings }) => crossings > 0 || where.perhaps.size > 0 || where.green.perhaps.size > 0,
+  );
   if (things.length === 0) return `no ${CLASS_NAMES[kind]} is drawn near this hole's line of play`;
   const places = things.map((thing) => {
     const zones = ZONES.filter((zone) => thing.where.green.surely.has(zone));
@@ -68,7 +79,8 @@ function whereTheyAre(all: readonly Thing[], kind: ThingClass): string {
 }
 
 /** In play at all: within reach of a stray shot. */
-const inPlay = ({ where, crossings }: Thing): boolean => crossings > 0 || where.surely.size > 0 || where.green.surely.size > 0;
+const inPlay = ({ where, crossings }: Thing): boolean =>
+  crossings > 0 || where.surely.size > 0 || where.green.surely.size > 0;
 
 function across(claim: Claim, things: readonly Thing[], measured: string): Judgement {
   const crossings = things.reduce((sum, thing) => sum + thing.crossings, 0);
@@ -76,7 +88,8 @@ function across(claim: Claim, things: readonly Thing[], measured: string): Judge
   const inFront = things.some(({ where }) => where.green.perhaps.has("short"));
   const times = claim.number ?? 1;
   const so = claim.denied ? crossings === 0 && !inFront : times > 1 ? crossings >= times : crossings > 0 || inFront;
-  const crosses = crossings === 0 ? "" : ` (the line of play crosses it ${crossings === 1 ? "once" : `${crossings} times`})`;
+  const crosses =
+    crossings === 0 ? "" : ` (the line of play crosses it ${crossings === 1 ? "once" : `${crossings} times`})`;
   return { verdict: so ? "agrees" : "contradicts", measured: measured + crosses };
 }
 
@@ -85,10 +98,21 @@ export function thingJudge(kind: ThingClass): Judge {
     const things = thingsMeant(claim, facts, kind);
     const measured = whereTheyAre(things, kind);
     // Each crossing may have a name of its own.
-    if (claim.side === "across") return across(claim, (claim.number ?? 1) > 1 ? facts.things.filter(({ classes }) => classes.includes(kind)) : things, measured);
+    if (claim.side === "across")
+      return across(
+        claim,
+        (claim.number ?? 1) > 1 ? facts.things.filter(({ classes }) => classes.includes(kind)) : things,
+        measured,
+      );
     if (claim.side === undefined) {
-      const there = things.filter((thing) => (claim.place === "green" ? thing.where.green.surely.size > 0 : inPlay(thing)));
-      return { verdict: there.length > 0 ? (claim.denied ? "contradicts" : "agrees") : claim.denied ? "agrees" : "contradicts", measured };
+      const there = things.filter((thing) =>
+        claim.place === "green" ? thing.where.green.surely.size > 0 : inPlay(thing),
+      );
+      return {
+        verdict:
+          there.length > 0 ? (claim.denied ? "contradicts" : "agrees") : claim.denied ? "agrees" : "contradicts",
+        measured,
+      };
     }
     const side = claim.side as Zone;
     if (claim.denied) {
@@ -97,7 +121,9 @@ export function thingJudge(kind: ThingClass): Judge {
     }
     if (things.some((thing) => perhapsThere(thing, side, claim.place))) {
       const enough = kind !== "bunker" || claim.number === undefined || things.length >= claim.number;
-      return enough ? { verdict: "agrees", measured } : { verdict: "contradicts", measured: `the hole has ${things.length} in all` };
+      return enough
+        ? { verdict: "agrees", measured }
+        : { verdict: "contradicts", measured: `the hole has ${things.length} in all` };
     }
     // Where none of its kind is drawn, a tree or a wall may only have been left out.
     return { verdict: ALWAYS_DRAWN.has(kind) || things.some(inPlay) ? "contradicts" : "unknown", measured };
@@ -113,10 +139,15 @@ export const bunkerCount: Judge = (claim, facts) => {
 };
 
 export const hazardDistance: Judge = (claim, facts, say) => {
-  if (claim.metres === undefined || claim.thing === undefined) return { verdict: "unknown", measured: "no distance was given" };
+  if (claim.metres === undefined || claim.thing === undefined)
+    return { verdict: "unknown", measured: "no distance was given" };
   const metres = claim.metres;
-  const spans = thingsMeant(claim, facts, claim.thing).flatMap((thing) => thing.spans.map((span) => ({ ...span, thing })));
-  const near = spans.some(({ reachMetres, farMetres }) => metres >= reachMetres - HAZARD_METRES && metres <= farMetres + HAZARD_METRES);
+  const spans = thingsMeant(claim, facts, claim.thing).flatMap((thing) =>
+    thing.spans.map((span) => ({ ...span, thing })),
+  );
+  const near = spans.some(
+    ({ reachMetres, farMetres }) => metres >= reachMetres - HAZARD_METRES && metres <= farMetres + HAZARD_METRES,
+  );
   const measured =
     spans.length === 0
       ? `no ${CLASS_NAMES[claim.thing]} is drawn on this hole`
@@ -137,13 +168,18 @@ const CARRIED: readonly ThingClass[] = ["water", "bunker", "gorse", "trees"];
 export const forcedCarry: Judge = (claim, facts) => {
   const carried = facts.things.flatMap((thing) =>
     thing.classes.some((one) => CARRIED.includes(one))
-      ? thing.spans.filter(({ across: lies, reachMetres }) => lies && reachMetres < CARRY_METRES).map((span) => ({ ...span, thing }))
+      ? thing.spans
+          .filter(({ across: lies, reachMetres }) => lies && reachMetres < CARRY_METRES)
+          .map((span) => ({ ...span, thing }))
       : [],
   );
   const tees = new Set(carried.filter(({ thing }) => thing.classes.includes("water")).map(({ tee }) => tee));
   const everywhere = facts.tees.every(({ id }) => tees.has(id));
   const names = [...new Set(carried.map(({ thing }) => thing.name ?? thing.id))];
-  const measured = names.length === 0 ? "nothing lies across the line of play within a drive of the tee" : `${list(names)} ${names.length === 1 ? "lies" : "lie"} across the line of play`;
+  const measured =
+    names.length === 0
+      ? "nothing lies across the line of play within a drive of the tee"
+      : `${list(names)} ${names.length === 1 ? "lies" : "lie"} across the line of play`;
   return claim.denied
     ? { verdict: everywhere ? "contradicts" : "agrees", measured }
     : { verdict: names.length === 0 ? "contradicts" : "agrees", measured };
@@ -152,14 +188,17 @@ export const forcedCarry: Judge = (claim, facts) => {
 export const alongSea: Judge = (claim, facts) => {
   const water = facts.things.filter(({ classes }) => classes.includes("water"));
   const beside = water.filter(({ where }) => where.perhaps.size > 0);
-  const measured = beside.length === 0 ? "no water is drawn within 150 m of the line of play" : whereTheyAre(beside, "water");
+  const measured =
+    beside.length === 0 ? "no water is drawn within 150 m of the line of play" : whereTheyAre(beside, "water");
   const so = beside.length > 0;
   return { verdict: so === claim.denied ? "contradicts" : "agrees", measured };
 };
 
 export const islandGreen: Judge = (claim, facts) => {
   const water = facts.things.filter(({ classes }) => classes.includes("water"));
-  const sides = (["left", "right", "short", "long"] as const).filter((side) => water.some(({ where }) => where.green.perhaps.has(side)));
+  const sides = (["left", "right", "short", "long"] as const).filter((side) =>
+    water.some(({ where }) => where.green.perhaps.has(side)),
+  );
   const measured = sides.length === 0 ? "no water is drawn about the green" : `water lies ${list(sides)} of the green`;
   // A lagoon of an inlet on one side and in front is no island.
   const island = sides.length >= 3 && sides.includes("left") && sides.includes("right");

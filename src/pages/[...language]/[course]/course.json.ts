@@ -8,4 +8,7 @@ import { coursePaths, type CourseProps } from "../../../site/addresses/static-pa
 export const getStaticPaths = coursePaths;
 
 export const GET: APIRoute<CourseProps> = async ({ props: { club, course } }) =>
-  Response.json({ ...courseData(course, club.units, (hole) => `${hole}/`), ...(await courseTiles(course, sharedFolder(club, course.course.id, ""))) });
+  Response.json({
+    ...courseData(course, club.units, (hole) => `${hole}/`),
+    ...(await courseTiles(course, sharedFolder(club, course.course.id, ""))),
+  });

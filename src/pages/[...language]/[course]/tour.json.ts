@@ -5,4 +5,5 @@ import { coursePaths, type CourseProps } from "../../../site/addresses/static-pa
 
 export const getStaticPaths = coursePaths;
 
-export const GET: APIRoute<CourseProps> = ({ props: { club, course } }) => Response.json(roundFlyover(club, course).data);
+export const GET: APIRoute<CourseProps> = ({ props: { club, course } }) =>
+  Response.json(roundFlyover(club, course).data);

@@ -8,6 +8,9 @@ import { words } from "../../../site/language/words.ts";
 export const getStaticPaths = coursePaths;
 
 export const GET: APIRoute<CourseProps> = ({ props: { club, course } }) =>
-  new Response(webVtt(roundFlyover(club, course).data.cues, words(club.language).film.tourTitle({ course: course.course.name })), {
-    headers: { "Content-Type": "text/vtt; charset=utf-8" },
-  });
+  new Response(
+    webVtt(roundFlyover(club, course).data.cues, words(club.language).film.tourTitle({ course: course.course.name })),
+    {
+      headers: { "Content-Type": "text/vtt; charset=utf-8" },
+    },
+  );

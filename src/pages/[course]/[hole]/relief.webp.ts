@@ -7,5 +7,7 @@ export const getStaticPaths = heightsPaths;
 
 export const GET: APIRoute<Omit<HoleProps, "club">> = async ({ props: { course, measured } }) => {
   const picture = await reliefPicture(course, measured);
-  return picture ? new Response(picture, { headers: { "Content-Type": "image/webp" } }) : new Response(null, { status: 404 });
+  return picture
+    ? new Response(picture, { headers: { "Content-Type": "image/webp" } })
+    : new Response(null, { status: 404 });
 };

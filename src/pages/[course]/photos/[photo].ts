@@ -2,7 +2,13 @@
 import { join } from "node:path";
 import type { APIRoute, GetStaticPaths } from "astro";
 import { currentGuide } from "../../../site/load/guide.ts";
-import { MEDIA_TYPES, photoVariants, renderPhoto, startPhotos, type PhotoVariant } from "../../../site/pictures/photos.ts";
+import {
+  MEDIA_TYPES,
+  photoVariants,
+  renderPhoto,
+  startPhotos,
+  type PhotoVariant,
+} from "../../../site/pictures/photos.ts";
 
 type Props = {
   file: string;
@@ -19,7 +25,10 @@ export const getStaticPaths = (async () => {
         const original = join(contentFolder, file);
         originals.add(original);
         for (const variant of await photoVariants(original)) {
-          found.set(`${course.id}/${variant.name}`, { params: { course: course.id, photo: variant.name }, props: { file: original, variant } });
+          found.set(`${course.id}/${variant.name}`, {
+            params: { course: course.id, photo: variant.name },
+            props: { file: original, variant },
+          });
         }
       }
     }

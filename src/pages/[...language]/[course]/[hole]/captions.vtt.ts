@@ -8,6 +8,12 @@ import { words } from "../../../../site/language/words.ts";
 export const getStaticPaths = holePaths;
 
 export const GET: APIRoute<HoleProps> = ({ props: { club, course, measured } }) =>
-  new Response(webVtt(holeFlyover(club, course, measured).data.cues, words(club.language).film.title({ hole: measured.hole.number, name: measured.hole.name })), {
-    headers: { "Content-Type": "text/vtt; charset=utf-8" },
-  });
+  new Response(
+    webVtt(
+      holeFlyover(club, course, measured).data.cues,
+      words(club.language).film.title({ hole: measured.hole.number, name: measured.hole.name }),
+    ),
+    {
+      headers: { "Content-Type": "text/vtt; charset=utf-8" },
+    },
+  );

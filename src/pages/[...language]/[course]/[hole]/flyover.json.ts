@@ -5,4 +5,5 @@ import { holePaths, type HoleProps } from "../../../../site/addresses/static-pat
 
 export const getStaticPaths = holePaths;
 
-export const GET: APIRoute<HoleProps> = ({ props: { club, course, measured } }) => Response.json(holeFlyover(club, course, measured).data);
+export const GET: APIRoute<HoleProps> = ({ props: { club, course, measured } }) =>
+  Response.json(holeFlyover(club, course, measured).data);

@@ -8,4 +8,7 @@ import { holePaths, type HoleProps } from "../../../../site/addresses/static-pat
 export const getStaticPaths = holePaths;
 
 export const GET: APIRoute<HoleProps> = async ({ props: { club, course, measured } }) =>
-  Response.json({ ...holeData(measured, club.units), ...(await courseTiles(course, sharedFolder(club, course.course.id, "../"))) });
+  Response.json({
+    ...holeData(measured, club.units),
+    ...(await courseTiles(course, sharedFolder(club, course.course.id, "../"))),
+  });

@@ -7,4 +7,6 @@ import { words } from "../../../../site/language/words.ts";
 export const getStaticPaths = () => (import.meta.env.SITE === undefined ? [] : holePaths());
 
 export const GET: APIRoute<HoleProps> = async ({ props: { club, course, measured } }) =>
-  new Response(await shareCard(club.units, course, measured, words(club.language)), { headers: { "Content-Type": "image/jpeg" } });
+  new Response(await shareCard(club.units, course, measured, words(club.language)), {
+    headers: { "Content-Type": "image/jpeg" },
+  });

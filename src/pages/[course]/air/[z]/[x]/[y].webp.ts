@@ -15,7 +15,10 @@ export const getStaticPaths = (async () => {
   const paths = [];
   for (const { course } of courses) {
     for (const tile of (await coursePhoto(course, contentFolder))?.tiles ?? []) {
-      paths.push({ params: { course: course.id, z: `${tile.z}`, x: `${tile.x}`, y: `${tile.y}` }, props: { course, tile } });
+      paths.push({
+        params: { course: course.id, z: `${tile.z}`, x: `${tile.x}`, y: `${tile.y}` },
+        props: { course, tile },
+      });
     }
   }
   return paths;
@@ -23,5 +26,7 @@ export const getStaticPaths = (async () => {
 
 export const GET: APIRoute<Props> = async ({ props: { course, tile } }) => {
   const bytes = await photoTile(course, currentGuide().contentFolder, tile);
-  return bytes ? new Response(bytes, { headers: { "Content-Type": "image/webp" } }) : new Response(null, { status: 404 });
+  return bytes
+    ? new Response(bytes, { headers: { "Content-Type": "image/webp" } })
+    : new Response(null, { status: 404 });
 };

@@ -19,5 +19,7 @@ export const getStaticPaths = (() =>
 
 export const GET: APIRoute<Props> = async ({ props: { course, address } }) => {
   const tile = await terrainTile(course, address);
-  return tile ? new Response(tile, { headers: { "Content-Type": "image/webp" } }) : new Response(null, { status: 404 });
+  return tile
+    ? new Response(tile, { headers: { "Content-Type": "image/webp" } })
+    : new Response(null, { status: 404 });
 };
