@@ -11,22 +11,10 @@ import { distanceMetres } from "../geo/vector.ts";
 import { corridorAbout, inCorridor, pointOnArc, type Corridor } from "../measure/corridor.ts";
 import { hazardFigures } from "../measure/hazards.ts";
 import type { HazardFigures, PlacedFeature } from "../measure/types.ts";
+import type { ReachCarryWords } from "../words/words.ts";
 import { textAttributes, type TextLine } from "./lettering.ts";
 import { painter, type Mark } from "./palette.ts";
 import { element, escapeXml, num, polyPath } from "./svg.ts";
-
-export interface ReachCarryWords {
-  readonly title: string;
-  readonly description: (said: { readonly reach: string; readonly carry: string }) => string;
-  readonly tee: string;
-  readonly corridor: string;
-  readonly lineOfPlay: string;
-  readonly pond: string;
-  readonly bunker: string;
-  readonly dryLand: string;
-  readonly reach: (said: { readonly length: string }) => string;
-  readonly carry: (said: { readonly length: string }) => string;
-}
 
 export interface ReachCarryOptions {
   readonly idPrefix: string;
@@ -56,7 +44,7 @@ export const POND = oval([209, 32], [50, 15], -56);
 export const BUNKER = oval([132, -24], [11, 8], 8);
 
 const WIDTH = 390;
-const HEIGHT = 208;
+const HEIGHT = 222;
 const PX_PER_METRE = 1;
 const at = ([x, y]: Point): Point => [22 + x * PX_PER_METRE, 160 - y * PX_PER_METRE];
 
@@ -166,7 +154,8 @@ export function drawReachCarry({ idPrefix, words, length }: ReachCarryOptions): 
   svg +=
     text(words.tee, [at(tee)[0] - 14, at(tee)[1] - 8]) +
     text(words.corridor, [44, at([0, CORRIDOR_METRES])[1] - 5], { mark: "note", italic: true }) +
-    text(words.lineOfPlay, [52, at(tee)[1] + 13], { mark: "note", italic: true }) +
+    // Between the bunker and the first circle, where no measured line runs.
+    text(words.lineOfPlay, [207, at(tee)[1] + 12], { mark: "note", italic: true, anchor: "end" }) +
     text(words.pond, at([176, 82]), { mark: "water-name", italic: true, anchor: "end" }) +
     text(words.dryLand, at([284, 60]), { mark: "note", italic: true, anchor: "middle" }) +
     text(reach, [reachAt[0] - 10, reachAt[1] - 6], { weight: "heavy", anchor: "end" }) +

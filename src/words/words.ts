@@ -14,6 +14,8 @@ export interface Words extends Catalogue {
 export type PlateWords = Catalogue["draw"];
 /** What stands on a drawing of the ground. */
 export type GroundDrawingWords = Catalogue["drawGround"];
+/** What stands on the drawing that explains reach and carry. */
+export type ReachCarryWords = Catalogue["figures"]["drawing"];
 /** How a figure in a tip explains itself. */
 export type FigureWords = Catalogue["tell"];
 /** What units are called. */
